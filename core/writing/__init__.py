@@ -1,0 +1,1 @@
+"""Writers: a lesson in, the text of a file out."""

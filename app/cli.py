@@ -1,0 +1,259 @@
+"""The command line: ``bowbench [FILE]``, ``bowbench check``, ``bowbench sheet``.
+
+Scripts of other people rely on its options, its exit statuses and the JSON of ``check --json``; DEVELOPERS.md holds
+the contract. Messages go to stderr and name file, line and what was expected; stdout carries the result only.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections.abc import Sequence
+from dataclasses import replace
+from pathlib import Path
+
+from core.accent_plan import AccentPlan, parse_plan
+from core.bowing import Bowing
+from core.check import Report, Severity, check
+from core.errors import UnreadableFileError
+from core.lesson import Lesson
+from core.reading import Reading, read_file
+from core.tune import Tune
+
+DONE, FAULTS_FOUND, WRONG_CALL, UNREADABLE = 0, 1, 2, 3
+PAPERS = ("A4", "Letter")
+DENSITIES = ("every", "bars", "needed")
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command line.
+
+    Args:
+        arguments: Without the program's name; those of the process where None.
+    Returns:
+        Exit status: 0 done, 1 the check found faults, 2 wrong call, 3 a file could not be read (the rest was done).
+    """
+    words = list(sys.argv[1:] if arguments is None else arguments)
+    try:
+        if words and words[0] in COMMANDS:
+            options = _parser().parse_args(words)
+            return COMMANDS[words[0]](options)
+        return _open_window(_window_parser().parse_args(words))
+    except SystemExit as leaving:  # argparse has said what is wrong, or shown the help
+        return leaving.code if isinstance(leaving.code, int) else WRONG_CALL
+    except BrokenPipeError:  # the reader of our output went away, as ``| head`` does
+        sys.stderr.close()
+        return DONE
+
+
+def _window_parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="bowbench",
+        description="Work out, check and print the bowings of a fiddle tune.",
+        epilog="Commands: bowbench check FILE..., bowbench sheet FILE --out OUT.pdf; --help after each tells more.",
+    )
+    parser.add_argument("file", nargs="?", type=Path, help="lesson (.musicxml, .mxl) or tune book (.abc) to open")
+    parser.add_argument("--version", action="version", version=f"bowbench {_version()}")
+    return parser
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="bowbench")
+    commands = parser.add_subparsers(dest="command", required=True)
+
+    checking = commands.add_parser("check", help="tell what a player would trip over in each bowing")
+    checking.add_argument("files", nargs="+", metavar="FILE")
+    checking.add_argument("--bowing", metavar="NAME", help="check this bowing only")
+    checking.add_argument("--accents", metavar="PLAN", type=_plan, help="judge every bowing by this accent plan")
+    checking.add_argument("--json", action="store_true", help="print one JSON object")
+
+    sheet = commands.add_parser("sheet", help="print bowings to a PDF file")
+    sheet.add_argument("file", metavar="FILE")
+    sheet.add_argument("--out", required=True, metavar="OUT.pdf", type=Path)
+    sheet.add_argument("--bowings", metavar="NAME,NAME", help="these bowings in this order; all where left out")
+    sheet.add_argument("--marks", choices=DENSITIES, default="every", help="which strokes carry a bow mark")
+    sheet.add_argument("--paper", choices=PAPERS, default="A4")
+    return parser
+
+
+def _plan(text: str) -> AccentPlan:
+    try:
+        return parse_plan(text)
+    except ValueError as fault:
+        raise argparse.ArgumentTypeError(str(fault)) from None
+
+
+def _version() -> str:
+    from importlib.metadata import PackageNotFoundError, version
+
+    try:
+        return version("bowbench")
+    except PackageNotFoundError:  # run from a tree that was never installed
+        return "(not installed)"
+
+
+def _say(text: str) -> None:
+    print(text, file=sys.stderr)
+
+
+def _read(name: str) -> Reading | None:
+    """Read a file and tell its problems; None, told as well, where nothing can be read."""
+    try:
+        reading = read_file(Path(name).read_bytes())
+    except OSError as fault:
+        _say(f"{name}: {fault.strerror or fault}")
+        return None
+    except UnreadableFileError as fault:
+        _say(f"{name}: {fault}")
+        return None
+    for problem in reading.problems:
+        _say(f"{name}: {problem}")
+    return reading
+
+
+# ------------------------------------------------------------------------------------------------------------ check
+
+
+def _check(options: argparse.Namespace) -> int:
+    files, unreadable, faults, found_name = [], False, False, False
+    for name in options.files:
+        reading = _read(name)
+        if reading is None:
+            unreadable = True
+            continue
+        tunes = []
+        for lesson in reading.lessons:
+            bowings = [b for b in lesson.bowings if options.bowing in (None, b.name)]
+            if options.accents is not None:
+                bowings = [replace(b, accents=options.accents) for b in bowings]
+            reports = [check(lesson.tune, bowing) for bowing in bowings]
+            found_name = found_name or bool(bowings)
+            faults = faults or any(f.severity is Severity.FAULT for report in reports for f in report.findings)
+            if options.json:
+                tunes.append(_tune_json(lesson.tune, bowings, reports))
+            else:
+                _print_reports(name, lesson, bowings, reports)
+        problems = [{"line": problem.line, "text": problem.text} for problem in reading.problems]
+        files.append({"file": name, "problems": problems, "tunes": tunes})
+    if options.json:
+        json.dump({"format": "bowbench-check/1", "files": files}, sys.stdout, ensure_ascii=False, indent=1)
+        print()
+    if unreadable:
+        return UNREADABLE
+    if options.bowing is not None and not found_name:
+        _say(f"No file has a bowing named “{options.bowing}”.")
+        return WRONG_CALL
+    return FAULTS_FOUND if faults else DONE
+
+
+def _print_reports(name: str, lesson: Lesson, bowings: Sequence[Bowing], reports: Sequence[Report]) -> None:
+    for bowing, report in zip(bowings, reports, strict=True):
+        totals = report.totals
+        print(f"{name}: {lesson.tune.title or 'untitled'} — {bowing.name} (accents {bowing.accents})")
+        print(
+            f"  {totals.strokes} strokes, {totals.slurs} slurs, {totals.retakes} retakes; accents {totals.driven} driven, "
+            f"{totals.up} up, {totals.buried} buried, {totals.unstruck} unstruck; consistency "
+            f"{totals.consistency:.0%}; {'comes round' if totals.comes_round else 'does not come round'}"
+        )
+        for finding in report.findings:
+            print(f"  {finding.severity.value}: {finding.text}")
+
+
+def _tune_json(tune: Tune, bowings: Sequence[Bowing], reports: Sequence[Report]) -> dict[str, object]:
+    first = tune.bars[0]
+    order = reports[0].strokes.order if reports else ()
+    return {
+        "number": tune.number,
+        "title": tune.title,
+        "dance": tune.dance,
+        "meter": str(first.meter),
+        "key": str(first.key),
+        "order": [[tune.bars[visit.bar].number, visit.pass_number] for visit in order],
+        "bowings": [_bowing_json(tune, b, report) for b, report in zip(bowings, reports, strict=True)],
+    }
+
+
+def _bowing_json(tune: Tune, bowing: Bowing, report: Report) -> dict[str, object]:
+    totals = report.totals
+    return {
+        "name": bowing.name,
+        "accents": str(bowing.accents),
+        "notes": notes_json(tune, bowing, report),
+        "totals": {name: getattr(totals, name) for name in type(totals).__dataclass_fields__},
+        "findings": [
+            {
+                "rule": finding.rule,
+                "severity": finding.severity.value,
+                "bars": list(finding.bars),
+                "pass": finding.pass_number,
+                "notes": list(finding.notes),
+                "text": finding.text,
+            }
+            for finding in report.findings
+        ],
+    }
+
+
+def notes_json(tune: Tune, bowing: Bowing, report: Report) -> list[dict[str, object]]:
+    """The written notes of a bowing (rests and grace notes left out) as the JSON contract has them.
+
+    ``at`` counts from the beginning of the full bar, so that a pick-up stands where it sounds.
+    """
+    return [
+        {
+            "id": note.id,
+            "bar": bar.number,
+            "at": str(bar.start + note.at),
+            "length": str(note.length),
+            "pitches": [str(pitch) for pitch in note.pitches],
+            "joined": note.held or note.id in bowing.joins,
+            "mark": bowing.marks[note.id].bow.value if note.id in bowing.marks else None,
+            "bows": [bow.value for bow in report.strokes.bows.get(note.id, ())],
+        }
+        for bar in tune.bars
+        for note in bar.notes
+        if not note.is_rest
+    ]
+
+
+# ------------------------------------------------------------------------------------------------------------ sheet
+
+
+def _sheet(options: argparse.Namespace) -> int:
+    reading = _read(options.file)
+    if reading is None:
+        return UNREADABLE
+    lessons = reading.lessons
+    if options.bowings is not None:
+        names = [name.strip() for name in options.bowings.split(",")]
+        present = {bowing.name for lesson in lessons for bowing in lesson.bowings}
+        missing = [name for name in names if name not in present]
+        if missing:
+            _say(f"{options.file}: no bowing named “{missing[0]}”; there is {', '.join(sorted(present))}")
+            return WRONG_CALL
+        lessons = tuple(
+            replace(lesson, bowings=chosen)
+            for lesson in lessons
+            if (chosen := tuple(b for name in names for b in lesson.bowings if b.name == name))
+        )
+    from app.printing import export_pdf  # Qt only where it is needed
+
+    try:
+        export_pdf(lessons, options.out, paper=options.paper, marks=options.marks)
+    except OSError as fault:
+        _say(f"{options.out}: {fault.strerror or fault}")
+        return WRONG_CALL
+    return DONE
+
+
+# ----------------------------------------------------------------------------------------------------------- window
+
+
+def _open_window(options: argparse.Namespace) -> int:
+    from app.window import run_window
+
+    return run_window([options.file] if options.file else [])
+
+
+COMMANDS = {"check": _check, "sheet": _sheet}
