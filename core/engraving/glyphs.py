@@ -1,0 +1,91 @@
+"""Outlines of the music font (Leipzig, SIL Open Font License), read from the engraver's own data.
+
+Outlines are in 1/1000 em with y *up*, as in the font; code points are SMuFL's, in four hex digits.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from importlib.resources import files
+
+Command = tuple[str, *tuple[float, ...]]
+
+DOWN_BOW = "E610"  # stringsDownBow
+UP_BOW = "E612"  # stringsUpBow
+
+_TOKEN = re.compile(r"[A-Za-z]|-?\d*\.?\d+(?:e-?\d+)?")
+_NUMBERS = {"M": 2, "L": 2, "H": 1, "V": 1, "C": 6, "S": 4, "Q": 4, "Z": 0}  # after each command
+_ODD = {"H": (0,), "V": (1,)} | {letter: (0, 1) * (count // 2) for letter, count in _NUMBERS.items() if count != 1}
+_OUTLINE = re.compile(r'\bd="([^"]*)"')
+
+
+@cache
+def glyph_outline(code: str) -> tuple[Command, ...]:
+    """Outline of a glyph; empty where the font has no such glyph."""
+    source = files("verovio") / "data" / "Leipzig" / f"{code}.xml"
+    found = _OUTLINE.search(source.read_text("utf-8")) if source.is_file() else None
+    return parse_outline(found[1]) if found else ()
+
+
+@cache
+def glyph_box(code: str) -> tuple[float, float, float, float]:
+    """Left, bottom, right and top of a glyph's outline (control points included); zeros for an empty glyph."""
+    xs = [value for command in glyph_outline(code) for value in command[1::2]]
+    ys = [value for command in glyph_outline(code) for value in command[2::2]]
+    return (min(xs), min(ys), max(xs), max(ys)) if xs else (0.0, 0.0, 0.0, 0.0)
+
+
+def parse_outline(text: str) -> tuple[Command, ...]:
+    """Read SVG path data (commands M L H V C S Q Z, absolute or relative) into absolute M, L, C and Z.
+
+    Raises:
+        ValueError: another command, or numbers missing or spare.
+    """
+    tokens = _TOKEN.findall(text)
+    commands: list[Command] = []
+    x = y = start_x = start_y = 0.0
+    mirror: tuple[float, float] | None = None  # second control point of the curve just before
+    letter, place = "", 0
+    while place < len(tokens):
+        if tokens[place].isalpha():
+            letter, place = tokens[place], place + 1
+        count = _NUMBERS.get(letter.upper())
+        if count is None or (count and len(tokens) < place + count):
+            raise ValueError(f"cannot read this outline: {text[:60]!r}")
+        values = [float(token) for token in tokens[place : place + count]]
+        place += count
+        if letter.islower():
+            values = [value + (y if odd else x) for value, odd in zip(values, _ODD[letter.upper()], strict=True)]
+        last_mirror, mirror = mirror, None
+        match letter.upper():
+            case "Z":
+                commands.append(("Z",))
+                x, y, letter = start_x, start_y, ""
+                continue
+            case "M":
+                start_x, start_y = values
+                commands.append(("M", *values))
+                letter = "l" if letter == "m" else "L"
+            case "L":
+                commands.append(("L", *values))
+            case "H":
+                values = [values[0], y]
+                commands.append(("L", *values))
+            case "V":
+                values = [x, values[0]]
+                commands.append(("L", *values))
+            case "Q":
+                qx, qy, ex, ey = values
+                commands.append(
+                    ("C", x + (qx - x) * 2 / 3, y + (qy - y) * 2 / 3, ex + (qx - ex) * 2 / 3, ey + (qy - ey) * 2 / 3, ex, ey)
+                )
+            case "S":
+                first = (2 * x - last_mirror[0], 2 * y - last_mirror[1]) if last_mirror else (x, y)
+                commands.append(("C", *first, *values))
+                mirror = (values[0], values[1])
+            case "C":
+                commands.append(("C", *values))
+                mirror = (values[2], values[3])
+        x, y = values[-2:]
+    return tuple(commands)
