@@ -1,0 +1,113 @@
+"""Where the lines of a page stand and what is at a place: plain geometry, no widget.
+
+All lengths are picture units (1/100 mm at natural size), y runs down, the origin is the page's top left corner.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from math import ceil
+
+from core.engraving.lines import Line
+from core.engraving.picture import STAFF_SPACE, Box, Picture
+from core.tune import Tune
+
+MUSIC_WIDTH = 18000
+SIDE_MARGIN = 1400
+TOP_MARGIN = 1300
+BOTTOM_MARGIN = 1600
+LINE_GAP = 320
+HEADING_GAP = 500
+PAGE_WIDTH = MUSIC_WIDTH + 2 * SIDE_MARGIN
+LEAST_ABOVE = 6 * STAFF_SPACE  # over the staff, so that the first bow mark or slur moves nothing
+LEAST_BELOW = 4 * STAFF_SPACE
+
+
+@dataclass(frozen=True)
+class PlacedLine:
+    """A line of the page.
+
+    Attributes:
+        line: Its bars.
+        picture: Its engraving, or None while it waits for its turn.
+        top: y of the band that the line has to itself.
+        bottom: End of the band.
+        picture_top: y at which the picture is painted.
+    """
+
+    line: Line
+    picture: Picture | None
+    top: float
+    bottom: float
+    picture_top: float
+
+    def page_box(self, box: Box) -> Box:
+        """A box of the picture as it stands on the page."""
+        left, top = SIDE_MARGIN, self.picture_top
+        return Box(box.left + left, box.top + top, box.right + left, box.bottom + top)
+
+
+@dataclass(frozen=True)
+class PageLayout:
+    """Lines under one another.
+
+    Attributes:
+        lines: From the top; at least one for any tune.
+        heading: Height of the title and credits.
+        height: Of the whole page, margins included.
+        line_of: Index in ``lines`` of each note and rest by id.
+    """
+
+    lines: tuple[PlacedLine, ...]
+    heading: float
+    height: float
+    line_of: dict[str, int] = field(repr=False)
+
+    def line_at(self, y: float) -> int | None:
+        """The line in whose band a height lies, or None."""
+        for index, placed in enumerate(self.lines):
+            if placed.top <= y < placed.bottom:
+                return index
+        return None
+
+    def lines_between(self, top: float, bottom: float) -> range:
+        """The lines whose bands reach into a strip of the page."""
+        hit = [index for index, placed in enumerate(self.lines) if placed.bottom > top and placed.top < bottom]
+        return range(hit[0], hit[-1] + 1) if hit else range(0)
+
+    def note_box(self, note_id: str) -> Box | None:
+        """Where a note stands on the page; None while its line waits, or for a hidden rest."""
+        placed = self.lines[self.line_of[note_id]]
+        if placed.picture is None or note_id not in placed.picture.boxes:
+            return None
+        return placed.page_box(placed.picture.boxes[note_id])
+
+
+def lay_out(tune: Tune, lines: Sequence[Line], pictures: Sequence[Picture | None], heading: float) -> PageLayout:
+    """Put lines under one another.
+
+    Room above and below each staff is counted in whole staff spaces, so that an edit which makes a line a little
+    taller leaves the rest of the page where it is.
+    """
+    waiting = LEAST_ABOVE + LEAST_BELOW + 4 * STAFF_SPACE
+    placed = []
+    y = TOP_MARGIN + heading + (HEADING_GAP if heading else 0)
+    for line, picture in zip(lines, pictures, strict=True):
+        if picture is None:
+            placed.append(PlacedLine(line, None, y, y + waiting, y))
+            y += waiting + LINE_GAP
+            continue
+        above = max(LEAST_ABOVE, ceil(picture.staff_top / STAFF_SPACE) * STAFF_SPACE)
+        below_staff = picture.height - picture.staff_bottom
+        below = max(LEAST_BELOW, ceil(below_staff / STAFF_SPACE) * STAFF_SPACE)
+        bottom = y + above + (picture.staff_bottom - picture.staff_top) + below
+        placed.append(PlacedLine(line, picture, y, bottom, y + above - picture.staff_top))
+        y = bottom + LINE_GAP
+    line_of = {
+        note.id: index
+        for index, line in enumerate(lines)
+        for bar in tune.bars[line.first : line.stop]
+        for note in bar.notes
+    }
+    return PageLayout(tuple(placed), heading, y - LINE_GAP + BOTTOM_MARGIN, line_of)

@@ -1,0 +1,295 @@
+"""What a gesture on a note would do, worked out before it is done.
+
+One proposal serves the preview under the pointer, the sentence in the status line, the menu and the edit itself, so
+that these four cannot disagree. No Qt: values in, values out; the edits are those of ``core.bowing``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from core.bowing import (
+    Bow,
+    Bowing,
+    Join,
+    fix_bow,
+    free_bow,
+    next_struck,
+    separate_span,
+    slur_span,
+    stroke_notes,
+    stroke_start,
+    toggle_join_to_next,
+    toggle_retake,
+)
+from core.errors import RefusedEditError
+from core.strokes import Strokes
+from core.tune import Tune
+
+SHARPS_AND_FLATS = {-2: "𝄫", -1: "♭", 0: "", 1: "♯", 2: "𝄪"}
+
+
+@dataclass(frozen=True)
+class Preview:
+    """What the page draws lightly while a gesture is only a possibility.
+
+    Attributes:
+        joined: Ids of the notes that would come under one slur, in written order.
+        parted: Pairs of notes, by id, that would be separated.
+        turned: Id of a stroke's first note and the direction it would take.
+        freed: Id of a stroke's first note whose fixed mark would go.
+    """
+
+    joined: tuple[str, ...] = ()
+    parted: tuple[tuple[str, str], ...] = ()
+    turned: tuple[str, Bow] | None = None
+    freed: str = ""
+
+
+@dataclass(frozen=True)
+class Proposal:
+    """What a gesture would do.
+
+    Attributes:
+        label: Name of the undo step, as "Slur bar 3, notes 1–2".
+        edit: Makes the new bowing; raises ``RefusedEditError`` where ``refusal`` says so.
+        refusal: Why the gesture would change nothing, as one sentence, or "".
+        preview: What to draw before it is done.
+    """
+
+    label: str
+    edit: Callable[[Tune, Bowing], Bowing]
+    refusal: str = ""
+    preview: Preview = Preview()
+
+    def says(self, gesture: str) -> str:
+        """One sentence for the status line, ``gesture`` as in "Click"."""
+        return self.refusal or f"{gesture} to {self.label[:1].lower()}{self.label[1:]}."
+
+
+def propose_join(tune: Tune, bowing: Bowing, note_id: str, how: Join = Join.SLUR) -> Proposal:
+    """Slur (or hook) a note to the next, or separate the two where they are so already."""
+    after = next_struck(tune, note_id)
+    there = after is not None and bowing.joins.get(after.id) is how
+    verb = "Separate" if there else "Slur" if how is Join.SLUR else "Hook"
+    last = after.id if after is not None else note_id
+    preview = Preview(parted=((note_id, last),)) if there else Preview(joined=(note_id, last))
+    return _proposal(
+        tune,
+        bowing,
+        f"{verb} {span_text(tune, note_id, last)}",
+        lambda t, b: toggle_join_to_next(t, b, note_id, how),
+        preview,
+    )
+
+
+def propose_slur(tune: Tune, bowing: Bowing, first_id: str, last_id: str) -> Proposal:
+    """One slur over exactly the notes from first to last, in either order."""
+    first_id, last_id = _in_order(tune, first_id, last_id)
+    return _proposal(
+        tune,
+        bowing,
+        f"Slur {span_text(tune, first_id, last_id)}",
+        lambda t, b: slur_span(t, b, first_id, last_id),
+        Preview(joined=notes_between(tune, first_id, last_id)),
+        "These notes are one slur already.",
+    )
+
+
+def propose_separate(tune: Tune, bowing: Bowing, first_id: str, last_id: str) -> Proposal:
+    """Every note from first to last on a bow of its own."""
+    first_id, last_id = _in_order(tune, first_id, last_id)
+    if first_id == last_id:  # one note: take it out of its stroke on both sides
+        return _propose_apart(tune, bowing, first_id)
+    notes = notes_between(tune, first_id, last_id)
+    return _proposal(
+        tune,
+        bowing,
+        f"Separate {span_text(tune, first_id, last_id)}",
+        lambda t, b: separate_span(t, b, first_id, last_id),
+        Preview(parted=tuple((a, b) for a, b in zip(notes, notes[1:], strict=False) if b in bowing.joins)),
+        "These notes have bows of their own already.",
+    )
+
+
+def propose_turn(tune: Tune, bowing: Bowing, strokes: Strokes, note_id: str) -> Proposal:
+    """Turn the stroke of a note round and fix it so; a pass that its mark was limited to stays."""
+    start = stroke_start(tune, bowing, note_id).id
+    mark = bowing.marks.get(start)
+    bows = strokes.bows.get(start, ())
+    now = mark.bow if mark is not None else bows[0] if bows else Bow.UP
+    return propose_bow(tune, bowing, note_id, now.turned, mark.only_pass if mark is not None else None)
+
+
+def propose_bow(tune: Tune, bowing: Bowing, note_id: str, bow: Bow, only_pass: int | None = None) -> Proposal:
+    """Fix the stroke of a note in a direction, on every pass or on one only."""
+    start = stroke_start(tune, bowing, note_id).id
+    limit = "" if only_pass is None else f" on pass {only_pass}"
+    return _proposal(
+        tune,
+        bowing,
+        f"Fix {place_text(tune, start)} as {bow.value}-bow{limit}",
+        lambda t, b: fix_bow(t, b, note_id, bow, only_pass),
+        Preview(turned=(start, bow)),
+        f"This stroke is fixed as {bow.value}-bow already.",
+    )
+
+
+def propose_free(tune: Tune, bowing: Bowing, note_id: str) -> Proposal:
+    """Let the direction of a note's stroke follow from the strokes before it again."""
+    start = stroke_start(tune, bowing, note_id).id
+    return _proposal(
+        tune,
+        bowing,
+        f"Free {place_text(tune, start)}",
+        lambda t, b: free_bow(t, b, note_id),
+        Preview(freed=start),
+        "Nothing is fixed here: this bow follows from the strokes before it.",
+    )
+
+
+def propose_retake(tune: Tune, bowing: Bowing, strokes: Strokes, note_id: str) -> Proposal:
+    """Lift and take the direction of the stroke before once more, or stop doing so."""
+    start = stroke_start(tune, bowing, note_id).id
+    bows = strokes.bows.get(start, ())
+    verb = "Stop retaking at" if start in bowing.retakes else "Retake at"
+    return _proposal(
+        tune,
+        bowing,
+        f"{verb} {place_text(tune, start)}",
+        lambda t, b: toggle_retake(t, b, note_id),
+        Preview(turned=(start, bows[0].turned) if bows else None),
+    )
+
+
+def propose_limit(tune: Tune, bowing: Bowing, note_id: str, only_pass: int | None) -> Proposal:
+    """Limit the fixed mark of a note's stroke to one pass, or let it hold on every pass."""
+    start = stroke_start(tune, bowing, note_id).id
+    extent = "every pass" if only_pass is None else f"pass {only_pass} only"
+
+    def limit(t: Tune, b: Bowing) -> Bowing:
+        mark = b.marks.get(stroke_start(t, b, note_id).id)
+        if mark is None:
+            raise RefusedEditError("Only a fixed bow mark can be kept to one pass: turn or fix this stroke first.")
+        return fix_bow(t, b, note_id, mark.bow, only_pass)
+
+    mark = bowing.marks.get(start)
+    preview = Preview(turned=(start, mark.bow)) if mark is not None else Preview()
+    return _proposal(
+        tune,
+        bowing,
+        f"Keep the mark at {place_text(tune, start)} to {extent}" if only_pass else f"Let the mark at "
+        f"{place_text(tune, start)} hold on every pass",
+        limit,
+        preview,
+        f"This mark holds on {extent} already.",
+    )
+
+
+def notes_between(tune: Tune, first_id: str, last_id: str) -> tuple[str, ...]:
+    """Ids of all notes and rests from first to last, in written order."""
+    first_id, last_id = _in_order(tune, first_id, last_id)
+    return tuple(note.id for note in tune.sequence[tune.places[first_id] : tune.places[last_id] + 1])
+
+
+def number_in_bar(tune: Tune, note_id: str) -> int:
+    """How manieth note of its bar it is, from 1; rests are not counted, held notes are."""
+    bar = tune.bars[tune.bar_of[note_id]]
+    notes = [note.id for note in bar.notes if not note.is_rest]
+    return notes.index(note_id) + 1 if note_id in notes else 1
+
+
+def place_text(tune: Tune, note_id: str) -> str:
+    """Where a note stands, as "bar 3, note 2"."""
+    bar = tune.bars[tune.bar_of[note_id]]
+    if tune.note(note_id).is_rest:
+        return f"bar {bar.number}, rest"
+    return f"bar {bar.number}, note {number_in_bar(tune, note_id)}"
+
+
+def span_text(tune: Tune, first_id: str, last_id: str) -> str:
+    """Where a row of notes stands, as "bar 3, notes 1–2" or "bar 3, note 8 to bar 4, note 1"."""
+    if first_id == last_id:
+        return place_text(tune, first_id)
+    bars = tune.bar_of
+    if bars[first_id] == bars[last_id]:
+        number = tune.bars[bars[first_id]].number
+        return f"bar {number}, notes {number_in_bar(tune, first_id)}–{number_in_bar(tune, last_id)}"
+    return f"{place_text(tune, first_id)} to {place_text(tune, last_id)}"
+
+
+def describe_note(tune: Tune, bowing: Bowing, strokes: Strokes, note_id: str) -> str:
+    """A note in words, for the status line and for screen readers."""
+    note = tune.note(note_id)
+    place = place_text(tune, note_id)
+    if note.is_rest:
+        return place.capitalize()
+    pitches = " and ".join(f"{p.step}{SHARPS_AND_FLATS[p.alter]}{p.octave}" for p in note.pitches)
+    bows = strokes.bows.get(note_id, ())
+    if len(set(bows)) > 1:
+        bow = ", ".join(f"{b.value}-bow on pass {number}" for number, b in enumerate(bows, 1))
+    else:
+        bow = f"{bows[0].value}-bow" if bows else "never played"
+    words = [f"{pitches}, {bow}"]
+    start = stroke_start(tune, bowing, note_id).id
+    if note.held:
+        words.append("held from the note before")
+    elif note_id in bowing.joins:
+        how = "slurred" if bowing.joins[note_id] is Join.SLUR else "hooked"
+        words.append(f"{how} to the note before")
+    mark = bowing.marks.get(start)
+    if mark is not None:
+        words.append("fixed" if mark.only_pass is None else f"fixed on pass {mark.only_pass}")
+    if start in bowing.retakes:
+        words.append("retaken")
+    return f"{place.capitalize()}: {', '.join(words)}"
+
+
+def _propose_apart(tune: Tune, bowing: Bowing, note_id: str) -> Proposal:
+    before, after = tune.before(note_id), next_struck(tune, note_id)
+    pairs = []
+    if before is not None and note_id in bowing.joins:
+        pairs.append((before.id, note_id))
+    if after is not None and after.id in bowing.joins:
+        pairs.append((note_id, after.id))
+    ends = {last for _, last in pairs}
+
+    def apart(t: Tune, b: Bowing) -> Bowing:
+        joins = b.joins
+        for note in ends:
+            joins = joins.discard(note)
+        return replace(b, joins=joins)
+
+    return _proposal(
+        tune,
+        bowing,
+        f"Separate {place_text(tune, note_id)}",
+        apart,
+        Preview(parted=tuple(pairs)),
+        "This note has a bow of its own already.",
+    )
+
+
+def _proposal(
+    tune: Tune,
+    bowing: Bowing,
+    label: str,
+    edit: Callable[[Tune, Bowing], Bowing],
+    preview: Preview,
+    idle: str = "Nothing would change.",
+) -> Proposal:
+    try:
+        changes = edit(tune, bowing) != bowing
+    except RefusedEditError as refusal:
+        return Proposal(label, edit, str(refusal))
+    return Proposal(label, edit, preview=preview) if changes else Proposal(label, edit, idle)
+
+
+def _in_order(tune: Tune, first_id: str, last_id: str) -> tuple[str, str]:
+    return (first_id, last_id) if tune.places[first_id] <= tune.places[last_id] else (last_id, first_id)
+
+
+def stroke_ids(tune: Tune, bowing: Bowing, note_id: str) -> tuple[str, ...]:
+    """Ids of the notes that share the stroke of a note."""
+    return tuple(note.id for note in stroke_notes(tune, bowing, note_id))

@@ -1,0 +1,103 @@
+"""What the program remembers from one start to the next: looks, window place, recent files.
+
+Nothing of a lesson is kept here. Unreadable or foreign values fall back to the defaults, never raise.
+"""
+
+from __future__ import annotations
+
+from enum import Enum
+from pathlib import Path
+
+from PySide6.QtCore import QByteArray, QSettings
+
+RECENT_LIMIT = 8
+
+
+class Look(Enum):
+    """Which colours the window takes."""
+
+    SYSTEM = "system"
+    LIGHT = "light"
+    DARK = "dark"
+
+
+class Settings:
+    """Typed access to the settings file.
+
+    Args:
+        path: The file; the user's own where None.
+    """
+
+    def __init__(self, path: Path | None = None) -> None:
+        if path is None:
+            self._store = QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Bowbench", "Bowbench")
+        else:
+            self._store = QSettings(str(path), QSettings.Format.IniFormat)
+
+    @property
+    def look(self) -> Look:
+        try:
+            return Look(str(self._store.value("look", Look.SYSTEM.value)))
+        except ValueError:
+            return Look.SYSTEM
+
+    @look.setter
+    def look(self, look: Look) -> None:
+        self._store.setValue("look", look.value)
+
+    @property
+    def zoom(self) -> float | None:
+        """Pixels a picture unit relative to life size, or None to fit the width of the window."""
+        try:
+            zoom = float(str(self._store.value("zoom", "0")))
+        except ValueError:
+            return None
+        return zoom if 0.25 <= zoom <= 5 else None
+
+    @zoom.setter
+    def zoom(self, zoom: float | None) -> None:
+        self._store.setValue("zoom", str(zoom or 0))
+
+    @property
+    def marks(self) -> str:
+        """Which strokes carry a bow mark: ``every``, ``bars`` or ``needed``."""
+        marks = str(self._store.value("marks", "every"))
+        return marks if marks in ("every", "bars", "needed") else "every"
+
+    @marks.setter
+    def marks(self, marks: str) -> None:
+        self._store.setValue("marks", marks)
+
+    @property
+    def folder(self) -> Path:
+        """Where the last file was opened or saved; the home folder at first or where it is gone."""
+        folder = Path(str(self._store.value("folder", "")) or Path.home())
+        return folder if folder.is_dir() else Path.home()
+
+    @folder.setter
+    def folder(self, folder: Path) -> None:
+        self._store.setValue("folder", str(folder))
+
+    @property
+    def recent_files(self) -> tuple[Path, ...]:
+        """Files opened or saved, the latest first, at most ``RECENT_LIMIT``."""
+        return tuple(Path(line) for line in str(self._store.value("recent", "")).split("\n") if line)[:RECENT_LIMIT]
+
+    def remember_file(self, path: Path) -> None:
+        """Put a file at the head of the recent files."""
+        path = path.resolve()
+        kept = [other for other in self.recent_files if other != path]
+        self._store.setValue("recent", "\n".join(map(str, [path, *kept][:RECENT_LIMIT])))
+        self.folder = path.parent
+
+    def forget_file(self, path: Path) -> None:
+        """Take a file out of the recent files."""
+        self._store.setValue("recent", "\n".join(str(other) for other in self.recent_files if other != path))
+
+    def window(self, part: str) -> QByteArray:
+        """Stored place or split of a part of the window; empty at first."""
+        value = self._store.value(f"window/{part}", QByteArray())
+        return value if isinstance(value, QByteArray) else QByteArray()
+
+    def set_window(self, part: str, value: QByteArray) -> None:
+        self._store.setValue(f"window/{part}", value)

@@ -1,0 +1,172 @@
+"""Colours of the window and the page, light and dark, and how they reach Qt.
+
+The page follows the look: in the dark it is a dark sheet with light ink, so that a lit room and a dim stage both
+read well. Printing never asks here: paper is white and ink is black.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QGuiApplication, QIcon, QPainter, QPalette, QPixmap
+from PySide6.QtSvg import QSvgRenderer
+from PySide6.QtWidgets import QApplication
+
+from app.settings import Look
+from core.check import Severity
+
+
+@dataclass(frozen=True)
+class Theme:
+    """Colours by what they are for, as ``#rrggbb``.
+
+    Attributes:
+        desk: Behind the page.
+        panel, field, line: Panes; lists and text fields; thin rules between things.
+        text, quiet: Words; words of second rank.
+        paper, ink, faint_ink: The page; notes and fixed bow marks; derived bow marks.
+        tint, tint_soft, on_tint: The one colour of the program: focus and chosen things; the same behind text; text on it.
+        severities: Colour of each severity; shape and word say the same.
+    """
+
+    is_dark: bool
+    desk: str
+    panel: str
+    field: str
+    line: str
+    text: str
+    quiet: str
+    paper: str
+    ink: str
+    faint_ink: str
+    tint: str
+    tint_soft: str
+    on_tint: str
+    severities: dict[Severity, str]
+
+
+LIGHT = Theme(
+    is_dark=False,
+    desk="#dedad0",
+    panel="#f3f0e9",
+    field="#fffdf8",
+    line="#d2cdc0",
+    text="#26241f",
+    quiet="#6b665b",
+    paper="#fffdf8",
+    ink="#1c1a17",
+    faint_ink="#8d877b",
+    tint="#1d6b5a",
+    tint_soft="#d3e6df",
+    on_tint="#ffffff",
+    severities={Severity.FAULT: "#a3321f", Severity.WARNING: "#8a5a00", Severity.NOTE: "#3b5b85"},
+)
+DARK = Theme(
+    is_dark=True,
+    desk="#17181a",
+    panel="#222427",
+    field="#2a2c30",
+    line="#3c3f44",
+    text="#e8e4da",
+    quiet="#a8a397",
+    paper="#26282b",
+    ink="#efeade",
+    faint_ink="#918c81",
+    tint="#74c7ae",
+    tint_soft="#2c4a41",
+    on_tint="#10201b",
+    severities={Severity.FAULT: "#ff907c", Severity.WARNING: "#e8b958", Severity.NOTE: "#97b8e4"},
+)
+
+
+def choose_theme(look: Look) -> Theme:
+    """The theme for a look; that of the system where it says so."""
+    if look is Look.SYSTEM:
+        dark = QGuiApplication.styleHints().colorScheme() is Qt.ColorScheme.Dark
+        return DARK if dark else LIGHT
+    return DARK if look is Look.DARK else LIGHT
+
+
+def apply_theme(app: QApplication, theme: Theme) -> None:
+    """Give every widget of the program the theme's colours."""
+    app.setStyle("Fusion")
+    app.setPalette(make_palette(theme))
+    app.setStyleSheet(style_sheet(theme))
+
+
+def make_palette(theme: Theme) -> QPalette:
+    """The theme as a Qt palette, disabled text included."""
+    palette = QPalette()
+    role = QPalette.ColorRole
+    for part, colour in {
+        role.Window: theme.panel,
+        role.WindowText: theme.text,
+        role.Base: theme.field,
+        role.AlternateBase: theme.panel,
+        role.Text: theme.text,
+        role.Button: theme.panel,
+        role.ButtonText: theme.text,
+        role.BrightText: theme.on_tint,
+        role.ToolTipBase: theme.field,
+        role.ToolTipText: theme.text,
+        role.PlaceholderText: theme.quiet,
+        role.Highlight: theme.tint,
+        role.HighlightedText: theme.on_tint,
+        role.Accent: theme.tint,
+        role.Link: theme.tint,
+        role.Mid: theme.line,
+        role.Midlight: theme.line,
+        role.Light: theme.field,
+        role.Dark: theme.line,
+        role.Shadow: theme.line,
+    }.items():
+        palette.setColor(part, QColor(colour))
+    for part in (role.WindowText, role.Text, role.ButtonText):
+        palette.setColor(QPalette.ColorGroup.Disabled, part, mix(theme.text, theme.panel, 0.6))
+    return palette
+
+
+def style_sheet(theme: Theme) -> str:
+    """The little that a palette cannot say."""
+    return f"""
+    QToolTip {{ color: {theme.text}; background: {theme.field}; border: 1px solid {theme.line}; padding: 4px; }}
+    QToolBar {{ background: {theme.panel}; border: none; border-bottom: 1px solid {theme.line};
+                padding: 3px 8px; spacing: 2px; }}
+    QToolBar::separator {{ background: {theme.line}; width: 1px; margin: 5px 7px; }}
+    QToolButton {{ border: 1px solid transparent; border-radius: 5px; padding: 4px 7px; }}
+    QToolButton:hover {{ background: {theme.tint_soft}; }}
+    QToolButton:pressed, QToolButton:checked {{ background: {theme.tint_soft}; border-color: {theme.tint}; }}
+    QToolButton:focus {{ border-color: {theme.tint}; }}
+    QStatusBar {{ background: {theme.panel}; border-top: 1px solid {theme.line}; }}
+    QStatusBar::item {{ border: none; }}
+    QSplitter::handle {{ background: {theme.line}; }}
+    QSplitter::handle:horizontal {{ width: 1px; }}
+    QSplitter::handle:vertical {{ height: 1px; }}
+    QListView, QTableView {{ background: {theme.field}; border: 1px solid {theme.line}; border-radius: 5px; }}
+    QListView:focus, QTableView:focus {{ border-color: {theme.tint}; }}
+    QLabel[rank="heading"] {{ font-weight: 600; }}
+    QLabel[rank="quiet"] {{ color: {theme.quiet}; }}
+    QFrame[rank="notice"] {{ background: {theme.field}; border: none; border-bottom: 1px solid {theme.line}; }}
+    """
+
+
+def mix(colour: str, other: str, share: float) -> QColor:
+    """A colour between two: ``share`` 1 is the first, 0 the other."""
+    a, b = QColor(colour), QColor(other)
+    return QColor(*(round(x * share + y * (1 - share)) for x, y in zip(a.getRgb()[:3], b.getRgb()[:3], strict=True)))
+
+
+def tinted_icon(svg: str, colours: dict[QIcon.Mode, str], sizes: tuple[int, ...] = (20, 40)) -> QIcon:
+    """Make an icon from an SVG drawing in which ``currentColor`` stands for the colour of the words beside it."""
+    icon = QIcon()
+    for mode, colour in colours.items():
+        renderer = QSvgRenderer(QByteArray(svg.replace("currentColor", colour).encode()))
+        for size in sizes:
+            pixmap = QPixmap(QSize(size, size))
+            pixmap.fill(Qt.GlobalColor.transparent)
+            painter = QPainter(pixmap)
+            renderer.render(painter, QRectF(0, 0, size, size))
+            painter.end()
+            icon.addPixmap(pixmap, mode)
+    return icon
