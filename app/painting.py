@@ -8,11 +8,21 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
+from functools import cache
+from weakref import WeakKeyDictionary
 
-from PySide6.QtGui import QColor, QPainter
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 
+from app.fonts import page_font
+from core.bowing import Bow
 from core.engraving.bow_signs import BowSign
-from core.engraving.picture import Picture
+from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box, glyph_outline
+from core.engraving.picture import STAFF_SPACE, Anchor, BowSlot, Glyph, Picture, Run, Text
+
+FONT_PIXELS = 200  # texts are set at this size and scaled, so that hinting and rounding never show
+LIFT = "E4CE"  # breathMarkComma: the bow is lifted
+SIGN_GAP = 0.25 * STAFF_SPACE  # between two signs over one note
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,11 +54,24 @@ def paint_picture(
     """Paint a picture with its top left corner at the painter's origin, in picture units.
 
     Args:
-        painter: Where; its transform is left as it was.
+        painter: Where; its state is left as it was.
         picture: What, without bow signs and highlights.
         inks: Colours.
         coloured: Other colours for the shapes and texts that belong to these notes, by note id.
     """
+    colours = coloured or {}
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    for owner, (area, strokes) in _drawn(picture).items():
+        colour = colours.get(owner, inks.ink)
+        if not area.isEmpty():
+            painter.fillPath(area, colour)
+        for pen, path in strokes:
+            pen.setColor(colour)
+            painter.strokePath(path, pen)
+    for text in picture.texts:
+        paint_text(painter, text, colours.get(text.owner, inks.ink))
+    painter.restore()
 
 
 def paint_bow_signs(
@@ -56,7 +79,169 @@ def paint_bow_signs(
     coloured: Mapping[str, QColor] | None = None,
 ) -> None:  # fmt: skip
     """Paint the signs that stand in the picture's bow slots; a sign whose note has no slot is left out."""
+    colours = coloured or {}
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    room = _room(picture)
+    for note_id, slot in picture.bow_slots.items():
+        sign = signs.get(note_id)
+        if sign is not None:
+            colour = colours.get(note_id, inks.ink if sign.fixed else inks.light)
+            painter.fillPath(bow_sign_path(sign, slot, room[note_id]), colour)
+    painter.restore()
 
 
 def paint_glow(painter: QPainter, picture: Picture, note_ids: Collection[str], colour: QColor) -> None:
     """Paint a soft ground behind notes; to be called before ``paint_picture``."""
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    for note_id in note_ids:
+        box = picture.boxes.get(note_id)
+        if box is None:
+            continue
+        around = box.grown(0.4 * STAFF_SPACE, 0.4 * STAFF_SPACE)
+        path = QPainterPath()
+        corner = 0.5 * STAFF_SPACE
+        path.addRoundedRect(QRectF(around.left, around.top, around.width, around.height), corner, corner)
+        painter.fillPath(path, colour)
+    painter.restore()
+
+
+def paint_text(painter: QPainter, text: Text, colour: QColor) -> None:
+    """Paint a text in picture units."""
+    widths = [run_width(run) for run in text.runs]
+    whole = sum(widths)
+    x = text.x - {Anchor.START: 0.0, Anchor.MIDDLE: whole / 2, Anchor.END: whole}[text.anchor]
+    painter.setPen(colour)
+    for run, width in zip(text.runs, widths, strict=True):
+        scale = run.size / FONT_PIXELS
+        painter.save()
+        painter.translate(x, text.y)
+        painter.scale(scale, scale)
+        painter.setFont(page_font(run.music, run.bold, run.italic, FONT_PIXELS))
+        painter.drawText(QPointF(0, 0), run.text)
+        painter.restore()
+        x += width
+
+
+@cache
+def run_width(run: Run) -> float:
+    """Width of a piece of text in picture units."""
+    metrics = QFontMetricsF(page_font(run.music, run.bold, run.italic, FONT_PIXELS))
+    return metrics.horizontalAdvance(run.text) * run.size / FONT_PIXELS
+
+
+def bow_sign_path(sign: BowSign, slot: BowSlot, room: float = float("inf")) -> QPainterPath:
+    """Outline of the sign or signs over one note, a lift comma before them where the stroke is retaken.
+
+    Args:
+        sign: What to show.
+        slot: Where.
+        room: Width that the signs may take, in picture units; two signs shrink to fit, down to a legible size.
+    """
+    codes = [DOWN_BOW if bow is Bow.DOWN else UP_BOW for bow in sign.bows]
+    size = slot.size
+    if len(codes) > 1:
+        full = sum(_glyph_width(code) for code in codes) * size / 1000 + SIGN_GAP * (len(codes) - 1)
+        size *= max(0.6, min(0.8, room / full))
+    gap = SIGN_GAP * size / slot.size
+    widths = [_glyph_width(code) * size / 1000 for code in codes]
+    path = QPainterPath()
+    x = slot.x - (sum(widths) + gap * (len(codes) - 1)) / 2
+    if sign.retake:
+        comma = slot.size * 0.8
+        left, _, right, top = glyph_box(LIFT)
+        lift_top = slot.bottom - glyph_box(UP_BOW)[3] * size / 1000
+        lift_x = x - gap - right * comma / 1000
+        path.addPath(glyph_path(LIFT, comma).translated(lift_x, lift_top + top * comma / 1000))
+    for code, width in zip(codes, widths, strict=True):
+        path.addPath(glyph_path(code, size).translated(x - glyph_box(code)[0] * size / 1000, slot.bottom))
+        x += width + gap
+    path.setFillRule(Qt.FillRule.WindingFill)
+    return path
+
+
+@cache
+def glyph_path(code: str, size: float) -> QPainterPath:
+    """Outline of a glyph at an em size, y down, its origin at 0, 0."""
+    scale = size / 1000
+    scaled = tuple(
+        (letter, *(value * (-scale if place % 2 else scale) for place, value in enumerate(values)))
+        for letter, *values in glyph_outline(code)
+    )
+    return _path(scaled)
+
+
+def _path(commands: tuple[Command, ...]) -> QPainterPath:
+    path = QPainterPath()
+    path.setFillRule(Qt.FillRule.WindingFill)
+    for letter, *values in commands:
+        match letter:
+            case "M":
+                path.moveTo(*values)
+            case "L":
+                path.lineTo(*values)
+            case "C":
+                path.cubicTo(*values)
+            case "Z":
+                path.closeSubpath()
+    return path
+
+
+_Drawn = dict[str, tuple[QPainterPath, list[tuple[QPen, QPainterPath]]]]
+_drawn_pictures: WeakKeyDictionary[Picture, _Drawn] = WeakKeyDictionary()
+
+
+def _drawn(picture: Picture) -> _Drawn:
+    """The picture's shapes as paths by owner: what is inked, and what is drawn with each pen. Kept with the picture."""
+    known = _drawn_pictures.get(picture)
+    if known is not None:
+        return known
+    areas: dict[str, QPainterPath] = {}
+    strokes: dict[str, dict[tuple[float, tuple[float, ...], bool], QPainterPath]] = {}
+    for shape in picture.shapes:
+        area = areas.get(shape.owner)
+        if area is None:
+            area = areas[shape.owner] = QPainterPath()
+            area.setFillRule(Qt.FillRule.WindingFill)
+        if isinstance(shape, Glyph):
+            area.addPath(glyph_path(shape.code, shape.size).translated(shape.x, shape.y))
+            continue
+        path = _path(shape.commands)
+        if shape.filled:
+            area.addPath(path)
+        if shape.pen:
+            pens = strokes.setdefault(shape.owner, {})
+            pens.setdefault((shape.pen, shape.dash, shape.round_ends), QPainterPath()).addPath(path)
+    made = {
+        owner: (area, [(_pen(*pen), path) for pen, path in strokes.get(owner, {}).items()])
+        for owner, area in areas.items()
+    }
+    _drawn_pictures[picture] = made
+    return made
+
+
+def _pen(width: float, dash: tuple[float, ...], round_ends: bool) -> QPen:
+    pen = QPen()
+    pen.setWidthF(width)
+    pen.setCapStyle(Qt.PenCapStyle.RoundCap if round_ends else Qt.PenCapStyle.FlatCap)
+    pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin if round_ends else Qt.PenJoinStyle.MiterJoin)
+    if dash:
+        pen.setDashPattern([length / width for length in dash])
+    return pen
+
+
+def _glyph_width(code: str) -> float:
+    left, _, right, _ = glyph_box(code)
+    return right - left
+
+
+def _room(picture: Picture) -> dict[str, float]:
+    """Width that signs over each slot may take without meeting those over its neighbours."""
+    slots = sorted(picture.bow_slots.values(), key=lambda slot: slot.x)
+    room = dict.fromkeys(picture.bow_slots, float("inf"))
+    for slot, after in zip(slots, slots[1:], strict=False):
+        between = after.x - slot.x - SIGN_GAP
+        room[slot.note_id] = min(room[slot.note_id], between)
+        room[after.note_id] = min(room[after.note_id], between)
+    return room

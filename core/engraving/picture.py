@@ -1,7 +1,7 @@
 """A picture of one engraved line: what to draw and where, without Qt.
 
-A picture is a display list made from the engraver's SVG by one pass of an XML parser. Everything in it is frozen and
-can be shared, cached and painted any number of times, on screen and on paper alike.
+A picture is a display list: ``core.engraving.svg`` makes it from what the engraver writes. Everything in it is frozen
+and can be shared, cached and painted any number of times, on screen and on paper alike.
 
 Units: all coordinates are in units of 1/100 millimetre at natural size, at which a staff is 7.2 mm high
 (``UNITS_PER_MM``, ``STAFF_SPACE``). x runs to the right, y runs *down*; the origin is the top left corner.
@@ -14,7 +14,8 @@ from dataclasses import dataclass
 from enum import Enum
 from functools import cached_property
 
-from core.engraving.glyphs import Command, glyph_box
+from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box
+from core.engraving.kinds import Kind
 
 UNITS_PER_MM = 100
 STAFF_SPACE = 180.0  # between two staff lines
@@ -72,22 +73,6 @@ class Box:
             and self.top < other.bottom
             and other.top < self.bottom
         )
-
-
-class Kind(Enum):
-    """What a shape or text belongs to."""
-
-    STAFF = "staff"
-    NOTE = "note"
-    GRACE = "grace"
-    BEAM = "beam"
-    SLUR = "slur"
-    TIE = "tie"
-    CHORD = "chord"
-    WORDS = "words"
-    NUMBER = "number"
-    SIGN = "sign"
-    OTHER = "other"
 
 
 @dataclass(frozen=True, slots=True)
@@ -235,9 +220,9 @@ class Curve:
     shape: int
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Picture:
-    """The display list of one line.
+    """The display list of one line. Two pictures are equal only if they are the same object.
 
     Attributes:
         width, height: Of the whole; nothing but texts at the very edge reaches beyond.
@@ -298,9 +283,9 @@ class Picture:
 
 def slot_height(slot: BowSlot) -> float:
     """Height of the taller bow sign in a slot."""
-    return (glyph_box("E612")[3]) * slot.size / 1000
+    return glyph_box(UP_BOW)[3] * slot.size / 1000
 
 
 def slot_width(slot: BowSlot) -> float:
     """Width of the wider bow sign in a slot."""
-    return max(glyph_box(code)[2] - glyph_box(code)[0] for code in ("E610", "E612")) * slot.size / 1000
+    return max(glyph_box(code)[2] - glyph_box(code)[0] for code in (DOWN_BOW, UP_BOW)) * slot.size / 1000

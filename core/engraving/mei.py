@@ -1,0 +1,566 @@
+"""Our own MEI for one line of one bowing: the only text that ever reaches the engraver.
+
+The document says what is drawn, not what is played: directions of the bow are left out, and notes that shall carry a
+bow sign get an up-bow, the taller of the two signs, to keep room for it. Where a slur or tie crosses the end of the
+line, the document also holds the neighbouring bar, and ``Document.bars_shown`` says which bars to draw.
+
+Elements: MEI 5, as the engraver (verovio) reads them.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, field
+from fractions import Fraction
+from xml.sax.saxutils import escape, quoteattr
+
+from core.bowing import Articulation, Bowing, Grace, Join, Ornament
+from core.engraving.beams import beam_groups, tuplet_groups
+from core.engraving.kinds import Kind
+from core.engraving.lines import Line
+from core.tune import SHARP_ORDER, Bar, BarLine, ChordSymbol, Key, Meter, Note, Pitch, Tempo, Tune, Words, note_value
+
+ARTICULATIONS = {  # articulation -> value of MEI's artic
+    Articulation.ACCENT: "acc", Articulation.STRONG_ACCENT: "marc", Articulation.STACCATO: "stacc",
+    Articulation.TENUTO: "ten", Articulation.DETACHED_LEGATO: "ten-stacc", Articulation.STACCATISSIMO: "stacciss",
+    Articulation.SPICCATO: "spicc", Articulation.STRESS: "stress", Articulation.UNSTRESS: "unstress",
+    Articulation.OPEN_STRING: "open", Articulation.HARMONIC: "harm", Articulation.SNAP_PIZZICATO: "snap",
+}  # fmt: skip
+BESIDE_HEAD = frozenset({Articulation.STACCATO, Articulation.TENUTO, Articulation.DETACHED_LEGATO})
+CONTROL_SIGNS = {  # articulation -> an element of its own that points at the note
+    Articulation.BREATH_MARK: "<breath {at}/>", Articulation.FERMATA: '<fermata {at} place="above"/>',
+}  # fmt: skip
+ORNAMENTS = {  # ornament -> an element that points at the note
+    Ornament.ROLL: '<turn {at} place="above"/>',
+    Ornament.TURN: '<turn {at} place="above" form="upper"/>',
+    Ornament.INVERTED_TURN: '<turn {at} place="above" form="lower"/>',
+    Ornament.TRILL: '<trill {at} place="above"/>',
+    Ornament.MORDENT: '<mordent {at} place="above" form="lower"/>',
+    Ornament.UPPER_MORDENT: '<mordent {at} place="above" form="upper"/>',
+    Ornament.SLIDE: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E587"/>',
+    Ornament.CUT: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E5C0"/>',
+    Ornament.BOWED_TRIPLET: '<fing {at} place="above">3</fing>',
+}
+ACCIDENTALS = {-2: "ff", -1: "f", 0: "n", 1: "s", 2: "x"}
+NOTE_GLYPHS = {  # base in quarter notes -> SMuFL note for texts
+    Fraction(4): "\ue1d2", Fraction(2): "\ue1d3", Fraction(1): "\ue1d5", Fraction(1, 2): "\ue1d7",
+    Fraction(1, 4): "\ue1d9",
+}  # fmt: skip
+DOT_GLYPH = "\ue1e7"
+
+_HEAD = (
+    '<?xml version="1.0" encoding="UTF-8"?><mei xmlns="http://www.music-encoding.org/ns/mei" meiversion="5.1">'
+    "<meiHead><fileDesc><titleStmt><title/></titleStmt><pubStmt/></fileDesc></meiHead>"
+    "<music><body><mdiv><score>"
+)
+_FOOT = "</section></score></mdiv></body></music></mei>"
+_NOT_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
+_CHORD_SIGN = re.compile(r"(?<=[A-G0-9+(])([b#])(?![a-z])")
+
+
+@dataclass(frozen=True, slots=True)
+class Name:
+    """What one of our XML ids stands for.
+
+    Attributes:
+        kind: What it is.
+        note: Id of the note that it belongs to: for slurs and ties the first one; "" where it belongs to none.
+        end: For slurs and ties the last note.
+        bar: For bars the index in ``Tune.bars``.
+    """
+
+    kind: Kind
+    note: str = ""
+    end: str = ""
+    bar: int = -1
+
+
+@dataclass(frozen=True)
+class Document:
+    """An MEI document for one line.
+
+    Attributes:
+        text: The document.
+        bars_shown: ``"2-5"``: the bars to draw, counted from 1, or "" for all.
+        names: What our ids in it stand for.
+    """
+
+    text: str
+    bars_shown: str
+    names: Mapping[str, Name]
+
+
+def write_line(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) -> Document:
+    """Write the document for one line.
+
+    Args:
+        tune: The tune.
+        bowing: One of its bowings.
+        line: Which bars.
+        slots: Ids of notes over which room for a bow sign is kept.
+    """
+    curves = _curves(tune, bowing, line)
+    places = [tune.bar_of[note_id] for curve in curves for note_id in (curve.start, curve.end)]
+    first = line.first - 1 if any(place < line.first for place in places) else line.first
+    stop = line.stop + 1 if any(place >= line.stop for place in places) else line.stop
+    shown = f"{line.first - first + 1}-{line.stop - first}" if (first, stop) != (line.first, line.stop) else ""
+    writer = _Writer(tune, bowing, line, slots)
+    by_bar: dict[int, list[_Curve]] = {}
+    for curve in curves:
+        by_bar.setdefault(tune.bar_of[curve.start], []).append(curve)
+    body = "".join(writer.measures(range(first, stop), by_bar))
+    return Document(_HEAD + writer.score_definition(first) + "<section>" + body + _FOOT, shown, writer.names)
+
+
+def clean_text(text: str) -> str:
+    """One line of text that XML can hold: control characters become spaces, runs of spaces one."""
+    return " ".join(_NOT_XML.sub(" ", text).split())
+
+
+def chord_text(text: str) -> str:
+    """A chord name with real sharps and flats.
+
+    >>> chord_text("Bb7/F#"), chord_text("Am7b5"), chord_text("Gsus4")
+    ('B♭7/F♯', 'Am7♭5', 'Gsus4')
+    """
+    return _CHORD_SIGN.sub(lambda found: "♭" if found[1] == "b" else "♯", clean_text(text))
+
+
+@dataclass(frozen=True, slots=True)
+class _Curve:
+    start: str
+    end: str
+    tie: bool
+    of: str  # the note that a slur truly starts from, or that a tie is held on from
+    to: str
+
+
+def _curves(tune: Tune, bowing: Bowing, line: Line) -> list[_Curve]:
+    """Slurs and ties that touch the line, their ends moved into the bar beside the line where they lie further off."""
+    low, high = max(line.first - 1, 0), min(line.stop + 1, len(tune.bars))
+    notes = [note for bar in tune.bars[low:high] for note in bar.notes]
+    near = {note.id for note in notes}
+    inside = {note.id for bar in tune.bars[line.first : line.stop] for note in bar.notes}
+    curves = []
+    for before, note in zip(notes, notes[1:], strict=False):
+        if note.held and not before.is_rest and (before.id in inside or note.id in inside):
+            curves.append(_Curve(before.id, note.id, True, before.id, note.id))
+    for stroke in _slurred(tune, bowing, notes):
+        drawn = [note_id for note_id in stroke if note_id in near]
+        touches = any(note_id in inside for note_id in drawn)
+        if touches and len(drawn) > 1:
+            curves.append(_Curve(drawn[0], drawn[-1], False, stroke[0], stroke[-1]))
+    return curves
+
+
+def _slurred(tune: Tune, bowing: Bowing, notes: list[Note]) -> Iterator[list[str]]:
+    """Note ids of each stroke that needs a slur among these notes, whole strokes even where they reach further."""
+    sequence = tune.sequence
+    place = tune.places[notes[0].id] if notes else 0
+    last = tune.places[notes[-1].id] if notes else -1
+    while place > 0 and _goes_on(bowing, sequence[place]):
+        place -= 1
+    while place <= last:
+        stop = place + 1
+        while stop < len(sequence) and _goes_on(bowing, sequence[stop]):
+            stop += 1
+        if any(note.id in bowing.joins for note in sequence[place + 1 : stop]):
+            yield [note.id for note in sequence[place:stop]]
+        place = stop
+
+
+def _goes_on(bowing: Bowing, note: Note) -> bool:
+    return not note.is_rest and (note.held or note.id in bowing.joins)
+
+
+@dataclass
+class _Writer:
+    """Writes the bars of one document; ``names`` fills on the way."""
+
+    tune: Tune
+    bowing: Bowing
+    line: Line
+    slots: frozenset[str]
+    names: dict[str, Name] = field(default_factory=dict)
+
+    def score_definition(self, first: int) -> str:
+        bar = self.tune.bars[first]
+        meter = _meter(bar.meter, shown=self._shows_meter(first))
+        return (
+            f'<scoreDef><staffGrp><staffDef n="1" lines="5"><clef shape="G" line="2"/>{_key(bar.key)}{meter}'
+            "</staffDef></staffGrp></scoreDef>"
+        )
+
+    def _shows_meter(self, index: int) -> bool:
+        """On the first line, and where a line begins in another metre than the line before it ends."""
+        bars = self.tune.bars
+        if index < self.line.first:
+            return False
+        return index == 0 or bars[index - 1].meter != bars[index].meter
+
+    def measures(self, indexes: range, curves: Mapping[int, list[_Curve]]) -> Iterator[str]:
+        bars = self.tune.bars
+        ending: tuple[int, ...] = ()
+        for index in indexes:
+            bar = bars[index]
+            if ending and (bar.ending != ending or bars[index - 1].ends_section):
+                yield "</ending>"
+                ending = ()
+            if index > indexes.start:
+                yield self._changes(bars[index - 1], bar, index)
+            if bar.ending and not ending:
+                goes_on = index == self.line.first and index > 0 and bars[index - 1].ending == bar.ending
+                goes_on = goes_on and not bars[index - 1].ends_section
+                yield f"<ending n={quoteattr('' if goes_on else ending_text(bar.ending))}>"
+                ending = bar.ending
+            yield self._measure(index, curves.get(index, []))
+        if ending:
+            yield "</ending>"
+
+    def _changes(self, before: Bar, bar: Bar, index: int) -> str:
+        key = _key(bar.key) if bar.key != before.key else ""
+        meter = _meter(bar.meter, shown=True) if bar.meter != before.meter else ""
+        return f"<scoreDef>{key}{meter}</scoreDef>" if key or meter else ""
+
+    def _measure(self, index: int, curves: list[_Curve]) -> str:
+        bar = self.tune.bars[index]
+        bar_id = f"_bar{index}"
+        self.names[bar_id] = Name(Kind.STAFF, bar=index)
+        left = ' left="rptstart"' if bar.opens_repeat else ""
+        partial = "" if bar.meter.bar_length in (None, bar.length) else ' metcon="false"'
+        number = f"<mNum>{bar.number}</mNum>" if index == self._numbered_bar() else ""
+        music = f'<staff n="1"><layer n="1">{self._layer(index)}</layer></staff>'
+        control = "".join((*self._signs_at_bar(index), *self._chords(index), *self._note_signs(bar), *self._drawn(curves)))
+        return (
+            f'<measure xml:id="{bar_id}" n="{bar.number}"{partial}{left} right="{_right(bar)}">'
+            f"{number}{music}{control}</measure>"
+        )
+
+    def _numbered_bar(self) -> int:
+        """The bar whose number is printed: the first of the line, but none on the first line."""
+        return self.line.first if self.line.first else -1
+
+    # Notes
+
+    def _layer(self, index: int) -> str:
+        bar = self.tune.bars[index]
+        if not bar.notes:
+            return "<mSpace/>"
+        if len(bar.notes) == 1 and bar.notes[0].is_rest and bar.length == bar.meter.bar_length:
+            rest = bar.notes[0]
+            self.names[rest.id] = Name(Kind.NOTE, rest.id)
+            return f'<{"mSpace" if rest.hidden else "mRest"} xml:id={quoteattr(rest.id)}/>'
+        spans = _spans(bar)
+        notes = self._bar_notes(index)
+        return "".join(_nest(spans, notes))
+
+    def _bar_notes(self, index: int) -> list[tuple[str, str]]:
+        """Graces and note as MEI, for each note of the bar."""
+        bars, bar = self.tune.bars, self.tune.bars[index]
+        accidentals = _Accidentals(bar.key)
+        if index and bars[index - 1].number == bar.number:
+            accidentals.warn_of(bars[index - 1])
+        return [self._note(note, accidentals, index) for note in bar.notes]
+
+    def _note(self, note: Note, accidentals: _Accidentals, index: int) -> tuple[str, str]:
+        self.names[note.id] = Name(Kind.NOTE, note.id)
+        ident = f"xml:id={quoteattr(note.id)}"
+        value = _value(note.length, note)
+        if note.is_rest:
+            return "", f"<{'space' if note.hidden else 'rest'} {ident} {value}/>"
+        signs = self.bowing.signs_on(note.id)
+        graces = self._graces(note.id, signs.graces, accidentals)
+        again = note.held and note is self.tune.bars[self.line.first].notes[0] and index == self.line.first
+        marks = "".join(self._artics(note))
+        heads = [accidentals.sign(pitch, note.courtesy, note.held, again) for pitch in note.pitches]
+        if len(note.pitches) == 1:
+            pitch = note.pitches[0]
+            return graces, f"<note {ident} {_pitch(pitch)} {value}>{heads[0]}{marks}</note>"
+        inner = []
+        for place, (pitch, head) in enumerate(zip(note.pitches, heads, strict=True), 1):
+            head_id = f"_head{place}.{note.id}"
+            self.names[head_id] = Name(Kind.NOTE, note.id)
+            inner.append(f"<note xml:id={quoteattr(head_id)} {_pitch(pitch)}>{head}</note>")
+        return graces, f"<chord {ident} {value}>{''.join(inner)}{marks}</chord>"
+
+    def _graces(self, note_id: str, graces: tuple[Grace, ...], accidentals: _Accidentals) -> str:
+        if not graces:
+            return ""
+        written = []
+        for place, grace in enumerate(graces, 1):
+            grace_id = f"_grace{place}.{note_id}"
+            self.names[grace_id] = Name(Kind.GRACE, note_id)
+            kind = f'xml:id={quoteattr(grace_id)} grace="{"unacc" if grace.slashed else "acc"}" {_value(grace.length)}'
+            kind += ' stem.dir="up"' + (' stem.mod="1slash"' if grace.slashed and len(graces) == 1 else "")
+            heads = [
+                f"{_pitch(pitch)}{{}}>{accidentals.sign(pitch, False, False, False)}</note>" for pitch in grace.pitches
+            ]
+            if len(heads) == 1:
+                written.append(f"<note {heads[0].format(f' {kind}')}")
+            else:
+                written.append(f"<chord {kind}>{''.join('<note ' + head.format('') for head in heads)}</chord>")
+        text = "".join(written)
+        return f"<beam>{text}</beam>" if len(graces) > 1 and all(g.length <= Fraction(1, 2) for g in graces) else text
+
+    def _artics(self, note: Note) -> Iterator[str]:
+        """Articulations from the note head outward, then the room for the bow sign."""
+        given = self.bowing.signs_on(note.id).articulations
+        if self._is_hooked(note) and not BESIDE_HEAD & set(given):
+            yield '<artic artic="stacc"/>'
+        for near in (True, False):
+            for sign in given:
+                if sign in ARTICULATIONS and (sign in BESIDE_HEAD) is near:
+                    place = "" if near else ' place="above"'
+                    for value in ARTICULATIONS[sign].split("-"):
+                        yield f'<artic artic="{value}"{place}/>'
+        if note.id in self.slots:
+            slot_id = f"_bow.{note.id}"
+            self.names[slot_id] = Name(Kind.BOW, note.id)
+            yield f'<artic xml:id={quoteattr(slot_id)} artic="upbow" place="above"/>'
+
+    def _is_hooked(self, note: Note) -> bool:
+        """A stop of the bow stands before or after the note, inside its stroke (rule B9)."""
+        if note.held:
+            return False
+        if self.bowing.joins.get(note.id) is Join.HOOK:
+            return True
+        after = self.tune.after(note.id)
+        while after is not None and after.held:
+            after = self.tune.after(after.id)
+        return after is not None and self.bowing.joins.get(after.id) is Join.HOOK
+
+    # What points at notes
+
+    def _note_signs(self, bar: Bar) -> Iterator[str]:
+        for note in bar.notes:
+            signs = self.bowing.signs_on(note.id)
+            at = f"startid={quoteattr('#' + note.id)}"
+            for ornament in signs.ornaments:
+                yield self._named(ORNAMENTS[ornament].format(at=at), Kind.SIGN, note.id)
+            for finger in signs.fingerings:
+                yield self._named(f'<fing {at} place="above">{escape(clean_text(finger))}</fing>', Kind.SIGN, note.id)
+            for sign in signs.articulations:
+                if sign in CONTROL_SIGNS:
+                    yield self._named(CONTROL_SIGNS[sign].format(at=at), Kind.SIGN, note.id)
+
+    def _named(self, element: str, kind: Kind, note_id: str) -> str:
+        """The element with an id of ours."""
+        element_id = f"_sign{len(self.names)}"
+        self.names[element_id] = Name(kind, note_id)
+        return element.replace(" ", f' xml:id="{element_id}" ', 1)
+
+    def _drawn(self, curves: list[_Curve]) -> Iterator[str]:
+        for curve in curves:
+            if curve.tie:
+                yield from self._ties(curve)
+                continue
+            curve_id = f"_slur.{curve.of}"
+            self.names[curve_id] = Name(Kind.SLUR, curve.of, curve.to)
+            yield self._curve("slur", curve_id, curve.start, curve.end)
+
+    def _ties(self, curve: _Curve) -> Iterator[str]:
+        before, note = self.tune.note(curve.start), self.tune.note(curve.end)
+        for place, pitch in enumerate(before.pitches, 1):
+            if pitch not in note.pitches:
+                continue
+            tie_id = f"_tie{place}.{before.id}"
+            self.names[tie_id] = Name(Kind.TIE, before.id, note.id)
+            yield self._curve("tie", tie_id, _head_id(before, pitch), _head_id(note, pitch))
+
+    def _curve(self, element: str, curve_id: str, start: str, end: str) -> str:
+        return (
+            f"<{element} xml:id={quoteattr(curve_id)} startid={quoteattr('#' + start)} endid={quoteattr('#' + end)}/>"
+        )
+
+    def _chords(self, index: int) -> Iterator[str]:
+        bar = self.tune.bars[index]
+        for chord in bar.chords:
+            text = chord_text(chord.text)
+            if text:
+                yield self._named(f'<harm {_at(bar, chord.at)} place="above">{escape(text)}</harm>', Kind.CHORD, "")
+
+    def _signs_at_bar(self, index: int) -> Iterator[str]:
+        bar = self.tune.bars[index]
+        if index == 0 and self.tune.tempo is not None:
+            yield self._named(f'<tempo tstamp="1" place="above">{_tempo(self.tune.tempo)}</tempo>', Kind.WORDS, "")
+        if bar.part:
+            part = escape(clean_text(bar.part))
+            yield self._named(f'<reh tstamp="0" place="above"><rend rend="box">{part}</rend></reh>', Kind.PART, "")
+        for present, func in ((bar.segno, "segno"), (bar.coda, "coda")):
+            if present:
+                yield self._named(f'<repeatMark tstamp="1" place="above" func="{func}"/>', Kind.WORDS, "")
+        for words in bar.words:
+            text = escape(clean_text(words.text))
+            if text:
+                place = "above" if words.above else "below"
+                yield self._named(f'<dir {_at(bar, words.at)} place="{place}">{text}</dir>', Kind.WORDS, "")
+        ends = [text for text in ("To \ue048" if bar.to_coda else "", "Fine" if bar.fine else "") if text]
+        if bar.jump is not None:
+            ends.append(bar.jump.value)
+        for text in ends:
+            yield self._named(f'<dir {_at_end(bar)} place="above">{_right_aligned(text)}</dir>', Kind.WORDS, "")
+
+
+class _Accidentals:
+    """What is printed before notes of one bar: what key and bar already say is not repeated."""
+
+    def __init__(self, key: Key) -> None:
+        self._key = key.alters()
+        self._said: dict[tuple[int, str], int] = {}
+        self._unsure: dict[tuple[int, str], int] = {}
+
+    def warn_of(self, bar: Bar) -> None:
+        """Another written bar is the same musical bar: repeat what it altered, so that nobody need wonder."""
+        for note in bar.notes:
+            for pitch in note.pitches:
+                self._unsure[pitch.octave, pitch.step] = pitch.alter
+
+    def sign(self, pitch: Pitch, courtesy: bool, held: bool, again: bool) -> str:
+        """The ``accid`` element of a note head, or ""."""
+        place = (pitch.octave, pitch.step)
+        if held:
+            in_force = self._said.get(place, self._key[pitch.step]) == pitch.alter
+            return "" if in_force or not again else f'<accid accid="{ACCIDENTALS[pitch.alter]}" enclose="paren"/>'
+        said = self._said.get(place, self._key[pitch.step])
+        unsure = self._unsure.pop(place, pitch.alter)
+        if said == pitch.alter == unsure and not courtesy:
+            return ""
+        self._said[place] = pitch.alter
+        return f'<accid accid="{ACCIDENTALS[pitch.alter]}"/>'
+
+
+def ending_text(passes: tuple[int, ...]) -> str:
+    """The number over an ending.
+
+    >>> ending_text((1,)), ending_text((1, 2, 3)), ending_text((1, 3))
+    ('1.', '1.–3.', '1. 3.')
+    """
+    if len(passes) > 2 and passes == tuple(range(passes[0], passes[-1] + 1)):
+        return f"{passes[0]}.–{passes[-1]}."
+    return " ".join(f"{number}." for number in passes)
+
+
+def _right(bar: Bar) -> str:
+    if bar.repeats:
+        return "rptend"
+    return {BarLine.PLAIN: "single", BarLine.DOUBLE: "dbl", BarLine.FINAL: "end"}[bar.line]
+
+
+def _key(key: Key) -> str:
+    if not key.altered:
+        return f'<keySig sig="{abs(key.fifths)}{"s" if key.fifths > 0 else "f"}"/>' if key.fifths else '<keySig sig="0"/>'
+    alters = key.alters()
+    order = [*SHARP_ORDER] if key.fifths >= 0 else [*reversed(SHARP_ORDER)]
+    signs = "".join(
+        f'<keyAccid pname="{step.lower()}" accid="{ACCIDENTALS[alters[step]]}"/>' for step in order if alters[step]
+    )
+    return f"<keySig>{signs}</keySig>" if signs else '<keySig sig="0"/>'
+
+
+def _meter(meter: Meter, shown: bool) -> str:
+    count = "+".join(map(str, meter.groups)) or "4"
+    unit = meter.unit if meter.groups else 4
+    sign = f' sym="{meter.sign}"' if meter.sign else ""
+    return f'<meterSig count="{count}" unit="{unit}"{sign}{"" if shown and meter.groups else _UNSEEN}/>'
+
+
+_UNSEEN = ' visible="false"'
+
+
+def _value(length: Fraction, note: Note | None = None) -> str:
+    value = note_value(length, note.tuplet if note else None)
+    if value is None:
+        raise ValueError(f"no note value shows {length} quarter notes")
+    base, dots = value
+    return f'dur="{"breve" if base == 8 else 4 / base}"' + (f' dots="{dots}"' if dots else "")
+
+
+def _pitch(pitch: Pitch) -> str:
+    return f'pname="{pitch.step.lower()}" oct="{pitch.octave}"'
+
+
+def _head_id(note: Note, pitch: Pitch) -> str:
+    return note.id if len(note.pitches) == 1 else f"_head{note.pitches.index(pitch) + 1}.{note.id}"
+
+
+def _at(bar: Bar, at: Fraction) -> str:
+    """Where something stands: at the note that starts there, else at its time in the bar."""
+    for note in bar.notes:
+        if note.at == at and not note.hidden:
+            return f"startid={quoteattr('#' + note.id)}"
+    return f'tstamp="{float(1 + at * bar.meter.unit / 4):g}"'
+
+
+def _at_end(bar: Bar) -> str:
+    return f'tstamp="{float(1 + bar.length * bar.meter.unit / 4):g}"'
+
+
+def _right_aligned(text: str) -> str:
+    return f'<rend halign="right">{_with_glyphs(text)}</rend>'
+
+
+def _with_glyphs(text: str) -> str:
+    return re.sub(r"[\ue000-\uf8ff]+", lambda found: f'<rend glyph.auth="smufl">{found[0]}</rend>', escape(text))
+
+
+def _tempo(tempo: Tempo) -> str:
+    value = note_value(tempo.beat) or (Fraction(1), 0)
+    glyphs = NOTE_GLYPHS.get(value[0], NOTE_GLYPHS[Fraction(1)]) + DOT_GLYPH * value[1]
+    number = f"{float(tempo.per_minute):g}"
+    words = clean_text(tempo.text)
+    return _with_glyphs(f"{words} ({glyphs} = {number})" if words else f"{glyphs} = {number}")
+
+
+@dataclass(frozen=True, slots=True)
+class _Span:
+    start: int
+    stop: int
+    opening: str
+    closing: str
+
+
+def _spans(bar: Bar) -> list[_Span]:
+    """Beams and tuplets as elements that nest: the outer ones first."""
+    tuplets = tuplet_groups(bar)
+    beams = [(beam.start, beam.stop) for beam in _cut_at(beam_groups(bar), tuplets)]
+    spans = [_Span(start, stop, "<beam>", "</beam>") for start, stop in beams]
+    for group in tuplets:
+        tuplet = bar.notes[group.start].tuplet
+        assert tuplet is not None
+        beamed = any(start <= group.start and group.stop <= stop for start, stop in beams)
+        opening = (
+            f'<tuplet num="{tuplet.actual}" numbase="{tuplet.normal}" num.place="above" '
+            f'bracket.visible="{"false" if beamed else "true"}" bracket.place="above">'
+        )
+        spans.append(_Span(group.start, group.stop, opening, "</tuplet>"))
+    return sorted(spans, key=lambda span: (span.start, -span.stop))
+
+
+def _cut_at(beams: Iterable[range], tuplets: tuple[range, ...]) -> Iterator[range]:
+    """Cut beams that reach into a tuplet without holding all of it."""
+    for beam in beams:
+        cuts = {beam.start, beam.stop}
+        for group in tuplets:
+            holds = beam.start <= group.start and group.stop <= beam.stop
+            held = group.start <= beam.start and beam.stop <= group.stop
+            if not holds and not held:
+                cuts |= {edge for edge in (group.start, group.stop) if beam.start < edge < beam.stop}
+        edges = sorted(cuts)
+        yield from (range(a, b) for a, b in zip(edges, edges[1:], strict=False) if b - a > 1)
+
+
+def _nest(spans: list[_Span], notes: list[tuple[str, str]]) -> Iterator[str]:
+    """Notes with their beams and tuplets; graces of a span's first note stand before the span."""
+    opening = {}
+    for span in spans:
+        opening.setdefault(span.start, []).append(span)
+    open_spans: list[_Span] = []
+    for place, (graces, note) in enumerate(notes):
+        yield graces
+        for span in opening.get(place, []):
+            yield span.opening
+            open_spans.append(span)
+        yield note
+        while open_spans and open_spans[-1].stop == place + 1:
+            yield open_spans.pop().closing

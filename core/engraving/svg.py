@@ -1,0 +1,293 @@
+"""From the engraver's SVG to a picture, in one pass of an XML parser.
+
+Understands what verovio writes, no more: nested groups that move, ``use``, ``path``, ``polygon``, ``rect``,
+``ellipse`` and ``text``. What a group means comes from its id where the id is ours, else from its class.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from types import MappingProxyType
+from xml.parsers import expat
+
+from core.engraving.glyphs import Command, parse_outline
+from core.engraving.kinds import Kind
+from core.engraving.mei import Name
+from core.engraving.picture import (
+    Anchor, Box, BowSlot, Curve, Glyph, Outline, Picture, Point, Run, Shape, Text,
+)  # fmt: skip
+
+_KIND_OF_CLASS = {
+    "staff": Kind.STAFF, "barLine": Kind.STAFF, "clef": Kind.STAFF, "keySig": Kind.STAFF, "meterSig": Kind.STAFF,
+    "beam": Kind.BEAM, "artic": Kind.SIGN, "mNum": Kind.NUMBER, "voltaBracket": Kind.ENDING,
+    "tupletNum": Kind.TUPLET, "tupletBracket": Kind.TUPLET,
+}  # fmt: skip
+_BOLD = frozenset({"voltaBracket", "fing", "reh", "tempo"})
+_ITALIC = frozenset({"dir", "mNum", "repeatMark"})
+_MUSIC_FONT = "Leipzig"
+_MOVE = re.compile(r"translate\(([-\d.]+),? ?([-\d.]+)\)")
+_SCALE = re.compile(r"scale\(([-\d.]+)")
+_ROUND = 0.5522847498  # control points of a quarter circle
+
+
+@dataclass(slots=True)
+class _Group:
+    """What an open element hands down to those inside it."""
+
+    x: float = 0.0
+    y: float = 0.0
+    kind: Kind = Kind.OTHER
+    owner: str = ""
+    name: Name | None = None
+    is_head: bool = False
+    bold: bool = False
+    italic: bool = False
+    music: bool = False
+    size: float = 0.0
+
+
+def read_svg(svg: str, names: Mapping[str, Name]) -> Picture:
+    """Read one line's SVG.
+
+    Args:
+        svg: As verovio writes it, at scale 100, with references by plain ``href``.
+        names: What our ids stand for.
+    Raises:
+        ValueError: the SVG has no staff.
+    """
+    reader = _Reader(names)
+    parser = expat.ParserCreate()
+    parser.buffer_text = True
+    parser.StartElementHandler = reader.start
+    parser.EndElementHandler = reader.end
+    parser.CharacterDataHandler = reader.characters
+    parser.Parse(svg, True)
+    return reader.picture()
+
+
+class _Reader:
+    def __init__(self, names: Mapping[str, Name]) -> None:
+        self._names = names
+        self._groups = [_Group()]
+        self._skipped = 0
+        self._size = (0.0, 0.0)
+        self._shapes: list[Shape] = []
+        self._texts: list[Text] = []
+        self._text: Text | None = None
+        self._runs: list[Run] = []
+        self._boxes: dict[str, Box] = {}
+        self._heads: dict[str, list[Point]] = {}
+        self._slots: dict[str, BowSlot] = {}
+        self._measures: dict[int, Box] = {}
+        self._bar = -1
+        self._curves: list[Curve] = []
+        self._staff_lines: dict[float, list[Outline]] = {}
+
+    # Handlers
+
+    def start(self, tag: str, given: dict[str, str]) -> None:
+        if self._skipped:
+            self._skipped += 1
+            return
+        classes = given.get("class", "")
+        if tag in ("defs", "style", "desc") or "placeholder" in classes:
+            self._skipped = 1
+            return
+        outer = self._groups[-1]
+        group = replace(outer)
+        self._groups.append(group)
+        match tag:
+            case "svg":
+                if "viewBox" in given:
+                    _, _, width, height = map(float, given["viewBox"].split())
+                    self._size = (width, height)
+            case "g":
+                self._open(group, given, classes.split(" ", 1)[0])
+            case "text" | "tspan":
+                self._open_text(tag, group, given)
+            case _:
+                self._draw(tag, group, given)
+
+    def end(self, tag: str) -> None:
+        if self._skipped:
+            self._skipped -= 1
+            return
+        self._groups.pop()
+        if tag == "text" and self._text is not None:
+            if self._runs:
+                self._texts.append(replace(self._text, runs=tuple(self._runs)))
+            self._text, self._runs = None, []
+
+    def characters(self, text: str) -> None:
+        group = self._groups[-1]
+        if self._skipped or self._text is None or not group.size:
+            return
+        bold, italic = (group.bold, group.italic) if not group.music else (False, False)
+        self._runs.append(Run(text, group.size, group.music, bold, italic))
+
+    # Elements
+
+    def _open(self, group: _Group, given: Mapping[str, str], name_of_class: str) -> None:
+        move = given.get("transform")
+        if move:
+            group.x, group.y = _moved(group, move)
+        group.is_head = name_of_class == "notehead" or (group.is_head and not name_of_class)
+        group.kind = _KIND_OF_CLASS.get(name_of_class, group.kind)
+        group.bold = group.bold or name_of_class in _BOLD
+        group.italic = group.italic or name_of_class in _ITALIC
+        name = self._names.get(given.get("id", ""))
+        if name is None:
+            return
+        group.name, group.kind, group.owner = name, name.kind, name.note
+        if name.bar >= 0:
+            self._bar = name.bar
+            group.kind = Kind.STAFF
+
+    def _open_text(self, tag: str, group: _Group, given: Mapping[str, str]) -> None:
+        if "font-size" in given:
+            group.size = float(given["font-size"].removesuffix("px"))
+        if "font-family" in given:
+            group.music = given["font-family"] == _MUSIC_FONT
+        if "font-weight" in given:
+            group.bold = given["font-weight"] == "bold"
+        if "font-style" in given:
+            group.italic = given["font-style"] == "italic"
+        if tag == "text":
+            anchor = Anchor(given.get("text-anchor", "start"))
+            x, y = group.x + float(given.get("x", 0)), group.y + float(given.get("y", 0))
+            if group.kind is Kind.NUMBER:
+                anchor = Anchor.START  # stands over the very start of the line, which must not cut it in two
+            self._text = Text(x, y, anchor, (), group.kind, group.owner)
+
+    def _draw(self, tag: str, group: _Group, given: Mapping[str, str]) -> None:
+        if tag == "use":
+            self._draw_glyph(group, given)
+            return
+        commands = _commands(tag, given)
+        if commands is None:
+            return
+        commands = _shift(commands, group.x, group.y)
+        pen = float(given.get("stroke-width", 0) or 0)
+        dash = tuple(map(float, re.split(r"[ ,]+", given["stroke-dasharray"]))) if "stroke-dasharray" in given else ()
+        filled = given.get("fill") != "none" and given.get("fill-opacity") != "0" and not _is_line(commands)
+        shape = Outline(
+            commands, filled, pen, dash, given.get("stroke-linecap") == "round", group.kind, group.owner
+        )
+        if group.kind is Kind.STAFF and _is_line(commands) and commands[0][2] == commands[1][2] and not group.owner:
+            self._add_staff_line(shape)
+        else:
+            self._add(shape, group)
+
+    def _draw_glyph(self, group: _Group, given: Mapping[str, str]) -> None:
+        x, y = _moved(group, given.get("transform", ""))
+        scale = _SCALE.search(given.get("transform", ""))
+        size = 1000 * float(scale[1]) if scale else 1000.0
+        code = given["href"].removeprefix("#").split("-", 1)[0]
+        glyph = Glyph(code, x, y, size, group.kind, group.owner)
+        if group.kind is Kind.BOW:
+            box = glyph.box
+            self._slots[group.owner] = BowSlot(group.owner, box.centre.x, box.bottom, size)
+            return
+        if group.is_head and group.kind is Kind.NOTE:
+            self._heads.setdefault(group.owner, []).append(glyph.box.centre)
+        self._add(glyph, group)
+
+    def _add(self, shape: Shape, group: _Group) -> None:
+        if shape.kind is Kind.NOTE and shape.owner:
+            box = self._boxes.get(shape.owner)
+            self._boxes[shape.owner] = shape.box if box is None else box.united(shape.box)
+        if shape.kind in (Kind.SLUR, Kind.TIE) and group.name is not None:
+            tie = shape.kind is Kind.TIE
+            self._curves.append(Curve(shape.owner, group.name.end, tie, shape.box, len(self._shapes)))
+        self._shapes.append(shape)
+
+    def _add_staff_line(self, line: Outline) -> None:
+        """Collect staff lines: verovio draws them bar by bar."""
+        (_, left, y), (_, right, _) = line.commands
+        box = Box(left, y, right, y)
+        if self._bar >= 0:
+            seen = self._measures.get(self._bar)
+            self._measures[self._bar] = box if seen is None else seen.united(box)
+        self._staff_lines.setdefault(y, []).append(line)
+
+    # Result
+
+    def picture(self) -> Picture:
+        if not self._staff_lines:
+            raise ValueError("the engraver drew no staff")
+        heads = {
+            note_id: Point(sum(p.x for p in points) / len(points), sum(p.y for p in points) / len(points))
+            for note_id, points in self._heads.items()
+        }
+        staff = tuple(_joined(lines) for _, lines in sorted(self._staff_lines.items()))
+        curves = tuple(replace(curve, shape=curve.shape + len(staff)) for curve in self._curves)
+        return Picture(
+            width=self._size[0],
+            height=self._size[1],
+            staff_top=min(self._staff_lines),
+            staff_bottom=max(self._staff_lines),
+            shapes=(*staff, *self._shapes),
+            texts=tuple(self._texts),
+            boxes=MappingProxyType(self._boxes),
+            heads=MappingProxyType({note_id: heads.get(note_id, box.centre) for note_id, box in self._boxes.items()}),
+            bow_slots=MappingProxyType(self._slots),
+            measures=MappingProxyType(self._measures),
+            curves=curves,
+        )
+
+
+def _joined(lines: list[Outline]) -> Outline:
+    """One staff line from its pieces."""
+    left = min(line.commands[0][1] for line in lines)
+    right = max(line.commands[1][1] for line in lines)
+    y = lines[0].commands[0][2]
+    return replace(lines[0], commands=(("M", left, y), ("L", right, y)))
+
+
+def _moved(group: _Group, transform: str) -> tuple[float, float]:
+    move = _MOVE.search(transform)
+    return (group.x + float(move[1]), group.y + float(move[2])) if move else (group.x, group.y)
+
+
+def _commands(tag: str, given: Mapping[str, str]) -> tuple[Command, ...] | None:
+    match tag:
+        case "path":
+            return parse_outline(given["d"])
+        case "polygon" | "polyline":
+            points = [tuple(map(float, point.split(","))) for point in given["points"].split()]
+            lines = tuple(("M" if place == 0 else "L", *point) for place, point in enumerate(points))
+            return (*lines, ("Z",)) if tag == "polygon" else lines
+        case "rect":
+            x, y, width, height = (float(given[name]) for name in ("x", "y", "width", "height"))
+            corners = (("M", x, y), ("L", x + width, y), ("L", x + width, y + height), ("L", x, y + height))
+            return (*corners, ("Z",))
+        case "ellipse":
+            return _ellipse(*(float(given[name]) for name in ("cx", "cy", "rx", "ry")))
+    return None
+
+
+def _ellipse(cx: float, cy: float, rx: float, ry: float) -> tuple[Command, ...]:
+    kx, ky = rx * _ROUND, ry * _ROUND
+    return (
+        ("M", cx + rx, cy),
+        ("C", cx + rx, cy + ky, cx + kx, cy + ry, cx, cy + ry),
+        ("C", cx - kx, cy + ry, cx - rx, cy + ky, cx - rx, cy),
+        ("C", cx - rx, cy - ky, cx - kx, cy - ry, cx, cy - ry),
+        ("C", cx + kx, cy - ry, cx + rx, cy - ky, cx + rx, cy),
+        ("Z",),
+    )
+
+
+def _shift(commands: Iterable[Command], dx: float, dy: float) -> tuple[Command, ...]:
+    if not dx and not dy:
+        return tuple(commands)
+    return tuple(
+        (letter, *(value + (dy if odd % 2 else dx) for odd, value in enumerate(values)))
+        for letter, *values in commands
+    )
+
+
+def _is_line(commands: tuple[Command, ...]) -> bool:
+    return len(commands) == 2 and commands[1][0] == "L"
