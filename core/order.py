@@ -19,6 +19,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from core.once import once_per_tune
 from core.tune import Bar, Jump, Tune
@@ -67,7 +68,7 @@ def sections(tune: Tune) -> tuple[range, ...]:
         Ranges of indexes in ``tune.bars``, in order, without gaps; the endings of a repeat stay in one section.
     """
     cuts = [index for index in range(1, len(tune.bars)) if _begins_section(tune.bars[index - 1], tune.bars[index])]
-    return tuple(range(lo, hi) for lo, hi in zip([0, *cuts], [*cuts, len(tune.bars)], strict=True))
+    return tuple(range(first, stop) for first, stop in pairwise([0, *cuts, len(tune.bars)]))
 
 
 def _begins_section(before: Bar, bar: Bar) -> bool:
@@ -175,7 +176,7 @@ def _in_parts(tune: Tune) -> list[int]:
     bars = tune.bars
     starts = [index for index, bar in enumerate(bars) if bar.part]
     parts: dict[str, list[tuple[int, int]]] = {}
-    for first, stop in zip(starts, [*starts[1:], len(bars)], strict=True):
+    for first, stop in pairwise([*starts, len(bars)]):
         parts.setdefault(bars[first].part, []).append((first, stop))
     if not any(name in parts for name in tune.part_order):
         return _with_jumps(bars, _repeated(bars, 0, len(bars)))
