@@ -8,13 +8,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum
-from typing import TYPE_CHECKING
 
 from core.bowing import Bow, Bowing
+from core.strokes import Played, Strokes
 from core.tune import Tune
-
-if TYPE_CHECKING:
-    from core.strokes import Strokes
 
 
 class MarkDensity(Enum):
@@ -22,7 +19,7 @@ class MarkDensity(Enum):
 
     EVERY = "every"  # every stroke
     BARS = "bars"  # the first stroke that begins in each bar, and what the player fixed
-    NEEDED = "needed"  # only where the rest could not be read without it
+    NEEDED = "needed"  # the first stroke and those that alternation would take the other way (rule B1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +46,33 @@ def bow_signs(tune: Tune, bowing: Bowing, strokes: Strokes, density: MarkDensity
         strokes: ``core.strokes.work_out`` of the two.
         density: How many strokes carry a sign.
     Returns:
-        Signs by note id; only notes that begin a stroke are listed, in written order.
+        Signs by note id, in written order. Only notes that begin a stroke whenever they are played are listed.
     """
-    raise NotImplementedError
+    first = next((note.note_id for note in strokes.played if note.starts), None)
+    signs: dict[str, BowSign] = {}
+    for bar in tune.bars:
+        bar_begun = False
+        for note in bar.notes:
+            passes = strokes.by_note.get(note.id, ())
+            if not passes or not all(played.starts for played in passes):
+                continue
+            fixed = note.id in bowing.marks or note.id in bowing.retakes
+            shown = {
+                MarkDensity.EVERY: True,
+                MarkDensity.BARS: fixed or not bar_begun,
+                MarkDensity.NEEDED: note.id == first or any(played.retake for played in passes),
+            }[density]
+            bar_begun = True
+            if shown:
+                signs[note.id] = BowSign(_directions(passes), fixed, _is_lifted(passes))
+    return signs
+
+
+def _directions(passes: tuple[Played, ...]) -> tuple[Bow, ...]:
+    first = passes[0].bow
+    return (first, first.turned) if any(played.bow is not first for played in passes) else (first,)
+
+
+def _is_lifted(passes: tuple[Played, ...]) -> bool:
+    """The bow is lifted whenever the note is played; over a rest nobody need be told."""
+    return all(played.retake and not played.over_rest for played in passes)

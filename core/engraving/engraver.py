@@ -12,18 +12,20 @@ import verovio
 
 from core.bowing import Bowing
 from core.engraving.lines import Line
-from core.engraving.mei import write_line
+from core.engraving.mei import Document, write_line
 from core.engraving.picture import Picture
 from core.engraving.svg import read_svg
 from core.tune import Tune
 
 _OPTIONS: dict[str, Any] = {
-    "scale": 100, "breaks": "encoded", "header": "none", "footer": "none", "adjustPageHeight": True, "pageHeight": 6000,
+    "scale": 100, "header": "none", "footer": "none", "adjustPageHeight": True, "pageHeight": 6000,
     "pageMarginTop": 0, "pageMarginBottom": 0, "pageMarginLeft": 0, "pageMarginRight": 0,
     "font": "Leipzig", "smuflTextFont": "none", "fontTextLiberation": True,
     "svgRemoveXlink": True, "svgFormatRaw": True,
-    "minLastJustification": 0.35,  # all lines are as wide as the page but the shortest
+    "minLastJustification": 0.3,  # all lines are as wide as the page but the shortest
 }  # fmt: skip
+_LOOSE, _TIGHT = 0.18, 0.05  # verovio's spacingLinear: as a rule, and where a line would not fit
+_SYSTEM = 'class="system"'
 MIN_WIDTH_UNITS = 4000
 
 
@@ -41,7 +43,8 @@ class Engraver:
         """Make an engraver that keeps this many pictures for the next time."""
         verovio.enableLog(verovio.LOG_OFF)
         self._toolkit = verovio.toolkit()
-        self._width = 0
+        self._options = dict(_OPTIONS)
+        self._selected = ""
         self._kept = kept
         self._pictures: OrderedDict[object, Picture] = OrderedDict()
         self._tunes: OrderedDict[int, tuple[Tune, int]] = OrderedDict()
@@ -57,7 +60,9 @@ class Engraver:
             slots: Ids of notes over which room for a bow sign is kept.
             width_units: Width of the picture in 1/100 mm at natural size (staff 7.2 mm high), at least 4000.
         Returns:
-            The picture. The same object comes back while nothing on the line changes.
+            The picture, exactly as wide as asked; a very short line ends before the right edge, and a line with more
+            notes than fit is wider: ``Picture.width`` says how wide, and the caller scales it down. The same object
+            comes back while nothing on the line changes.
         Raises:
             EngravingError: verovio did not take the document.
         """
@@ -75,13 +80,25 @@ class Engraver:
 
     def _engrave(self, tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str], width: int) -> Picture:
         document = write_line(tune, bowing, line, slots)
-        if width != self._width:
-            self._toolkit.setOptions({**_OPTIONS, "pageWidth": width // 10})
-            self._width = width
-        self._toolkit.select({"measureRange": document.bars_shown} if document.bars_shown else {})
+        svg = self._draw(document, pageWidth=width // 10, spacingLinear=_LOOSE, breaks="encoded")
+        if svg.count(_SYSTEM) > 1:  # did not fit: the narrowest spacing tells how wide the line must be
+            svg = self._draw(document, spacingLinear=_TIGHT, breaks="none")
+            needed = read_svg(svg, document.names).width
+            if needed < width:
+                svg = self._draw(document, pageWidth=width // 10, spacingLinear=_TIGHT, breaks="encoded")
+        return read_svg(svg, document.names, document.number)
+
+    def _draw(self, document: Document, **options: object) -> str:
+        """One document as SVG."""
+        if self._options.items() & options.items() != options.items():
+            self._options.update(options)
+            self._toolkit.setOptions(self._options)
+        if document.bars_shown or self._selected:
+            self._selected = document.bars_shown
+            self._toolkit.select({"measureRange": self._selected} if self._selected else {})
         if not self._toolkit.loadData(document.text):
-            raise EngravingError(f"the engraver does not take bars {line.first} to {line.stop - 1}")
-        return read_svg(self._toolkit.renderToSVG(1), document.names)
+            raise EngravingError("the engraver does not take this line: " + document.text)
+        return str(self._toolkit.renderToSVG(1))
 
     def _number(self, tune: Tune) -> int:
         """A number for this very tune object: cheaper than comparing tunes, and never given twice."""

@@ -39,8 +39,8 @@ ORNAMENTS = {  # ornament -> an element that points at the note
     Ornament.MORDENT: '<mordent {at} place="above" form="lower"/>',
     Ornament.UPPER_MORDENT: '<mordent {at} place="above" form="upper"/>',
     Ornament.SLIDE: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E587"/>',
-    Ornament.CUT: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E5C0"/>',
-    Ornament.BOWED_TRIPLET: '<fing {at} place="above">3</fing>',
+    Ornament.CUT: '<ornam {at} place="above">/</ornam>',
+    Ornament.BOWED_TRIPLET: '<fing {at} place="above">3</fing>',  # and a stroke through the stem
 }
 ACCIDENTALS = {-2: "ff", -1: "f", 0: "n", 1: "s", 2: "x"}
 NOTE_GLYPHS = {  # base in quarter notes -> SMuFL note for texts
@@ -56,7 +56,7 @@ _HEAD = (
 )
 _FOOT = "</section></score></mdiv></body></music></mei>"
 _NOT_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
-_CHORD_SIGN = re.compile(r"(?<=[A-G0-9+(])([b#])(?![a-z])")
+_CHORD_SIGN = re.compile(r"(?:(?<=^[A-G])|(?<=[/( ][A-G]))[b#]|[b#](?=\d)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,11 +84,13 @@ class Document:
         text: The document.
         bars_shown: ``"2-5"``: the bars to draw, counted from 1, or "" for all.
         names: What our ids in it stand for.
+        number: The bar number printed at the start of the line, or None.
     """
 
     text: str
     bars_shown: str
     names: Mapping[str, Name]
+    number: int | None
 
 
 def write_line(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) -> Document:
@@ -105,12 +107,21 @@ def write_line(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) ->
     first = line.first - 1 if any(place < line.first for place in places) else line.first
     stop = line.stop + 1 if any(place >= line.stop for place in places) else line.stop
     shown = f"{line.first - first + 1}-{line.stop - first}" if (first, stop) != (line.first, line.stop) else ""
-    writer = _Writer(tune, bowing, line, slots)
+    number = _first_number(tune, line)
+    writer = _Writer(tune, bowing, line, slots, number)
     by_bar: dict[int, list[_Curve]] = {}
     for curve in curves:
         by_bar.setdefault(tune.bar_of[curve.start], []).append(curve)
     body = "".join(writer.measures(range(first, stop), by_bar))
-    return Document(_HEAD + writer.score_definition(first) + "<section>" + body + _FOOT, shown, writer.names)
+    return Document(_HEAD + writer.score_definition(first) + "<section>" + body + _FOOT, shown, writer.names, number)
+
+
+def _first_number(tune: Tune, line: Line) -> int | None:
+    """The number printed where a line begins: of its first full bar; none on the first line."""
+    if line.first == 0:
+        return None
+    bars = tune.bars[line.first : line.stop]
+    return next((bar.number for bar in bars if not bar.is_pickup), bars[0].number)
 
 
 def clean_text(text: str) -> str:
@@ -121,10 +132,10 @@ def clean_text(text: str) -> str:
 def chord_text(text: str) -> str:
     """A chord name with real sharps and flats.
 
-    >>> chord_text("Bb7/F#"), chord_text("Am7b5"), chord_text("Gsus4")
-    ('B♭7/F♯', 'Am7♭5', 'Gsus4')
+    >>> chord_text("Bb7/F#"), chord_text("Am7b5"), chord_text("C#dim(G)"), chord_text("B")
+    ('B♭7/F♯', 'Am7♭5', 'C♯dim(G)', 'B')
     """
-    return _CHORD_SIGN.sub(lambda found: "♭" if found[1] == "b" else "♯", clean_text(text))
+    return _CHORD_SIGN.sub(lambda found: "♭" if found[0] == "b" else "♯", clean_text(text))
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,6 +193,7 @@ class _Writer:
     bowing: Bowing
     line: Line
     slots: frozenset[str]
+    number: int | None
     names: dict[str, Name] = field(default_factory=dict)
 
     def score_definition(self, first: int) -> str:
@@ -229,17 +241,13 @@ class _Writer:
         self.names[bar_id] = Name(Kind.STAFF, bar=index)
         left = ' left="rptstart"' if bar.opens_repeat else ""
         partial = "" if bar.meter.bar_length in (None, bar.length) else ' metcon="false"'
-        number = f"<mNum>{bar.number}</mNum>" if index == self._numbered_bar() else ""
+        number = f"<mNum>{self.number}</mNum>" if self.number is not None and index == self.line.first else ""
         music = f'<staff n="1"><layer n="1">{self._layer(index)}</layer></staff>'
         control = "".join((*self._signs_at_bar(index), *self._chords(index), *self._note_signs(bar), *self._drawn(curves)))
         return (
             f'<measure xml:id="{bar_id}" n="{bar.number}"{partial}{left} right="{_right(bar)}">'
             f"{number}{music}{control}</measure>"
         )
-
-    def _numbered_bar(self) -> int:
-        """The bar whose number is printed: the first of the line, but none on the first line."""
-        return self.line.first if self.line.first else -1
 
     # Notes
 
@@ -271,6 +279,8 @@ class _Writer:
             return "", f"<{'space' if note.hidden else 'rest'} {ident} {value}/>"
         signs = self.bowing.signs_on(note.id)
         graces = self._graces(note.id, signs.graces, accidentals)
+        if Ornament.BOWED_TRIPLET in signs.ornaments:
+            value += ' stem.mod="1slash"'
         again = note.held and note is self.tune.bars[self.line.first].notes[0] and index == self.line.first
         marks = "".join(self._artics(note))
         heads = [accidentals.sign(pitch, note.courtesy, note.held, again) for pitch in note.pitches]
@@ -530,8 +540,8 @@ def _spans(bar: Bar) -> list[_Span]:
         assert tuplet is not None
         beamed = any(start <= group.start and group.stop <= stop for start, stop in beams)
         opening = (
-            f'<tuplet num="{tuplet.actual}" numbase="{tuplet.normal}" num.place="above" '
-            f'bracket.visible="{"false" if beamed else "true"}" bracket.place="above">'
+            f'<tuplet num="{tuplet.actual}" numbase="{tuplet.normal}" '
+            f'bracket.visible="{"false" if beamed else "true"}">'
         )
         spans.append(_Span(group.start, group.stop, opening, "</tuplet>"))
     return sorted(spans, key=lambda span: (span.start, -span.stop))

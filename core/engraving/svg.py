@@ -29,6 +29,9 @@ _ITALIC = frozenset({"dir", "mNum", "repeatMark"})
 _MUSIC_FONT = "Leipzig"
 _MOVE = re.compile(r"translate\(([-\d.]+),? ?([-\d.]+)\)")
 _SCALE = re.compile(r"scale\(([-\d.]+)")
+_NUMBER_SIZE = 324.0  # as verovio sets bar numbers
+_HEAD_ROOM = 200.0  # over a line with a part letter, which is moved up to clear the clef
+_OVER_CLEF = 260.0  # from the top staff line up
 _ROUND = 0.5522847498  # control points of a quarter circle
 
 
@@ -42,18 +45,20 @@ class _Group:
     owner: str = ""
     name: Name | None = None
     is_head: bool = False
+    is_staff: bool = False
     bold: bool = False
     italic: bool = False
     music: bool = False
     size: float = 0.0
 
 
-def read_svg(svg: str, names: Mapping[str, Name]) -> Picture:
+def read_svg(svg: str, names: Mapping[str, Name], number: int | None = None) -> Picture:
     """Read one line's SVG.
 
     Args:
         svg: As verovio writes it, at scale 100, with references by plain ``href``.
         names: What our ids stand for.
+        number: Bar number to print beside a part letter, where verovio leaves it out.
     Raises:
         ValueError: the SVG has no staff.
     """
@@ -64,13 +69,14 @@ def read_svg(svg: str, names: Mapping[str, Name]) -> Picture:
     parser.EndElementHandler = reader.end
     parser.CharacterDataHandler = reader.characters
     parser.Parse(svg, True)
-    return reader.picture()
+    return reader.picture(number)
 
 
 class _Reader:
     def __init__(self, names: Mapping[str, Name]) -> None:
         self._names = names
-        self._groups = [_Group()]
+        self._head_room = _HEAD_ROOM if any(name.kind is Kind.PART for name in names.values()) else 0.0
+        self._groups = [_Group(y=self._head_room)]
         self._skipped = 0
         self._size = (0.0, 0.0)
         self._shapes: list[Shape] = []
@@ -102,7 +108,7 @@ class _Reader:
             case "svg":
                 if "viewBox" in given:
                     _, _, width, height = map(float, given["viewBox"].split())
-                    self._size = (width, height)
+                    self._size = (width, height + self._head_room)
             case "g":
                 self._open(group, given, classes.split(" ", 1)[0])
             case "text" | "tspan":
@@ -133,6 +139,7 @@ class _Reader:
         move = given.get("transform")
         if move:
             group.x, group.y = _moved(group, move)
+        group.is_staff = name_of_class == "staff"
         group.is_head = name_of_class == "notehead" or (group.is_head and not name_of_class)
         group.kind = _KIND_OF_CLASS.get(name_of_class, group.kind)
         group.bold = group.bold or name_of_class in _BOLD
@@ -175,7 +182,7 @@ class _Reader:
         shape = Outline(
             commands, filled, pen, dash, given.get("stroke-linecap") == "round", group.kind, group.owner
         )
-        if group.kind is Kind.STAFF and _is_line(commands) and commands[0][2] == commands[1][2] and not group.owner:
+        if group.is_staff:
             self._add_staff_line(shape)
         else:
             self._add(shape, group)
@@ -214,9 +221,10 @@ class _Reader:
 
     # Result
 
-    def picture(self) -> Picture:
+    def picture(self, number: int | None) -> Picture:
         if not self._staff_lines:
             raise ValueError("the engraver drew no staff")
+        self._place_part(number)
         heads = {
             note_id: Point(sum(p.x for p in points) / len(points), sum(p.y for p in points) / len(points))
             for note_id, points in self._heads.items()
@@ -236,6 +244,23 @@ class _Reader:
             measures=MappingProxyType(self._measures),
             curves=curves,
         )
+
+
+    def _place_part(self, number: int | None) -> None:
+        """Move the part letter to the very left, over the clef, and print the bar number beside it."""
+        frame = next((i for i, shape in enumerate(self._shapes) if shape.kind is Kind.PART), None)
+        letter = next((i for i, text in enumerate(self._texts) if text.kind is Kind.PART), None)
+        if frame is None or letter is None:
+            return
+        shape, text = self._shapes[frame], self._texts[letter]
+        assert isinstance(shape, Outline)
+        box = shape.box
+        up = max(box.bottom - (min(self._staff_lines) - _OVER_CLEF), 0.0)
+        self._shapes[frame] = replace(shape, commands=_shift(shape.commands, -box.left, -up))
+        self._texts[letter] = text = replace(text, x=text.x - box.left, y=text.y - up)
+        if number is not None:
+            run = Run(str(number), _NUMBER_SIZE, italic=True)
+            self._texts.append(Text(box.width + _NUMBER_SIZE / 4, text.y, Anchor.START, (run,), Kind.NUMBER))
 
 
 def _joined(lines: list[Outline]) -> Outline:
