@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from functools import cache
+from itertools import pairwise
 from weakref import WeakKeyDictionary
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -150,7 +151,7 @@ def bow_sign_path(sign: BowSign, slot: BowSlot, room: float = float("inf")) -> Q
     x = slot.x - (sum(widths) + gap * (len(codes) - 1)) / 2
     if sign.retake:
         comma = slot.size * 0.8
-        left, _, right, top = glyph_box(LIFT)
+        _, _, right, top = glyph_box(LIFT)
         lift_top = slot.bottom - glyph_box(UP_BOW)[3] * size / 1000
         lift_x = x - gap - right * comma / 1000
         path.addPath(glyph_path(LIFT, comma).translated(lift_x, lift_top + top * comma / 1000))
@@ -166,8 +167,8 @@ def glyph_path(code: str, size: float) -> QPainterPath:
     """Outline of a glyph at an em size, y down, its origin at 0, 0."""
     scale = size / 1000
     scaled = tuple(
-        (letter, *(value * (-scale if place % 2 else scale) for place, value in enumerate(values)))
-        for letter, *values in glyph_outline(code)
+        Command(letter, tuple(value * (-scale if place % 2 else scale) for place, value in enumerate(numbers)))
+        for letter, numbers in glyph_outline(code)
     )
     return _path(scaled)
 
@@ -175,7 +176,7 @@ def glyph_path(code: str, size: float) -> QPainterPath:
 def _path(commands: tuple[Command, ...]) -> QPainterPath:
     path = QPainterPath()
     path.setFillRule(Qt.FillRule.WindingFill)
-    for letter, *values in commands:
+    for letter, values in commands:
         match letter:
             case "M":
                 path.moveTo(*values)
@@ -240,7 +241,7 @@ def _room(picture: Picture) -> dict[str, float]:
     """Width that signs over each slot may take without meeting those over its neighbours."""
     slots = sorted(picture.bow_slots.values(), key=lambda slot: slot.x)
     room = dict.fromkeys(picture.bow_slots, float("inf"))
-    for slot, after in zip(slots, slots[1:], strict=False):
+    for slot, after in pairwise(slots):
         between = after.x - slot.x - SIGN_GAP
         room[slot.note_id] = min(room[slot.note_id], between)
         room[after.note_id] = min(room[after.note_id], between)

@@ -31,7 +31,7 @@ def beam_groups(bar: Bar) -> tuple[range, ...]:
     """
     wide, narrow = _boundaries(bar.meter, wide=True), _boundaries(bar.meter, wide=False)
     runs: list[list[int]] = []
-    last: Fraction | None = None
+    last: tuple[int, int] | None = None
     for place, note in enumerate(bar.notes):
         value = note_value(note.length, note.tuplet)
         if note.is_rest or value is None or value[0] > _EIGHTH:
@@ -72,7 +72,7 @@ def _split(bar: Bar, run: list[int], narrow: tuple[Fraction, ...]) -> list[range
     """Break a run at the beats; a tuplet is never broken, and one longer than a beat stands alone."""
     tuplet_of = {place: group for group in tuplet_groups(bar) for place in group}
     groups: list[range] = []
-    last: object = None
+    last: tuple[int, int] | None = None
     for place in run:
         tuplet = tuplet_of.get(place)
         anchor = tuplet.start if tuplet is not None and tuplet.start in run else place

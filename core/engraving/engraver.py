@@ -50,7 +50,9 @@ class Engraver:
         self._tunes: OrderedDict[int, tuple[Tune, int]] = OrderedDict()
         self._tunes_seen = 0
 
-    def engrave(self, tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str], width_units: int = 18000) -> Picture:
+    def engrave(
+        self, tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str], width_units: int = 18000
+    ) -> Picture:
         """Engrave one line.
 
         Args:

@@ -8,8 +8,20 @@ from __future__ import annotations
 import re
 from functools import cache
 from importlib.resources import files
+from typing import NamedTuple
 
-Command = tuple[str, *tuple[float, ...]]
+
+class Command(NamedTuple):
+    """One step of an outline.
+
+    Attributes:
+        letter: ``M`` move to, ``L`` line to, ``C`` cubic curve to, ``Z`` close.
+        numbers: Absolute x and y in turn: one point for M and L, two control points and the end for C, none for Z.
+    """
+
+    letter: str
+    numbers: tuple[float, ...] = ()
+
 
 DOWN_BOW = "E610"  # stringsDownBow
 UP_BOW = "E612"  # stringsUpBow
@@ -31,8 +43,8 @@ def glyph_outline(code: str) -> tuple[Command, ...]:
 @cache
 def glyph_box(code: str) -> tuple[float, float, float, float]:
     """Left, bottom, right and top of a glyph's outline (control points included); zeros for an empty glyph."""
-    xs = [value for command in glyph_outline(code) for value in command[1::2]]
-    ys = [value for command in glyph_outline(code) for value in command[2::2]]
+    xs = [value for command in glyph_outline(code) for value in command.numbers[::2]]
+    ys = [value for command in glyph_outline(code) for value in command.numbers[1::2]]
     return (min(xs), min(ys), max(xs), max(ys)) if xs else (0.0, 0.0, 0.0, 0.0)
 
 
@@ -60,32 +72,36 @@ def parse_outline(text: str) -> tuple[Command, ...]:
         last_mirror, mirror = mirror, None
         match letter.upper():
             case "Z":
-                commands.append(("Z",))
+                commands.append(Command("Z"))
                 x, y, letter = start_x, start_y, ""
                 continue
             case "M":
                 start_x, start_y = values
-                commands.append(("M", *values))
+                commands.append(Command("M", tuple(values)))
                 letter = "l" if letter == "m" else "L"
             case "L":
-                commands.append(("L", *values))
+                commands.append(Command("L", tuple(values)))
             case "H":
                 values = [values[0], y]
-                commands.append(("L", *values))
+                commands.append(Command("L", tuple(values)))
             case "V":
                 values = [x, values[0]]
-                commands.append(("L", *values))
+                commands.append(Command("L", tuple(values)))
             case "Q":
                 qx, qy, ex, ey = values
-                commands.append(
-                    ("C", x + (qx - x) * 2 / 3, y + (qy - y) * 2 / 3, ex + (qx - ex) * 2 / 3, ey + (qy - ey) * 2 / 3, ex, ey)
-                )
+                first, second = _toward(x, y, qx, qy), _toward(ex, ey, qx, qy)
+                commands.append(Command("C", (*first, *second, ex, ey)))
             case "S":
                 first = (2 * x - last_mirror[0], 2 * y - last_mirror[1]) if last_mirror else (x, y)
-                commands.append(("C", *first, *values))
+                commands.append(Command("C", (*first, *values)))
                 mirror = (values[0], values[1])
             case "C":
-                commands.append(("C", *values))
+                commands.append(Command("C", tuple(values)))
                 mirror = (values[2], values[3])
         x, y = values[-2:]
     return tuple(commands)
+
+
+def _toward(x: float, y: float, to_x: float, to_y: float) -> tuple[float, float]:
+    """Two thirds of the way: a control point of the cubic curve that equals a quadratic one."""
+    return x + (to_x - x) * 2 / 3, y + (to_y - y) * 2 / 3

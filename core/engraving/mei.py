@@ -13,13 +13,14 @@ import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
+from itertools import pairwise
 from xml.sax.saxutils import escape, quoteattr
 
 from core.bowing import Articulation, Bowing, Grace, Join, Ornament
 from core.engraving.beams import beam_groups, tuplet_groups
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line
-from core.tune import SHARP_ORDER, Bar, BarLine, ChordSymbol, Key, Meter, Note, Pitch, Tempo, Tune, Words, note_value
+from core.tune import SHARP_ORDER, Bar, BarLine, Key, Meter, Note, Pitch, Tempo, Tune, note_value
 
 ARTICULATIONS = {  # articulation -> value of MEI's artic
     Articulation.ACCENT: "acc", Articulation.STRONG_ACCENT: "marc", Articulation.STACCATO: "stacc",
@@ -154,7 +155,7 @@ def _curves(tune: Tune, bowing: Bowing, line: Line) -> list[_Curve]:
     near = {note.id for note in notes}
     inside = {note.id for bar in tune.bars[line.first : line.stop] for note in bar.notes}
     curves = []
-    for before, note in zip(notes, notes[1:], strict=False):
+    for before, note in pairwise(notes):
         if note.held and not before.is_rest and (before.id in inside or note.id in inside):
             curves.append(_Curve(before.id, note.id, True, before.id, note.id))
     for stroke in _slurred(tune, bowing, notes):
@@ -243,10 +244,10 @@ class _Writer:
         partial = "" if bar.meter.bar_length in (None, bar.length) else ' metcon="false"'
         number = f"<mNum>{self.number}</mNum>" if self.number is not None and index == self.line.first else ""
         music = f'<staff n="1"><layer n="1">{self._layer(index)}</layer></staff>'
-        control = "".join((*self._signs_at_bar(index), *self._chords(index), *self._note_signs(bar), *self._drawn(curves)))
+        signs = (*self._signs_at_bar(index), *self._chords(index), *self._note_signs(bar), *self._drawn(curves))
         return (
             f'<measure xml:id="{bar_id}" n="{bar.number}"{partial}{left} right="{_right(bar)}">'
-            f"{number}{music}{control}</measure>"
+            f"{number}{music}{''.join(signs)}</measure>"
         )
 
     # Notes
@@ -459,7 +460,7 @@ def _right(bar: Bar) -> str:
 
 def _key(key: Key) -> str:
     if not key.altered:
-        return f'<keySig sig="{abs(key.fifths)}{"s" if key.fifths > 0 else "f"}"/>' if key.fifths else '<keySig sig="0"/>'
+        return f'<keySig sig="{abs(key.fifths) or ""}{"s" if key.fifths > 0 else "f" if key.fifths else "0"}"/>'
     alters = key.alters()
     order = [*SHARP_ORDER] if key.fifths >= 0 else [*reversed(SHARP_ORDER)]
     signs = "".join(
@@ -557,12 +558,12 @@ def _cut_at(beams: Iterable[range], tuplets: tuple[range, ...]) -> Iterator[rang
             if not holds and not held:
                 cuts |= {edge for edge in (group.start, group.stop) if beam.start < edge < beam.stop}
         edges = sorted(cuts)
-        yield from (range(a, b) for a, b in zip(edges, edges[1:], strict=False) if b - a > 1)
+        yield from (range(a, b) for a, b in pairwise(edges) if b - a > 1)
 
 
 def _nest(spans: list[_Span], notes: list[tuple[str, str]]) -> Iterator[str]:
     """Notes with their beams and tuplets; graces of a span's first note stand before the span."""
-    opening = {}
+    opening: dict[int, list[_Span]] = {}
     for span in spans:
         opening.setdefault(span.start, []).append(span)
     open_spans: list[_Span] = []

@@ -24,6 +24,8 @@ NATURAL_EM = 720.0  # size of a full-sized music glyph
 
 @dataclass(frozen=True, slots=True)
 class Point:
+    """A place."""
+
     x: float
     y: float
 
@@ -106,7 +108,7 @@ class Outline:
     """A line or an area.
 
     Attributes:
-        commands: ``("M", x, y)``, ``("L", x, y)``, ``("C", x1, y1, x2, y2, x, y)``, ``("Z",)``; absolute.
+        commands: Its steps, in picture units.
         filled: The area inside is inked.
         pen: Width of the line drawn along it; 0 for none.
         dash: Lengths of dashes and gaps; empty for a solid line.
@@ -126,8 +128,8 @@ class Outline:
     @property
     def box(self) -> Box:
         """Box of all its points, control points included, and of half the pen around them."""
-        xs = [value for command in self.commands for value in command[1::2]]
-        ys = [value for command in self.commands for value in command[2::2]]
+        xs = [value for command in self.commands for value in command.numbers[::2]]
+        ys = [value for command in self.commands for value in command.numbers[1::2]]
         return Box(min(xs), min(ys), max(xs), max(ys)).grown(self.pen / 2, self.pen / 2)
 
 

@@ -16,7 +16,17 @@ from core.engraving.glyphs import Command, parse_outline
 from core.engraving.kinds import Kind
 from core.engraving.mei import Name
 from core.engraving.picture import (
-    Anchor, Box, BowSlot, Curve, Glyph, Outline, Picture, Point, Run, Shape, Text,
+    Anchor,
+    BowSlot,
+    Box,
+    Curve,
+    Glyph,
+    Outline,
+    Picture,
+    Point,
+    Run,
+    Shape,
+    Text,
 )  # fmt: skip
 
 _KIND_OF_CLASS = {
@@ -212,7 +222,7 @@ class _Reader:
 
     def _add_staff_line(self, line: Outline) -> None:
         """Collect staff lines: verovio draws them bar by bar."""
-        (_, left, y), (_, right, _) = line.commands
+        (left, y), (right, _) = line.commands[0].numbers, line.commands[1].numbers
         box = Box(left, y, right, y)
         if self._bar >= 0:
             seen = self._measures.get(self._bar)
@@ -265,10 +275,10 @@ class _Reader:
 
 def _joined(lines: list[Outline]) -> Outline:
     """One staff line from its pieces."""
-    left = min(line.commands[0][1] for line in lines)
-    right = max(line.commands[1][1] for line in lines)
-    y = lines[0].commands[0][2]
-    return replace(lines[0], commands=(("M", left, y), ("L", right, y)))
+    left = min(line.commands[0].numbers[0] for line in lines)
+    right = max(line.commands[1].numbers[0] for line in lines)
+    y = lines[0].commands[0].numbers[1]
+    return replace(lines[0], commands=(Command("M", (left, y)), Command("L", (right, y))))
 
 
 def _moved(group: _Group, transform: str) -> tuple[float, float]:
@@ -282,26 +292,30 @@ def _commands(tag: str, given: Mapping[str, str]) -> tuple[Command, ...] | None:
             return parse_outline(given["d"])
         case "polygon" | "polyline":
             points = [tuple(map(float, point.split(","))) for point in given["points"].split()]
-            lines = tuple(("M" if place == 0 else "L", *point) for place, point in enumerate(points))
-            return (*lines, ("Z",)) if tag == "polygon" else lines
+            return _through(points, closed=tag == "polygon")
         case "rect":
             x, y, width, height = (float(given[name]) for name in ("x", "y", "width", "height"))
-            corners = (("M", x, y), ("L", x + width, y), ("L", x + width, y + height), ("L", x, y + height))
-            return (*corners, ("Z",))
+            corners = [(x, y), (x + width, y), (x + width, y + height), (x, y + height)]
+            return _through(corners, closed=True)
         case "ellipse":
             return _ellipse(*(float(given[name]) for name in ("cx", "cy", "rx", "ry")))
     return None
 
 
+def _through(points: list[tuple[float, ...]], closed: bool) -> tuple[Command, ...]:
+    lines = tuple(Command("L" if place else "M", point) for place, point in enumerate(points))
+    return (*lines, Command("Z")) if closed else lines
+
+
 def _ellipse(cx: float, cy: float, rx: float, ry: float) -> tuple[Command, ...]:
     kx, ky = rx * _ROUND, ry * _ROUND
     return (
-        ("M", cx + rx, cy),
-        ("C", cx + rx, cy + ky, cx + kx, cy + ry, cx, cy + ry),
-        ("C", cx - kx, cy + ry, cx - rx, cy + ky, cx - rx, cy),
-        ("C", cx - rx, cy - ky, cx - kx, cy - ry, cx, cy - ry),
-        ("C", cx + kx, cy - ry, cx + rx, cy - ky, cx + rx, cy),
-        ("Z",),
+        Command("M", (cx + rx, cy)),
+        Command("C", (cx + rx, cy + ky, cx + kx, cy + ry, cx, cy + ry)),
+        Command("C", (cx - kx, cy + ry, cx - rx, cy + ky, cx - rx, cy)),
+        Command("C", (cx - rx, cy - ky, cx - kx, cy - ry, cx, cy - ry)),
+        Command("C", (cx + kx, cy - ry, cx + rx, cy - ky, cx + rx, cy)),
+        Command("Z"),
     )
 
 
@@ -309,10 +323,10 @@ def _shift(commands: Iterable[Command], dx: float, dy: float) -> tuple[Command, 
     if not dx and not dy:
         return tuple(commands)
     return tuple(
-        (letter, *(value + (dy if odd % 2 else dx) for odd, value in enumerate(values)))
-        for letter, *values in commands
+        Command(letter, tuple(value + (dy if odd % 2 else dx) for odd, value in enumerate(numbers)))
+        for letter, numbers in commands
     )
 
 
 def _is_line(commands: tuple[Command, ...]) -> bool:
-    return len(commands) == 2 and commands[1][0] == "L"
+    return len(commands) == 2 and commands[1].letter == "L"
