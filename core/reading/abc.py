@@ -1,0 +1,378 @@
+"""Reading ABC 2.1 (December 2011): tune books, single tunes and pasted fragments, loosely and with every repair told.
+
+``abc_text`` turns bytes into text, this module cuts the text into tunes and reads their headers, ``abc_fields`` knows
+what each field may say, ``abc_music`` reads the music, ``abc_bars`` makes values of it.
+
+Not read, and said so: voices other than the first, voices laid over a bar with ``&``, lyrics under the notes (``w:``),
+symbol lines (``s:``) and macros (``m:``). Layout (``%%`` lines, line breaks, beams) is ours and not the file's.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from fractions import Fraction
+
+from core.errors import Problem, UnreadableFileError
+from core.lesson import Lesson
+from core.reading import Reading, abc_bars, abc_fields
+from core.reading.abc_draft import Complaints
+from core.reading.abc_music import MusicReader
+from core.reading.abc_signs import SHORT
+from core.reading.abc_text import decode, plain_text, without_comment
+from core.tune import Credit, Key, Meter, Tune
+
+__all__ = ["decode", "read_abc"]
+
+MAX_TEXT = 50_000_000  # characters
+MAX_TUNES = 20_000
+MAX_FILE_PROBLEMS = 20_000
+
+_FIELD = re.compile(r"([A-Za-z+]):(?![|:\]])")  # “e:|” at the start of a line is music
+_MUSIC = re.compile(r"[A-Ga-gz|]")
+_NOT_MUSIC = re.compile(r"[^A-Ga-gzxZXyH-Wh-w0-9 \t|:\[\](){}<>/,'^_=.~!+\"\-\\$*&`#%]")
+_UNDEFINED = re.compile(r"[h-tw]")  # letters that stand for nothing unless a U: field says so
+_QUOTED_OR_LONG = re.compile(r'"[^"]*"|![^! ]*!|\[[A-Za-z]:[^\[\]]*\]')
+_CREDITS = {
+    "A": "area", "B": "book", "C": "composer", "D": "discography", "F": "file", "G": "group", "H": "history",
+    "N": "notes", "O": "origin", "S": "source", "W": "lyrics", "Z": "transcriber",
+}  # fmt: skip
+_LEFT_OUT = {"w": "Lyrics under the notes (w:)", "s": "Symbol lines (s:)", "m": "Macros (m:)"}
+_TO_MUSIC = frozenset("IKLMPQUV")
+_HEADER_WORDS = "a field such as T:, M: or K:"
+
+
+@dataclass(slots=True)
+class _Line:
+    number: int  # in the file, from 1
+    text: str
+
+
+@dataclass(slots=True)
+class _Header:
+    """What the fields before the music say; a file header is the beginning of every tune's (ABC 2.1, 2.2.2)."""
+
+    number: int | None = None
+    titles: list[str] = field(default_factory=list)
+    credits: list[Credit] = field(default_factory=list)
+    dance: str = ""
+    meter: Meter | None = None
+    unit: Fraction | None = None
+    tempo: tuple[str, int] | None = None
+    parts: tuple[str, int] | None = None
+    voice: str = ""
+    key: Key | None = None
+    symbols: dict[str, str] = field(default_factory=lambda: dict(SHORT))
+    instructions: list[tuple[str, int]] = field(default_factory=list)
+
+    def copy(self) -> _Header:
+        """A header that can be changed without changing this one."""
+        return replace(
+            self,
+            titles=list(self.titles),
+            credits=list(self.credits),
+            symbols=dict(self.symbols),
+            instructions=list(self.instructions),
+        )
+
+
+def read_abc(text: str) -> Reading:
+    """Read a tune book, a tune, or a fragment without a header.
+
+    Args:
+        text: As ``decode`` gives it.
+    Returns:
+        One lesson for each tune that has notes, its bowing as written, and all problems in file order.
+    Raises:
+        UnreadableFileError: there is no tune in the text.
+    """
+    if len(text) > MAX_TEXT:
+        raise UnreadableFileError(f"The text is longer than {MAX_TEXT // 1_000_000} million characters.")
+    lessons: list[Lesson] = []
+    problems: list[Problem] = []
+    preamble, tunes = _cut(text)
+    file_header = _Header()
+    fragment = _fragment(preamble)
+    if fragment is not None:
+        tunes = [fragment, *tunes]
+    else:
+        complaints = Complaints()
+        _read_header([line for line in preamble if _FIELD.match(line.text)], file_header, complaints)
+        file_header.key = None
+        problems += complaints.problems
+    for place, lines in enumerate(tunes):
+        if place >= MAX_TUNES:
+            said = f"The file has more than {MAX_TUNES} tunes: the rest is left out."
+            problems.append(Problem(lines[0].number, said))
+            break
+        complaints = Complaints()
+        lesson = _read_tune(lines, file_header.copy(), place + 1, complaints)
+        if lesson is not None:
+            lessons.append(lesson)
+        if len(problems) < MAX_FILE_PROBLEMS:
+            problems += complaints.problems
+    if not lessons:
+        raise _unreadable(text, problems)
+    return Reading(tuple(lessons), tuple(problems))
+
+
+def _unreadable(text: str, problems: list[Problem]) -> UnreadableFileError:
+    first = next((number for number, line in enumerate(text.split("\n"), 1) if line.strip()), None)
+    if first is None:
+        return UnreadableFileError("The text is empty: expected a tune in ABC, beginning with X:1.", 1)
+    if problems:
+        return UnreadableFileError(f"No tune can be read. {problems[0].text}", problems[0].line)
+    return UnreadableFileError("No tune found: expected ABC with X:1, T: a title, K: a key, and notes below.", first)
+
+
+# tunes in a text
+
+
+def _cut(text: str) -> tuple[list[_Line], list[list[_Line]]]:
+    """Cut a text into what stands before the first ``X:`` and the lines of each tune."""
+    preamble: list[_Line] = []
+    tunes: list[list[_Line]] = []
+    current = preamble
+    for number, line in enumerate(text.split("\n"), 1):
+        if line.startswith("X:"):
+            current = []
+            tunes.append(current)
+        current.append(_Line(number, line))
+    return preamble, tunes
+
+
+def _fragment(lines: list[_Line]) -> list[_Line] | None:
+    """Lines before any ``X:`` if they are a tune whose first line is missing, else None."""
+    start = 0
+    has_key = False
+    for index, line in enumerate(lines):
+        if _FIELD.match(line.text):
+            has_key = has_key or line.text.startswith("K:")
+        elif has_key or _looks_like_music(line.text, strictly=True):
+            if _looks_like_music(line.text, strictly=not has_key):
+                return lines[start:]
+        elif not line.text.strip() and not has_key:
+            start = index + 1
+    return None
+
+
+def _looks_like_music(line: str, strictly: bool) -> bool:
+    """Whether a line is music code rather than prose.
+
+    Args:
+        line: The line.
+        strictly: Ask that nearly all of it is music, where nothing else says so.
+    """
+    text = without_comment(line)
+    if not _MUSIC.search(text):
+        return False
+    bare = _QUOTED_OR_LONG.sub(" ", text)
+    strange = len(_NOT_MUSIC.findall(bare))
+    notes = len(_MUSIC.findall(bare))
+    if not strictly:
+        return notes > strange
+    return notes > 0 and strange == 0 and 6 * len(_UNDEFINED.findall(bare)) <= notes
+
+
+def _blocks(lines: list[_Line]) -> Iterator[list[_Line]]:
+    """Runs of lines between empty lines."""
+    block: list[_Line] = []
+    for line in lines:
+        if line.text.strip():
+            block.append(line)
+        elif block:
+            yield block
+            block = []
+    if block:
+        yield block
+
+
+def _lines_of_tune(lines: list[_Line], complaints: Complaints) -> list[_Line]:
+    """Lines of a tune up to the empty line that ends it (ABC 2.1, 2.2.1).
+
+    An empty line inside a header, or before what is plainly more of the tune's music, is read over and told.
+    """
+    kept: list[_Line] = []
+    has_key = has_music = False
+    for block in _blocks(lines):
+        if kept:
+            goes_on = _goes_on(block, has_key, has_music)
+            if not goes_on:
+                break
+            complaints.say(block[0].number, "An empty line stands inside the tune: the tune is read on after it.")
+        kept += block
+        has_key = has_key or any(line.text.startswith("K:") for line in block)
+        has_music = has_music or any(
+            not _FIELD.match(line.text) and _looks_like_music(line.text, strictly=False) for line in block
+        )
+    return kept
+
+
+def _goes_on(block: list[_Line], has_key: bool, has_music: bool) -> bool:
+    """Whether a block of lines after an empty line still belongs to the tune."""
+    if not has_music:
+        return any(_FIELD.match(line.text) or _looks_like_music(line.text, strictly=True) for line in block)
+    music = [line.text for line in block if not _FIELD.match(line.text) and not line.text.startswith("%")]
+    return bool(music) and "|" in "".join(music) and all(_looks_like_music(line, strictly=True) for line in music)
+
+
+# one tune
+
+
+def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Complaints) -> Lesson | None:
+    first = lines[0].number
+    kept = _joined_fields(_lines_of_tune(lines, complaints))
+    if not kept:
+        return None
+    if not kept[0].text.startswith("X:"):
+        complaints.say(kept[0].number, "The tune has no X: line: it is read as tune 1.")
+    body = _read_header(kept, header, complaints)
+    if header.key is None:
+        complaints.say(first, "The tune has no K: line: it is read without sharps and flats.")
+    music = MusicReader(complaints, header.symbols)
+    music.start(header.meter, header.unit, header.key or Key(0, "none"), header.voice)
+    for value, line in header.instructions:
+        music.read_field("I", value, line)
+    if header.tempo:
+        music.read_field("Q", *header.tempo)
+    _read_body(kept[body:], header, music, complaints)
+    draft = music.finish()
+    titles = header.titles or [""]
+    if not draft.bars:
+        name = f" “{titles[0]}”" if titles[0] else ""
+        complaints.say(first, f"The tune{name} has no notes: it is left out.")
+        return None
+    bars, bowing = abc_bars.build(draft, complaints)
+    tune = Tune(
+        title=titles[0],
+        bars=bars,
+        other_titles=tuple(titles[1:]),
+        dance=header.dance,
+        tempo=draft.tempo,
+        credits=tuple(header.credits),
+        part_order=_part_order(header, {bar.part for bar in bars}, complaints),
+        number=header.number if header.number is not None else place,
+    )
+    return Lesson(tune, (bowing,))
+
+
+def _part_order(header: _Header, parts: set[str], complaints: Complaints) -> tuple[str, ...]:
+    """The header's order of parts, if the parts that it names are marked in the tune."""
+    if header.parts is None:
+        return ()
+    value, line = header.parts
+    order = abc_fields.parse_part_order(value, lambda text: complaints.say(line, text))
+    missing = sorted(set(order) - parts)
+    if missing:
+        complaints.say(
+            line, f"The part order names {', '.join(missing)}, which no P: in the tune begins: the order is left out."
+        )
+        return ()
+    return order
+
+
+def _joined_fields(lines: list[_Line]) -> list[_Line]:
+    """Lines with ``+:`` taken into the field before (ABC 2.1, 3.3); comments and ``%%`` lines between may stand."""
+    if not any(line.text.startswith("+:") for line in lines):
+        return lines
+    joined: list[_Line] = []
+    last: _Line | None = None
+    for line in lines:
+        if line.text.startswith("+:") and last is not None:
+            last.text = f"{without_comment(last.text).rstrip()} {line.text[2:].strip()}"
+            continue
+        if not line.text.startswith("%"):
+            last = line if _FIELD.match(line.text) else None
+        joined.append(line)
+    return joined
+
+
+def _read_header(lines: list[_Line], header: _Header, complaints: Complaints) -> int:
+    """Read fields up to the first ``K:`` or the first line of music.
+
+    Returns:
+        Index of the first line of the body.
+    """
+    history = False
+    for index, line in enumerate(lines):
+        text = line.text
+        if text.startswith("%") or not text.strip():
+            continue
+        if not _FIELD.match(text):
+            if history and not _looks_like_music(text, strictly=True):
+                last = header.credits[-1]
+                header.credits[-1] = Credit(last.kind, f"{last.text} {plain_text(text)}".strip())
+            elif _looks_like_music(text, strictly=False):
+                return index
+            else:
+                complaints.say(line.number, f"“{text.strip()[:40]}” is not {_HEADER_WORDS}: the line is ignored.")
+            continue
+        letter, value = text[0], without_comment(text[2:])
+        history = letter == "H"
+        _read_header_field(letter, value, line.number, header, complaints)
+        if letter == "K":
+            return index + 1
+    return len(lines)
+
+
+def _read_header_field(letter: str, value: str, number: int, header: _Header, complaints: Complaints) -> None:
+    def say(text: str) -> None:
+        complaints.say(number, text)
+
+    match letter:
+        case "X":
+            digits = value.strip()
+            if digits.isascii() and digits.isdecimal() and len(digits) < 10:
+                header.number = int(digits)
+            elif digits:
+                say(f"“X:{digits[:20]}” is no tune number: the tune's place in the file is taken.")
+        case "T":
+            header.titles.append(plain_text(value))
+        case "R":
+            header.dance = header.dance or plain_text(value).lower()
+        case "M":
+            header.meter = abc_fields.parse_meter(value, say)
+        case "L":
+            header.unit = abc_fields.parse_unit(value, say)
+        case "Q":
+            header.tempo = (value, number)
+        case "P":
+            header.parts = (value, number)
+        case "V":
+            header.voice = header.voice or next(iter(value.split()), "")
+        case "K":
+            header.key = abc_fields.parse_key(value, say)
+        case "I":
+            header.instructions.append((value, number))
+        case "U":
+            symbol = abc_fields.parse_user_symbol(value)
+            if symbol is None:
+                say(f"“U:{value.strip()[:40]}” is no user symbol such as T = !trill!: it is ignored.")
+            else:
+                header.symbols[symbol[0]] = symbol[1]
+        case _ if letter in _CREDITS:
+            header.credits.append(Credit(_CREDITS[letter], plain_text(value)))
+        case _ if letter in _LEFT_OUT:
+            complaints.say(number, f"{_LEFT_OUT[letter]} are left out.", letter)
+
+
+def _read_body(lines: list[_Line], header: _Header, music: MusicReader, complaints: Complaints) -> None:
+    for line in lines:
+        text = line.text
+        if text.startswith("%"):
+            if text.startswith("%%propagate-accidentals"):
+                music.read_field("I", text[2:], line.number)
+            continue
+        if not _FIELD.match(text):
+            music.read_line(without_comment(text), line.number)
+            continue
+        letter, value = text[0], without_comment(text[2:])
+        if letter in _TO_MUSIC:
+            music.read_field(letter, value, line.number)
+        elif letter in _LEFT_OUT:
+            complaints.say(line.number, f"{_LEFT_OUT[letter]} are left out.", letter)
+        elif letter == "T":
+            header.titles.append(plain_text(value))
+        elif letter in _CREDITS:
+            header.credits.append(Credit(_CREDITS[letter], plain_text(value)))

@@ -1,0 +1,112 @@
+"""The half-read tune: what the music reader fills in note by note and ``abc_bars`` turns into values."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from fractions import Fraction
+
+from core.bowing import Articulation, Bow, Grace, Ornament
+from core.errors import Problem
+from core.tune import BarLine, Jump, Key, Meter, Pitch, Tempo, Tuplet
+
+MAX_PROBLEMS = 60  # told per tune; more help nobody
+
+
+class Complaints:
+    """Collects the problems of one tune, each kind that is named once only.
+
+    Attributes:
+        problems: In the order found.
+    """
+
+    def __init__(self) -> None:
+        self.problems: list[Problem] = []
+        self._said: set[str] = set()
+
+    def say(self, line: int | None, text: str, once: str | None = None) -> None:
+        """Note a problem.
+
+        Args:
+            line: Line in the file, counted from 1.
+            text: One sentence.
+            once: Name of the kind, where only the first of its kind shall be told.
+        """
+        if once is not None:
+            if once in self._said:
+                return
+            self._said.add(once)
+        if len(self.problems) < MAX_PROBLEMS:
+            self.problems.append(Problem(line, text))
+        elif len(self.problems) == MAX_PROBLEMS:
+            self.problems.append(Problem(line, "More was repaired in this tune than is listed here."))
+
+
+class DraftNote:
+    """A note, double stop or rest as read so far.
+
+    Attributes:
+        line: Line in the file.
+        length: Sounding length in quarter notes.
+        pitches: Low to high; empty for a rest.
+        held: Tied on from the note before.
+        doubtful: The length may have no note value of its own.
+    """
+
+    __slots__ = (
+        "articulations", "bow", "courtesy", "doubtful", "fingerings", "graces", "held", "hidden", "length", "line",
+        "ornaments", "pitches", "tuplet",
+    )  # fmt: skip
+
+    def __init__(self, line: int, length: Fraction, pitches: tuple[Pitch, ...], doubtful: bool) -> None:
+        self.line = line
+        self.length = length
+        self.pitches = pitches
+        self.doubtful = doubtful
+        self.held = False
+        self.hidden = False
+        self.courtesy = False
+        self.tuplet: Tuplet | None = None
+        self.graces: tuple[Grace, ...] = ()
+        self.bow: Bow | None = None
+        self.ornaments: list[Ornament] | None = None
+        self.articulations: list[Articulation] | None = None
+        self.fingerings: list[str] | None = None
+
+
+@dataclass(slots=True)
+class DraftBar:
+    """A bar as read so far; places in ``chords`` and ``words`` are indexes of its notes."""
+
+    line: int
+    meter: Meter
+    key: Key
+    notes: list[DraftNote] = field(default_factory=list)
+    opens_repeat: bool = False
+    repeats: int = 0
+    ending: tuple[int, ...] = ()
+    begins_ending: bool = False
+    bar_line: BarLine = BarLine.PLAIN
+    part: str = ""
+    segno: bool = False
+    coda: bool = False
+    to_coda: bool = False
+    fine: bool = False
+    jump: Jump | None = None
+    chords: list[tuple[int, str]] = field(default_factory=list)
+    words: list[tuple[int, str, bool]] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class DraftTune:
+    """Bars and slurs as read, before numbers, starts and joins are worked out.
+
+    Attributes:
+        bars: In written order, none without notes.
+        slurs: First and last note of each slur, as places among all notes and rests of the tune, and the line.
+        chained: Lines on which one slur ends on the note where the next begins.
+        tempo: At the start.
+    """
+
+    bars: list[DraftBar] = field(default_factory=list)
+    slurs: list[tuple[int, int, int]] = field(default_factory=list)
+    tempo: Tempo | None = None
