@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
+from core.accents import Met, weigh
 from core.bowing import Bowing
+from core.checks import emphasis, marks, retakes, returns, rounds, slurs
 from core.checks.finding import Finding, Remedy, Severity
+from core.checks.view import View
 from core.strokes import Strokes, work_out
 from core.tune import Tune
 
-__all__ = ["Finding", "Remedy", "Report", "Severity", "Totals", "check"]
+__all__ = ["RULES", "Finding", "Remedy", "Report", "Rule", "Severity", "Totals", "check"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,18 +58,96 @@ class Report:
     totals: Totals
 
 
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """One rule.
+
+    Attributes:
+        function: Yields the findings; each carries the rule's id.
+        title: A few words for a heading.
+        why: What the rule rests on.
+    """
+
+    function: Callable[[View], Iterable[Finding]]
+    title: str
+    why: str
+
+
+RULES = {
+    "mark-against-slur": Rule(
+        marks.against_slur,
+        "Mark against a slur",
+        "Notes under one slur share a bow (Gehrkens, Essentials in Conducting, 1919, on bowing); rule B5.",
+    ),
+    "redundant-mark": Rule(marks.redundant, "Mark that says nothing new", "Rule B5; common practice, no source."),
+    "tune-on-other-bow": Rule(
+        rounds.tune, "Tune comes round on the other bow", "Rule B10; dance tunes are played over and over."
+    ),
+    "round-retake": Rule(rounds.retake, "Tune comes round by a retake", "Rule B10."),
+    "part-on-other-bow": Rule(
+        rounds.part, "Part comes round on the other bow", "Rule B10; common practice, no source."
+    ),
+    "phrase-on-other-bow": Rule(
+        returns.other_bow, "Phrase comes again on the other bow", "Common practice, no source."
+    ),
+    "phrase-slurred-differently": Rule(
+        returns.other_slurs, "Phrase comes again slurred differently", "Common practice, no source."
+    ),
+    "accent-up": Rule(
+        emphasis.up,
+        "Accent on an up-bow",
+        "Strong beats: L. Mozart, Violinschule (1756), XII §9; taken down: the same, IV §3, and Schroeder, Handbook of "
+        "Violin Playing (about 1889). Backbeat: common practice, no source.",
+    ),
+    "accent-buried": Rule(
+        emphasis.buried,
+        "Accent inside a slur",
+        "Of notes under one slur the first is louder, the rest fade: L. Mozart, Violinschule (1756), XII §10.",
+    ),
+    "accent-unstruck": Rule(
+        emphasis.unstruck, "Accent where nothing is struck", "Rule B3; common practice, no source."
+    ),
+    "phrase-plans": Rule(emphasis.phrase_plans, "Accents phrase by phrase", "Common practice, no source."),
+    "retake-on-some-passes": Rule(
+        retakes.on_some_passes, "Retake on some passes only", "Rules B4 and B10; common practice, no source."
+    ),
+    "retake": Rule(
+        retakes.planned,
+        "Retake",
+        "Rules B4 and B7; two down-bows in a row by retaking: Muffat, Florilegium Secundum (1698), preface.",
+    ),
+    "equal-notes-slurred": Rule(
+        slurs.equal_pitches, "Slur over two equal notes", "A slur has no attack inside; rules B2 and B9."
+    ),
+    "long-stroke": Rule(slurs.long_strokes, "Long stroke", "Common practice, no source."),
+}
+"""All rules by id, in the order in which findings of one bar are told."""
+
+_RANK = {rule: rank for rank, rule in enumerate(RULES)}
+
+
 def check(tune: Tune, bowing: Bowing) -> Report:
     """Check a bowing by every rule."""
     strokes = work_out(tune, bowing)
+    accents = weigh(tune, bowing, strokes)
+    view = View(tune, bowing, strokes, accents)
+    findings = [finding for rule in RULES.values() for finding in rule.function(view)]
+    findings.sort(key=lambda finding: _sort_key(tune, finding))
     totals = Totals(
         strokes=sum(note.starts for note in strokes.played),
-        slurs=0,
+        slurs=slurs.count(view),
         retakes=sum(note.retake for note in strokes.played),
-        driven=0,
-        up=0,
-        buried=0,
-        unstruck=0,
-        consistency=1.0,
+        driven=accents.count(Met.DRIVEN),
+        up=accents.count(Met.UP),
+        buried=accents.count(Met.BURIED),
+        unstruck=accents.count(Met.UNSTRUCK),
+        consistency=returns.consistency(view),
         comes_round=strokes.comes_round,
     )
-    return Report(strokes, (), totals)
+    return Report(strokes, tuple(findings), totals)
+
+
+def _sort_key(tune: Tune, finding: Finding) -> tuple[int, int, int, int]:
+    first = tune.places[finding.notes[0]] if finding.notes else -1
+    bar = tune.bar_of[finding.notes[0]] if finding.notes else -1
+    return bar, _RANK[finding.rule], first, finding.pass_number or 0

@@ -1,0 +1,64 @@
+"""Strokes in the direction of the stroke before them: reported, never forbidden (rules B4 and B7)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from core.bowing import Bow
+from core.checks import words
+from core.checks.finding import Finding, Severity
+from core.checks.view import View, neighbours
+
+
+@dataclass(frozen=True, slots=True)
+class _Kind:
+    """What retakes must have in common to be told together."""
+
+    over_rest: bool
+    bow: Bow | None  # None where it differs from pass to pass
+    passes: tuple[int, ...]  # empty for every pass
+
+
+def planned(view: View) -> Iterator[Finding]:
+    """Retakes on every pass, and those that a rest makes easy."""
+    for kind, notes in _retakes(view):
+        if kind.over_rest or not kind.passes:
+            yield _finding(view, "retake", Severity.NOTE, kind, notes)
+
+
+def on_some_passes(view: View) -> Iterator[Finding]:
+    """Retakes that a fixed direction asks for on some passes only, with no rest to make them in."""
+    for kind, notes in _retakes(view):
+        if kind.passes and not kind.over_rest:
+            yield _finding(view, "retake-on-some-passes", Severity.WARNING, kind, notes)
+
+
+def _retakes(view: View) -> Iterator[tuple[_Kind, list[str]]]:
+    found: list[tuple[str, _Kind]] = []
+    for note_id in view.in_written_order(played.note_id for played in view.strokes.played if played.retake):
+        every = view.passes(note_id)
+        retakes = [played for played in every if played.retake]
+        directions = {played.bow for played in retakes}
+        passes = () if len(retakes) == len(every) else tuple(played.pass_number for played in retakes)
+        over_rest = all(played.over_rest for played in retakes)
+        found.append((note_id, _Kind(over_rest, directions.pop() if len(directions) == 1 else None, passes)))
+    for run in neighbours(found, lambda item: view.tune.bar_of[item[0]], lambda item: item[1]):
+        yield run[0][1], [note_id for note_id, _ in run]
+
+
+def _finding(view: View, rule: str, severity: Severity, kind: _Kind, notes: list[str]) -> Finding:
+    bars = [view.tune.bar_of[note_id] for note_id in notes]
+    rest = " over a rest" if kind.over_rest else ""
+    again = f", {words.times(kind.passes)}" if kind.passes else ""
+    way = "the same way as the stroke before" if kind.bow is None else f"{kind.bow.value} after {kind.bow.value}"
+    if len(notes) == 1:
+        text = f"{words.note_of_bar(view.tune, notes[0])} is a retake{rest} ({way}){again}"
+    else:
+        text = f"{words.bars(view.tune, bars)} {_hold(view, bars)} {len(notes)} retakes{rest} ({way}){again}"
+    number = kind.passes[0] if kind.passes else None
+    return Finding(rule, severity, view.numbers(bars), number, tuple(notes), words.sentence(text))
+
+
+def _hold(view: View, bars: list[int]) -> str:
+    return "holds" if len(view.numbers(bars)) == 1 else "hold"

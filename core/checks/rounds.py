@@ -1,0 +1,88 @@
+"""Parts and whole tunes that come round on the other bow."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import partial
+
+from core.bowing import Bow, fix_bow
+from core.checks import words
+from core.checks.finding import Finding, Remedy, Severity
+from core.checks.view import View
+from core.order import sections
+from core.recurrence import is_material
+
+
+def part(view: View) -> Iterator[Finding]:
+    """Parts, or bars of them, that are not bowed on a later pass as on the first."""
+    for section in sections(view.tune):
+        played_again = [bar for bar in section if view.passes_of_bar(bar) > 1]
+        for bars in _runs(view, section):
+            if not any(is_material(view.tune.bars[bar]) for bar in bars):
+                continue
+            passes = view.turned_passes[bars[0]]
+            notes = [note.id for bar in bars for note in view.sounding(bar)]
+            turned = next(note for note in notes if view.strokes.bows[note][passes[0] - 1] is not view.first_bow(note))
+            first = view.strokes.bows[turned][0]
+            name = view.tune.bars[section.start].part
+            subject = words.bars(view.tune, bars)
+            if name and bars == played_again:
+                subject = f"part {name} ({subject})"
+                verb = "comes"
+            else:
+                verb = "comes" if len(view.numbers(bars)) == 1 else "come"
+            where = "" if turned == notes[0] else f" from {words.note_of_bar(view.tune, turned)} on"
+            text = (
+                f"{subject} {verb} round on the other bow{where} {words.times(passes)} "
+                f"({words.note_of_bar(view.tune, turned)} is {first.value} the first time)"
+            )
+            yield Finding(
+                "part-on-other-bow", Severity.WARNING, view.numbers(bars), passes[0], tuple(notes),
+                words.sentence(text), _always(view, turned, first),
+            )  # fmt: skip
+
+
+def tune(view: View) -> Iterator[Finding]:
+    """A tune that, played again from the start, begins on the other bow."""
+    if not view.strokes.comes_round:
+        first = view.strokes.played[0]
+        text = (
+            f"played again from the start, the tune begins {first.bow.turned.value} (the first time {first.bow.value})"
+        )
+        yield Finding(
+            "tune-on-other-bow", Severity.WARNING, view.numbers([first.bar]), None, (first.note_id,),
+            words.sentence(text), _always(view, first.note_id, first.bow),
+        )  # fmt: skip
+
+
+def retake(view: View) -> Iterator[Finding]:
+    """A tune that comes round by a retake."""
+    if view.strokes.round_retake:
+        first, last = view.strokes.played[0], view.strokes.played[-1]
+        text = (
+            f"played again from the start, the tune takes a retake: it ends on {words.A_BOW[last.bow]} "
+            f"and begins with another"
+        )
+        yield Finding(
+            "round-retake", Severity.NOTE, view.numbers([first.bar]), None, (first.note_id,), words.sentence(text)
+        )
+
+
+def _runs(view: View, section: range) -> list[list[int]]:
+    """Neighbouring bars of a section that differ from the first pass on the same later passes."""
+    runs: list[list[int]] = []
+    for bar in section:
+        passes = view.turned_passes.get(bar)
+        if passes and runs and runs[-1][-1] == bar - 1 and view.turned_passes[bar - 1] == passes:
+            runs[-1].append(bar)
+        elif passes:
+            runs.append([bar])
+    return runs
+
+
+def _always(view: View, note_id: str, bow: Bow) -> Remedy | None:
+    """Fix a direction on every pass, if a stroke begins there on every pass."""
+    if not all(played.starts for played in view.passes(note_id)):
+        return None
+    label = f"Take {words.note_of_bar(view.tune, note_id)} {bow.value} every time"
+    return Remedy(label, partial(fix_bow, note_id=note_id, bow=bow))

@@ -1,0 +1,117 @@
+"""What the rules look at: a tune, a bowing of it, and what was worked out from the two."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Callable, Hashable, Iterable, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+from typing import TypeVar
+
+from core.accents import Accents
+from core.bowing import Bow, Bowing
+from core.once import once_per_tune
+from core.strokes import Played, Strokes
+from core.tune import Note, Tune
+
+Item = TypeVar("Item")
+
+
+@dataclass(frozen=True)
+class View:
+    """A bowing under examination.
+
+    Attributes:
+        tune: The tune.
+        bowing: The bowing that is checked.
+        strokes: Its directions.
+        accents: How it meets its accent plan.
+    """
+
+    tune: Tune
+    bowing: Bowing
+    strokes: Strokes
+    accents: Accents
+
+    @cached_property
+    def written_strokes(self) -> tuple[tuple[Note, ...], ...]:
+        """The written notes of each stroke, held notes among them, in written order."""
+        strokes: list[list[Note]] = []
+        after_rest = True
+        joins = dict(self.bowing.joins)
+        for note in self.tune.sequence:
+            if note.is_rest:
+                after_rest = True
+                continue
+            if after_rest or not (note.held or note.id in joins):
+                strokes.append([])
+            strokes[-1].append(note)
+            after_rest = False
+        return tuple(map(tuple, strokes))
+
+    @cached_property
+    def turned_passes(self) -> Mapping[int, tuple[int, ...]]:
+        """For each bar (index) that is not bowed alike on every pass: the passes that differ from the first."""
+        bows = self.strokes.bows
+        turned: dict[int, set[int]] = {}
+        for note_id, directions in bows.items():
+            if Bow.DOWN in directions and Bow.UP in directions:
+                passes = turned.setdefault(self.tune.bar_of[note_id], set())
+                passes.update(number for number, bow in enumerate(directions, 1) if bow is not directions[0])
+        return {bar: tuple(sorted(passes)) for bar, passes in turned.items()}
+
+    def sounding(self, bar: int) -> tuple[Note, ...]:
+        """The notes of a bar (index), rests left out."""
+        return _sounding(self.tune)[bar]
+
+    def first_bow(self, note_id: str) -> Bow | None:
+        """Direction on the first pass; None where the note is never played."""
+        directions = self.strokes.bows[note_id]
+        return directions[0] if directions else None
+
+    def passes(self, note_id: str) -> tuple[Played, ...]:
+        """Every playing of a note."""
+        return self.strokes.by_note.get(note_id, ())
+
+    def passes_of_bar(self, bar: int) -> int:
+        """How often a bar (index) is played."""
+        return self._times_played[bar]
+
+    @cached_property
+    def _times_played(self) -> Counter[int]:
+        return Counter(visit.bar for visit in self.strokes.order)
+
+    def numbers(self, bars: Iterable[int]) -> tuple[int, ...]:
+        """Printed numbers of bars given by index, none twice."""
+        return tuple(dict.fromkeys(self.tune.bars[bar].number for bar in bars))
+
+    def in_written_order(self, note_ids: Iterable[str]) -> tuple[str, ...]:
+        """Note ids sorted as written, none twice."""
+        return tuple(sorted(set(note_ids), key=self.tune.places.__getitem__))
+
+
+def neighbours(
+    items: Iterable[Item], bar_of: Callable[[Item], int], kind_of: Callable[[Item], Hashable]
+) -> list[list[Item]]:
+    """Group items of one kind that stand in the same bar or in bars side by side.
+
+    Args:
+        items: In written order.
+        bar_of: Index of an item's bar.
+        kind_of: Items are grouped with their own kind only; other kinds between do not part them.
+    Returns:
+        Groups, one kind after the other, the items of each in the order given.
+    """
+    kinds: dict[Hashable, list[list[Item]]] = {}
+    for item in items:
+        groups = kinds.setdefault(kind_of(item), [])
+        if groups and bar_of(item) - bar_of(groups[-1][-1]) <= 1:
+            groups[-1].append(item)
+        else:
+            groups.append([item])
+    return [group for groups in kinds.values() for group in groups]
+
+
+@once_per_tune
+def _sounding(tune: Tune) -> tuple[tuple[Note, ...], ...]:
+    return tuple(tuple(note for note in bar.notes if not note.is_rest) for bar in tune.bars)
