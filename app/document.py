@@ -49,7 +49,7 @@ class Document(QObject):
     """The open lesson with its undo stack.
 
     Signals:
-        lesson_changed: (before, after), each a ``State`` or None; any edit, undo, opening, or showing of another bowing.
+        lesson_changed: (before, after), each a ``State`` or None; any edit, undo, opening, or choice of bowing.
         modified_changed: Whether there is something to save.
         path_changed: The file that the lesson is saved in, or None.
     """
@@ -138,7 +138,7 @@ class Document(QObject):
             self.put(replace(state, shown=index))
 
     def put(self, state: State) -> None:
-        """Replace the state and announce it. For ``Edit``; everyone else goes through ``edit``, ``change``, ``open``."""
+        """Replace the state and announce it. For ``Edit``; others call ``edit``, ``change`` or ``open``."""
         before, self._state = self._state, state
         self.lesson_changed.emit(before, state)
 

@@ -42,6 +42,10 @@ class PlacedLine:
     bottom: float
     picture_top: float
 
+    def heads(self) -> dict[str, float]:
+        """x of each note's head in the picture; empty while the line waits."""
+        return {} if self.picture is None else {note_id: head.x for note_id, head in self.picture.heads.items()}
+
     def page_box(self, box: Box) -> Box:
         """A box of the picture as it stands on the page."""
         left, top = SIDE_MARGIN, self.picture_top

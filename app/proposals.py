@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 from core.bowing import (
     Bow,
@@ -18,7 +19,6 @@ from core.bowing import (
     next_struck,
     separate_span,
     slur_span,
-    stroke_notes,
     stroke_start,
     toggle_join_to_next,
     toggle_retake,
@@ -28,6 +28,15 @@ from core.strokes import Strokes
 from core.tune import Tune
 
 SHARPS_AND_FLATS = {-2: "𝄫", -1: "♭", 0: "", 1: "♯", 2: "𝄪"}
+
+
+@dataclass(frozen=True)
+class Here:
+    """What a gesture acts on: the tune, the bowing on the page, and the strokes that follow from them."""
+
+    tune: Tune
+    bowing: Bowing
+    strokes: Strokes
 
 
 @dataclass(frozen=True)
@@ -68,104 +77,104 @@ class Proposal:
         return self.refusal or f"{gesture} to {self.label[:1].lower()}{self.label[1:]}."
 
 
-def propose_join(tune: Tune, bowing: Bowing, note_id: str, how: Join = Join.SLUR) -> Proposal:
+def propose_join(here: Here, note_id: str, how: Join = Join.SLUR) -> Proposal:
     """Slur (or hook) a note to the next, or separate the two where they are so already."""
-    after = next_struck(tune, note_id)
-    there = after is not None and bowing.joins.get(after.id) is how
+    after = next_struck(here.tune, note_id)
+    there = after is not None and here.bowing.joins.get(after.id) is how
     verb = "Separate" if there else "Slur" if how is Join.SLUR else "Hook"
     last = after.id if after is not None else note_id
     preview = Preview(parted=((note_id, last),)) if there else Preview(joined=(note_id, last))
     return _proposal(
-        tune,
-        bowing,
-        f"{verb} {span_text(tune, note_id, last)}",
+        here,
+        f"{verb} {span_text(here.tune, note_id, last)}",
         lambda t, b: toggle_join_to_next(t, b, note_id, how),
         preview,
     )
 
 
-def propose_slur(tune: Tune, bowing: Bowing, first_id: str, last_id: str) -> Proposal:
+def propose_hook(here: Here, note_id: str) -> Proposal:
+    """Hook a note to the next, or separate the two where they are hooked already."""
+    return propose_join(here, note_id, Join.HOOK)
+
+
+def propose_slur(here: Here, first_id: str, last_id: str) -> Proposal:
     """One slur over exactly the notes from first to last, in either order."""
-    first_id, last_id = _in_order(tune, first_id, last_id)
+    first_id, last_id = _in_order(here.tune, first_id, last_id)
     return _proposal(
-        tune,
-        bowing,
-        f"Slur {span_text(tune, first_id, last_id)}",
+        here,
+        f"Slur {span_text(here.tune, first_id, last_id)}",
         lambda t, b: slur_span(t, b, first_id, last_id),
-        Preview(joined=notes_between(tune, first_id, last_id)),
+        Preview(joined=notes_between(here.tune, first_id, last_id)),
         "These notes are one slur already.",
     )
 
 
-def propose_separate(tune: Tune, bowing: Bowing, first_id: str, last_id: str) -> Proposal:
+def propose_separate(here: Here, first_id: str, last_id: str) -> Proposal:
     """Every note from first to last on a bow of its own."""
-    first_id, last_id = _in_order(tune, first_id, last_id)
+    first_id, last_id = _in_order(here.tune, first_id, last_id)
     if first_id == last_id:  # one note: take it out of its stroke on both sides
-        return _propose_apart(tune, bowing, first_id)
-    notes = notes_between(tune, first_id, last_id)
+        return _propose_apart(here, first_id)
+    notes = notes_between(here.tune, first_id, last_id)
     return _proposal(
-        tune,
-        bowing,
-        f"Separate {span_text(tune, first_id, last_id)}",
+        here,
+        f"Separate {span_text(here.tune, first_id, last_id)}",
         lambda t, b: separate_span(t, b, first_id, last_id),
-        Preview(parted=tuple((a, b) for a, b in zip(notes, notes[1:], strict=False) if b in bowing.joins)),
+        Preview(parted=tuple((a, b) for a, b in pairwise(notes) if b in here.bowing.joins)),
         "These notes have bows of their own already.",
     )
 
 
-def propose_turn(tune: Tune, bowing: Bowing, strokes: Strokes, note_id: str) -> Proposal:
+def propose_turn(here: Here, note_id: str) -> Proposal:
     """Turn the stroke of a note round and fix it so; a pass that its mark was limited to stays."""
-    start = stroke_start(tune, bowing, note_id).id
-    mark = bowing.marks.get(start)
-    bows = strokes.bows.get(start, ())
+    start = stroke_start(here.tune, here.bowing, note_id).id
+    mark = here.bowing.marks.get(start)
+    bows = here.strokes.bows.get(start, ())
     now = mark.bow if mark is not None else bows[0] if bows else Bow.UP
-    return propose_bow(tune, bowing, note_id, now.turned, mark.only_pass if mark is not None else None)
+    proposal = propose_bow(here, note_id, now.turned, mark.only_pass if mark is not None else None)
+    return replace(proposal, label=f"Turn {place_text(here.tune, start)} to {now.turned.value}-bow")
 
 
-def propose_bow(tune: Tune, bowing: Bowing, note_id: str, bow: Bow, only_pass: int | None = None) -> Proposal:
+def propose_bow(here: Here, note_id: str, bow: Bow, only_pass: int | None = None) -> Proposal:
     """Fix the stroke of a note in a direction, on every pass or on one only."""
-    start = stroke_start(tune, bowing, note_id).id
+    start = stroke_start(here.tune, here.bowing, note_id).id
     limit = "" if only_pass is None else f" on pass {only_pass}"
     return _proposal(
-        tune,
-        bowing,
-        f"Fix {place_text(tune, start)} as {bow.value}-bow{limit}",
+        here,
+        f"Fix {place_text(here.tune, start)} as {bow.value}-bow{limit}",
         lambda t, b: fix_bow(t, b, note_id, bow, only_pass),
         Preview(turned=(start, bow)),
         f"This stroke is fixed as {bow.value}-bow already.",
     )
 
 
-def propose_free(tune: Tune, bowing: Bowing, note_id: str) -> Proposal:
+def propose_free(here: Here, note_id: str) -> Proposal:
     """Let the direction of a note's stroke follow from the strokes before it again."""
-    start = stroke_start(tune, bowing, note_id).id
+    start = stroke_start(here.tune, here.bowing, note_id).id
     return _proposal(
-        tune,
-        bowing,
-        f"Free {place_text(tune, start)}",
+        here,
+        f"Free {place_text(here.tune, start)}",
         lambda t, b: free_bow(t, b, note_id),
         Preview(freed=start),
         "Nothing is fixed here: this bow follows from the strokes before it.",
     )
 
 
-def propose_retake(tune: Tune, bowing: Bowing, strokes: Strokes, note_id: str) -> Proposal:
+def propose_retake(here: Here, note_id: str) -> Proposal:
     """Lift and take the direction of the stroke before once more, or stop doing so."""
-    start = stroke_start(tune, bowing, note_id).id
-    bows = strokes.bows.get(start, ())
-    verb = "Stop retaking at" if start in bowing.retakes else "Retake at"
+    start = stroke_start(here.tune, here.bowing, note_id).id
+    bows = here.strokes.bows.get(start, ())
+    verb = "Stop retaking at" if start in here.bowing.retakes else "Retake at"
     return _proposal(
-        tune,
-        bowing,
-        f"{verb} {place_text(tune, start)}",
+        here,
+        f"{verb} {place_text(here.tune, start)}",
         lambda t, b: toggle_retake(t, b, note_id),
         Preview(turned=(start, bows[0].turned) if bows else None),
     )
 
 
-def propose_limit(tune: Tune, bowing: Bowing, note_id: str, only_pass: int | None) -> Proposal:
+def propose_limit(here: Here, note_id: str, only_pass: int | None) -> Proposal:
     """Limit the fixed mark of a note's stroke to one pass, or let it hold on every pass."""
-    start = stroke_start(tune, bowing, note_id).id
+    start = stroke_start(here.tune, here.bowing, note_id).id
     extent = "every pass" if only_pass is None else f"pass {only_pass} only"
 
     def limit(t: Tune, b: Bowing) -> Bowing:
@@ -174,13 +183,13 @@ def propose_limit(tune: Tune, bowing: Bowing, note_id: str, only_pass: int | Non
             raise RefusedEditError("Only a fixed bow mark can be kept to one pass: turn or fix this stroke first.")
         return fix_bow(t, b, note_id, mark.bow, only_pass)
 
-    mark = bowing.marks.get(start)
+    mark = here.bowing.marks.get(start)
     preview = Preview(turned=(start, mark.bow)) if mark is not None else Preview()
     return _proposal(
-        tune,
-        bowing,
-        f"Keep the mark at {place_text(tune, start)} to {extent}" if only_pass else f"Let the mark at "
-        f"{place_text(tune, start)} hold on every pass",
+        here,
+        f"Keep the mark at {place_text(here.tune, start)} to {extent}"
+        if only_pass
+        else f"Let the mark at {place_text(here.tune, start)} hold on every pass",
         limit,
         preview,
         f"This mark holds on {extent} already.",
@@ -219,39 +228,39 @@ def span_text(tune: Tune, first_id: str, last_id: str) -> str:
     return f"{place_text(tune, first_id)} to {place_text(tune, last_id)}"
 
 
-def describe_note(tune: Tune, bowing: Bowing, strokes: Strokes, note_id: str) -> str:
+def describe_note(here: Here, note_id: str) -> str:
     """A note in words, for the status line and for screen readers."""
-    note = tune.note(note_id)
-    place = place_text(tune, note_id)
+    note = here.tune.note(note_id)
+    place = place_text(here.tune, note_id)
     if note.is_rest:
         return place.capitalize()
     pitches = " and ".join(f"{p.step}{SHARPS_AND_FLATS[p.alter]}{p.octave}" for p in note.pitches)
-    bows = strokes.bows.get(note_id, ())
+    bows = here.strokes.bows.get(note_id, ())
     if len(set(bows)) > 1:
         bow = ", ".join(f"{b.value}-bow on pass {number}" for number, b in enumerate(bows, 1))
     else:
         bow = f"{bows[0].value}-bow" if bows else "never played"
     words = [f"{pitches}, {bow}"]
-    start = stroke_start(tune, bowing, note_id).id
+    start = stroke_start(here.tune, here.bowing, note_id).id
     if note.held:
         words.append("held from the note before")
-    elif note_id in bowing.joins:
-        how = "slurred" if bowing.joins[note_id] is Join.SLUR else "hooked"
+    elif note_id in here.bowing.joins:
+        how = "slurred" if here.bowing.joins[note_id] is Join.SLUR else "hooked"
         words.append(f"{how} to the note before")
-    mark = bowing.marks.get(start)
+    mark = here.bowing.marks.get(start)
     if mark is not None:
         words.append("fixed" if mark.only_pass is None else f"fixed on pass {mark.only_pass}")
-    if start in bowing.retakes:
+    if start in here.bowing.retakes:
         words.append("retaken")
     return f"{place.capitalize()}: {', '.join(words)}"
 
 
-def _propose_apart(tune: Tune, bowing: Bowing, note_id: str) -> Proposal:
-    before, after = tune.before(note_id), next_struck(tune, note_id)
+def _propose_apart(here: Here, note_id: str) -> Proposal:
+    before, after = here.tune.before(note_id), next_struck(here.tune, note_id)
     pairs = []
-    if before is not None and note_id in bowing.joins:
+    if before is not None and note_id in here.bowing.joins:
         pairs.append((before.id, note_id))
-    if after is not None and after.id in bowing.joins:
+    if after is not None and after.id in here.bowing.joins:
         pairs.append((note_id, after.id))
     ends = {last for _, last in pairs}
 
@@ -262,9 +271,8 @@ def _propose_apart(tune: Tune, bowing: Bowing, note_id: str) -> Proposal:
         return replace(b, joins=joins)
 
     return _proposal(
-        tune,
-        bowing,
-        f"Separate {place_text(tune, note_id)}",
+        here,
+        f"Separate {place_text(here.tune, note_id)}",
         apart,
         Preview(parted=tuple(pairs)),
         "This note has a bow of its own already.",
@@ -272,15 +280,14 @@ def _propose_apart(tune: Tune, bowing: Bowing, note_id: str) -> Proposal:
 
 
 def _proposal(
-    tune: Tune,
-    bowing: Bowing,
+    here: Here,
     label: str,
     edit: Callable[[Tune, Bowing], Bowing],
     preview: Preview,
     idle: str = "Nothing would change.",
 ) -> Proposal:
     try:
-        changes = edit(tune, bowing) != bowing
+        changes = edit(here.tune, here.bowing) != here.bowing
     except RefusedEditError as refusal:
         return Proposal(label, edit, str(refusal))
     return Proposal(label, edit, preview=preview) if changes else Proposal(label, edit, idle)
@@ -288,8 +295,3 @@ def _proposal(
 
 def _in_order(tune: Tune, first_id: str, last_id: str) -> tuple[str, str]:
     return (first_id, last_id) if tune.places[first_id] <= tune.places[last_id] else (last_id, first_id)
-
-
-def stroke_ids(tune: Tune, bowing: Bowing, note_id: str) -> tuple[str, ...]:
-    """Ids of the notes that share the stroke of a note."""
-    return tuple(note.id for note in stroke_notes(tune, bowing, note_id))

@@ -26,7 +26,7 @@ class Theme:
         panel, field, line: Panes; lists and text fields; thin rules between things.
         text, quiet: Words; words of second rank.
         paper, ink, faint_ink: The page; notes and fixed bow marks; derived bow marks.
-        tint, tint_soft, on_tint: The one colour of the program: focus and chosen things; the same behind text; text on it.
+        tint, tint_soft, on_tint: The program's one colour: focus and chosen things; behind text; text on it.
         severities: Colour of each severity; shape and word say the same.
     """
 

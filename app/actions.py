@@ -1,0 +1,225 @@
+"""Menus, tool bar and keys as one list of data; the main window says what each name does."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from importlib.resources import files
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QActionGroup, QIcon, QKeySequence
+from PySide6.QtWidgets import QMenu, QMenuBar, QToolBar, QToolButton, QWidget
+
+from app.theme import Theme, mix, tinted_icon
+
+Key = str | QKeySequence.StandardKey
+Standard = QKeySequence.StandardKey
+
+
+@dataclass(frozen=True)
+class ActionSpec:
+    """One thing to do from a menu, a key or the tool bar.
+
+    Attributes:
+        name: What the main window and the menus call it.
+        text: In menus; ``&`` before the letter that opens it.
+        keys: Keys that do it.
+        tip: One sentence for the status line and the tool tip.
+        icon: Name of a drawing in ``resources/icons``, or "".
+        page_only: Its keys are plain letters and work only while the page has the keyboard.
+        group: Exactly one action of the same group is checked; "" for an action without a check mark.
+        short: Words on the tool bar where they differ from ``text``.
+    """
+
+    name: str
+    text: str
+    keys: tuple[Key, ...] = ()
+    tip: str = ""
+    icon: str = ""
+    page_only: bool = False
+    group: str = ""
+    short: str = ""
+
+
+ACTIONS = (
+    ActionSpec("open", "&Open…", (Standard.Open,), "Open a lesson, a score or a tune book", "open", short="Open"),
+    ActionSpec("save", "&Save", (Standard.Save,), "Save the lesson", "save"),
+    ActionSpec("save_as", "Save &as…", (Standard.SaveAs, "Ctrl+Shift+S"), "Save the lesson under another name"),
+    ActionSpec("print", "&Print…", (Standard.Print,), "Print bowings of the lesson", "print"),
+    ActionSpec("preview", "Print pre&view…", ("Ctrl+Shift+P",), "See the printed pages first"),
+    ActionSpec("export_pdf", "&Export as PDF…", ("Ctrl+E",), "Write the printed pages to a PDF file"),
+    ActionSpec("close", "&Close window", (Standard.Close,), "Close the window"),
+    ActionSpec("undo", "&Undo", (Standard.Undo,), "Take back the last edit", "undo"),
+    ActionSpec("redo", "&Redo", (Standard.Redo,), "Do again what was taken back", "redo"),
+    ActionSpec("paste", "Open &pasted tune", (Standard.Paste,), "Open the tune (ABC or MusicXML text) that was copied"),
+    ActionSpec("slur", "&Slur", ("Space",), "Slur to the next note or separate the two; a selection becomes one slur",
+               "slur", page_only=True),
+    ActionSpec("separate", "S&eparate bows", ("S",), "Give the note, or each selected note, a bow of its own",
+               "separate", page_only=True, short="Separate"),
+    ActionSpec("hook", "&Hook to the next note", ("H",), "Same direction, with a stop between",
+               "hook", page_only=True, short="Hook"),
+    ActionSpec("turn", "&Turn the bow", ("T",), "Turn this stroke round and fix it so", "turn", page_only=True,
+               short="Turn"),
+    ActionSpec("down", "Fix as &down-bow", ("D",), "Fix this stroke as a down-bow", page_only=True),
+    ActionSpec("up", "Fix as &up-bow", ("U",), "Fix this stroke as an up-bow", page_only=True),
+    ActionSpec("free", "&Free the bow", ("F",), "Let this stroke follow from the strokes before it again",
+               "free", page_only=True, short="Free"),
+    ActionSpec("retake", "&Retake", ("R",), "Lift and take the direction of the stroke before once more",
+               "retake", page_only=True),
+    ActionSpec("pass_all", "Mark holds on &every pass", ("0",), "The fixed mark holds on every pass", page_only=True),
+    *(
+        ActionSpec(f"pass_{number}", f"Mark holds on pass &{number} only", (str(number),),
+                   f"The fixed mark holds on pass {number} only", page_only=True)
+        for number in range(1, 5)
+    ),
+    ActionSpec("bowing_add", "&Add a bowing", ("Ctrl+B",), "Add a bowing with separate bows"),
+    ActionSpec("bowing_copy", "&Copy this bowing", ("Ctrl+Shift+B",), "Add a copy of the bowing on the page"),
+    ActionSpec("bowing_rename", "&Rename this bowing", ("F2",), "Type another name for the bowing on the page"),
+    ActionSpec("bowing_up", "Move &up", ("Alt+Up",), "Move the bowing up in the list"),
+    ActionSpec("bowing_down", "Move &down", ("Alt+Down",), "Move the bowing down in the list"),
+    ActionSpec("bowing_delete", "De&lete this bowing", ("Ctrl+Delete",), "Take the bowing on the page away"),
+    ActionSpec("bowing_next", "&Next bowing", ("Ctrl+PgDown",), "Put the next bowing on the page"),
+    ActionSpec("bowing_previous", "&Previous bowing", ("Ctrl+PgUp",), "Put the previous bowing on the page"),
+    ActionSpec("finding_next", "&Next finding", ("F8",), "Show the next thing that the check found"),
+    ActionSpec("finding_previous", "&Previous finding", ("Shift+F8",), "Show the thing found before this one"),
+    ActionSpec("mend", "&Mend the chosen finding", ("Ctrl+Return",), "Do what the chosen finding offers"),
+    ActionSpec("zoom_in", "Zoom &in", (Standard.ZoomIn, "Ctrl+="), "Show the page larger", "zoom-in"),
+    ActionSpec("zoom_out", "Zoom &out", (Standard.ZoomOut,), "Show the page smaller", "zoom-out"),
+    ActionSpec("zoom_fit", "&Fit the width", ("Ctrl+0",), "As wide as the window has room for", "fit"),
+    ActionSpec("marks_every", "&Every stroke", (), "A bow mark on every stroke", group="marks"),
+    ActionSpec("marks_bars", "Where each &bar begins", (), "A bow mark on the first stroke of each bar", group="marks"),
+    ActionSpec("marks_needed", "Only where &needed", (), "Only the bow marks needed to read the rest", group="marks"),
+    ActionSpec("look_system", "As the s&ystem", (), "Light or dark as the system is", group="look"),
+    ActionSpec("look_light", "&Light", (), "Dark ink on light paper", group="look"),
+    ActionSpec("look_dark", "&Dark", (), "Light ink on dark paper", group="look"),
+    ActionSpec("keys", "&Keys and gestures", (Standard.HelpContents,), "What mouse and keys do on the page"),
+    ActionSpec("about", "&About Bowbench", (), "What this program is"),
+)  # fmt: skip
+
+SEPARATOR = "-"
+NOTE_ITEMS = (
+    "slur", "hook", "separate", SEPARATOR, "turn", "down", "up", "free", "retake", SEPARATOR,
+    "pass_all", "pass_1", "pass_2", "pass_3", "pass_4",
+)  # fmt: skip
+# A menu is its title and its items: names of actions, separators, and (title, items) for a menu inside. An item that
+# names no action is a menu that the window fills.
+MenuItems = tuple["str | tuple[str, MenuItems]", ...]
+MENUS: MenuItems = (
+    ("&File", ("open", "recent", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print", "export_pdf", SEPARATOR,
+               "close")),
+    ("&Edit", ("undo", "redo", SEPARATOR, "paste")),
+    ("&Note", NOTE_ITEMS),
+    ("&Bowing", ("bowing_add", "bowing_copy", "bowing_rename", "bowing_up", "bowing_down", "bowing_delete", SEPARATOR,
+                 "bowing_next", "bowing_previous")),
+    ("&Check", ("finding_next", "finding_previous", "mend")),
+    ("&View", ("zoom_fit", "zoom_in", "zoom_out", SEPARATOR,
+               ("&Bow marks", ("marks_every", "marks_bars", "marks_needed")),
+               ("&Colours", ("look_system", "look_light", "look_dark")))),
+    ("&Help", ("keys", "about")),
+)  # fmt: skip
+RECENT = "recent"
+TOOL_BAR = (
+    "open", "save", SEPARATOR, "undo", "redo", SEPARATOR, "slur", "hook", "separate", "turn", "free", "retake",
+    SEPARATOR, "zoom_out", "zoom_fit", "zoom_in", SEPARATOR, "print",
+)  # fmt: skip
+ICON_ONLY = frozenset({"undo", "redo", "zoom_out", "zoom_fit", "zoom_in"})
+
+
+def make_actions(parent: QWidget, page: QWidget, handlers: Mapping[str, Callable[[], object]]) -> dict[str, QAction]:
+    """Make all actions.
+
+    Args:
+        parent: The window.
+        page: The widget to whose focus the keys of the ``page_only`` actions are bound.
+        handlers: What each action does, by name.
+    Raises:
+        KeyError: an action has no handler.
+    """
+    actions = {}
+    groups: dict[str, QActionGroup] = {}
+    for spec in ACTIONS:
+        action = QAction(spec.text, parent)
+        action.setObjectName(spec.name)
+        action.setIconText(spec.short or spec.text.replace("&", ""))
+        action.setShortcuts([sequence for key in spec.keys for sequence in _sequences(key)])
+        action.setStatusTip(spec.tip)
+        action.setToolTip(tool_tip(spec, action))
+        if spec.group:
+            action.setCheckable(True)
+            group = groups.setdefault(spec.group, QActionGroup(parent))
+            group.addAction(action)
+        if spec.page_only:
+            action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
+            page.addAction(action)
+        else:
+            parent.addAction(action)
+        handler = handlers[spec.name]
+        action.triggered.connect(lambda _=False, do=handler: do())
+        actions[spec.name] = action
+    return actions
+
+
+def _sequences(key: Key) -> list[QKeySequence]:
+    return QKeySequence.keyBindings(key) if isinstance(key, Standard) else [QKeySequence(key)]
+
+
+def tool_tip(spec: ActionSpec, action: QAction) -> str:
+    """The tip of an action with its first key."""
+    key = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
+    return f"{spec.tip} ({key})" if key else spec.tip
+
+
+def fill_menu_bar(bar: QMenuBar, actions: Mapping[str, QAction]) -> dict[str, QMenu]:
+    """Build all menus.
+
+    Returns:
+        The menus that the window fills itself, by name.
+    """
+    open_menus: dict[str, QMenu] = {}
+    for item in MENUS:
+        assert not isinstance(item, str), "the bar holds menus only"
+        menu = bar.addMenu(item[0])
+        fill_menu(menu, item[1], actions, open_menus)
+    return open_menus
+
+
+def fill_menu(
+    menu: QMenu, items: MenuItems, actions: Mapping[str, QAction], open_menus: dict[str, QMenu] | None = None
+) -> None:
+    """Build one menu and those inside it."""
+    for item in items:
+        if isinstance(item, tuple):
+            fill_menu(menu.addMenu(item[0]), item[1], actions, open_menus)
+        elif item == SEPARATOR:
+            menu.addSeparator()
+        elif item in actions:
+            menu.addAction(actions[item])
+        elif open_menus is not None:
+            open_menus[item] = menu.addMenu("Open &recent")
+
+
+def fill_tool_bar(bar: QToolBar, actions: Mapping[str, QAction]) -> None:
+    """Build the tool bar: words beside the drawings, drawings alone where they speak for themselves."""
+    for name in TOOL_BAR:
+        if name == SEPARATOR:
+            bar.addSeparator()
+            continue
+        bar.addAction(actions[name])
+        button = bar.widgetForAction(actions[name])
+        if isinstance(button, QToolButton):
+            style = Qt.ToolButtonStyle
+            button.setToolButtonStyle(style.ToolButtonIconOnly if name in ICON_ONLY else style.ToolButtonTextBesideIcon)
+            button.setAccessibleName(actions[name].iconText())
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+
+
+def set_icons(actions: Mapping[str, QAction], theme: Theme) -> None:
+    """Draw the icons in a theme's colours."""
+    colours = {
+        QIcon.Mode.Normal: theme.text,
+        QIcon.Mode.Disabled: mix(theme.text, theme.panel, 0.35).name(),
+    }
+    for spec in ACTIONS:
+        if spec.icon:
+            drawing = files("resources") / "icons" / f"{spec.icon}.svg"
+            actions[spec.name].setIcon(tinted_icon(drawing.read_text("utf-8"), colours))

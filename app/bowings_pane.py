@@ -1,0 +1,258 @@
+"""The lesson's bowings: which is on the page, and adding, copying, naming, ordering and deleting them.
+
+Every change is an edit of the document; the list shows what the document announces and never changes by itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QMimeData,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QToolButton, QVBoxLayout, QWidget
+
+from app.document import Document, State
+from core.bowing import separate_bows
+from core.errors import RefusedEditError
+from core.lesson import Lesson, add_bowing, delete_bowing, move_bowing, rename_bowing
+
+Index = QModelIndex | QPersistentModelIndex
+ROW_MIME = "application/x-bowbench-bowing-row"
+NEW_NAME = "Separate bows"
+MOST_ROWS_SHOWN = 6
+
+
+class BowingsModel(QAbstractListModel):
+    """Names of the bowings; renaming and dropping go out as requests.
+
+    Signals:
+        rename_wanted: (row, new name).
+        move_wanted: (row, row to move it to).
+    """
+
+    rename_wanted = Signal(int, str)
+    move_wanted = Signal(int, int)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._names: tuple[str, ...] = ()
+        self._shown = -1
+
+    def show_names(self, names: Sequence[str], shown: int) -> None:
+        """Show other names, one of them as the one on the page."""
+        if len(names) != len(self._names):
+            self.beginResetModel()
+            self._names, self._shown = tuple(names), shown
+            self.endResetModel()
+        elif (tuple(names), shown) != (self._names, self._shown):
+            self._names, self._shown = tuple(names), shown
+            self.dataChanged.emit(self.index(0), self.index(len(names) - 1))
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
+        return 0 if parent.isValid() else len(self._names)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
+            return self._names[index.row()]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            on_page = ", on the page" if index.row() == self._shown else ""
+            return f"{self._names[index.row()]}{on_page}"
+        if role == Qt.ItemDataRole.FontRole and index.row() == self._shown:
+            font = QFont()
+            font.setWeight(QFont.Weight.DemiBold)
+            return font
+        return None
+
+    def setData(self, index: Index, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
+        if role == Qt.ItemDataRole.EditRole and str(value) != self._names[index.row()]:
+            self.rename_wanted.emit(index.row(), str(value))
+            return True
+        return False
+
+    def flags(self, index: Index) -> Qt.ItemFlag:
+        if not index.isValid():
+            return Qt.ItemFlag.ItemIsDropEnabled  # between the rows only
+        return (
+            Qt.ItemFlag.ItemIsEnabled
+            | Qt.ItemFlag.ItemIsSelectable
+            | Qt.ItemFlag.ItemIsEditable
+            | Qt.ItemFlag.ItemIsDragEnabled
+        )
+
+    def supportedDropActions(self) -> Qt.DropAction:
+        return Qt.DropAction.MoveAction
+
+    def mimeTypes(self) -> list[str]:
+        return [ROW_MIME]
+
+    def mimeData(self, indexes: Sequence[QModelIndex]) -> QMimeData:
+        data = QMimeData()
+        data.setData(ROW_MIME, str(indexes[0].row()).encode())
+        return data
+
+    def dropMimeData(self, data: QMimeData, action: Qt.DropAction, row: int, column: int, parent: Index) -> bool:
+        if not data.hasFormat(ROW_MIME):
+            return False
+        source = int(bytes(data.data(ROW_MIME).data()))
+        before = row if row >= 0 else len(self._names)
+        target = before - 1 if before > source else before
+        if target != source:
+            self.move_wanted.emit(source, target)
+        return False  # the view must not take the dragged row away: the document says where it is
+
+
+class BowingsPane(QWidget):
+    """List of the bowings with its buttons.
+
+    Signals:
+        hinted: A sentence for the status line, such as why something was refused.
+    """
+
+    hinted = Signal(str)
+
+    def __init__(self, document: Document, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._document = document
+        self.model = BowingsModel(self)
+        self.model.rename_wanted.connect(self.rename)
+        self.model.move_wanted.connect(self.move)
+        self.list = QListView()
+        self.list.setAccessibleName("Bowings of this lesson")
+        self.list.setModel(self.model)
+        self.list.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
+        self.list.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
+        self.list.setDefaultDropAction(Qt.DropAction.MoveAction)
+        self.list.setDropIndicatorShown(True)
+        self.list.setToolTip("Choose the bowing on the page; double-click to rename, drag to reorder")
+        self.list.selectionModel().currentChanged.connect(lambda now, _: self._on_chosen(now.row()))
+        heading = QLabel("Bowings")
+        heading.setProperty("rank", "heading")
+        self.buttons: dict[str, QToolButton] = {}
+        row = QHBoxLayout()
+        row.setSpacing(2)
+        row.addWidget(heading)
+        row.addStretch(1)
+        for name, text, tip, do in self._button_table():
+            button = QToolButton()
+            button.setText(text)
+            button.setToolTip(tip)
+            button.setAccessibleName(tip)
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+            button.clicked.connect(do)
+            self.buttons[name] = button
+            row.addWidget(button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(14, 12, 14, 8)
+        column.addLayout(row)
+        column.addWidget(self.list)
+        document.lesson_changed.connect(self._on_lesson_changed)
+        self._show_bowings()
+
+    def _button_table(self) -> tuple[tuple[str, str, str, Callable[[], None]], ...]:
+        return (
+            ("add", "Add", "Add a bowing with separate bows", self.add),
+            ("copy", "Copy", "Copy the bowing on the page", self.copy),
+            ("up", "↑", "Move the bowing up in the list", lambda: self.move_by(-1)),
+            ("down", "↓", "Move the bowing down in the list", lambda: self.move_by(1)),
+            ("delete", "Delete", "Delete the bowing on the page", self.delete),
+        )
+
+    # ------------------------------------------------------------------------------------------------- edits
+
+    def add(self) -> None:
+        """Add a bowing with every note on a bow of its own, after the shown one, and show it."""
+        if (state := self._document.state) is not None:
+            new = replace(separate_bows(state.bowing, NEW_NAME), accents=state.bowing.accents)
+            place = state.shown + 1
+            self._change("Add a bowing", lambda lesson: add_bowing(lesson, new, place), place)
+
+    def copy(self) -> None:
+        """Add a copy of the shown bowing after it and show it."""
+        if (state := self._document.state) is not None:
+            new = replace(state.bowing, name=f"{state.bowing.name} copy")
+            place = state.shown + 1
+            self._change(f"Copy “{state.bowing.name}”", lambda lesson: add_bowing(lesson, new, place), place)
+
+    def delete(self) -> None:
+        """Delete the shown bowing; undo brings it back."""
+        if (state := self._document.state) is not None:
+            shown = state.shown
+            after = min(shown, len(state.lesson.bowings) - 2)
+            self._change(f"Delete “{state.bowing.name}”", lambda lesson: delete_bowing(lesson, shown), after)
+
+    def rename(self, row: int, name: str) -> None:
+        """Give a bowing another name."""
+        if (state := self._document.state) is not None:
+            old = state.lesson.bowings[row].name
+            self._change(f"Rename “{old}”", lambda lesson: rename_bowing(lesson, row, name), state.shown)
+
+    def move(self, row: int, to: int) -> None:
+        """Move a bowing to another row; the shown bowing stays on the page."""
+        if (state := self._document.state) is not None:
+            names = [bowing.name for bowing in move_bowing(state.lesson, row, to).bowings]
+            shown = names.index(state.bowing.name)
+            name = state.lesson.bowings[row].name
+            self._change(f"Move “{name}”", lambda lesson: move_bowing(lesson, row, to), shown)
+
+    def move_by(self, rows: int) -> None:
+        """Move the shown bowing up or down."""
+        if (state := self._document.state) is not None:
+            to = state.shown + rows
+            if 0 <= to < len(state.lesson.bowings):
+                self.move(state.shown, to)
+
+    def start_renaming(self) -> None:
+        """Let the user type another name for the shown bowing in the list itself."""
+        if self._document.state is not None:
+            self.list.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            self.list.edit(self.model.index(self._document.state.shown))
+
+    def show_by(self, rows: int) -> None:
+        """Put the next or the previous bowing on the page, round the ends."""
+        if (state := self._document.state) is not None:
+            self._document.show((state.shown + rows) % len(state.lesson.bowings))
+
+    def _change(self, label: str, change: Callable[[Lesson], Lesson], shown: int) -> None:
+        try:
+            done = self._document.change(label, change, shown)
+        except RefusedEditError as refusal:
+            self.hinted.emit(str(refusal))
+        else:
+            self.hinted.emit(f"Done: {label}." if done else "")
+
+    # ------------------------------------------------------------------------------------------------- the document
+
+    def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
+        self._show_bowings()
+
+    def _show_bowings(self) -> None:
+        state = self._document.state
+        names = [bowing.name for bowing in state.lesson.bowings] if state is not None else []
+        shown = state.shown if state is not None else -1
+        selection = self.list.selectionModel()
+        selection.blockSignals(True)  # shown, not chosen: nothing goes back to the document
+        self.model.show_names(names, shown)
+        self.list.setCurrentIndex(self.model.index(shown))
+        selection.blockSignals(False)
+        self.list.viewport().update()
+        rows = min(max(len(names), 2), MOST_ROWS_SHOWN)
+        height = self.list.sizeHintForRow(0) if names else self.fontMetrics().height() + 6
+        self.list.setFixedHeight(rows * height + 2 * self.list.frameWidth() + 4)
+        for button in self.buttons.values():
+            button.setEnabled(state is not None)
+        self.buttons["up"].setEnabled(shown > 0)
+        self.buttons["down"].setEnabled(0 <= shown < len(names) - 1)
+        self.buttons["delete"].setEnabled(len(names) > 1)
+
+    def _on_chosen(self, row: int) -> None:
+        if self._document.state is not None and row >= 0:
+            self._document.show(row)

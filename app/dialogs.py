@@ -1,0 +1,67 @@
+"""Every question that stops the program until the user answers, in one place, so that tests can answer instead."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from enum import Enum
+from pathlib import Path
+
+from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QWidget
+
+from app.files import OPEN_FILTERS, SAVE_FILTERS
+from app.tune_chooser import TuneChooser
+from core.lesson import Lesson
+
+
+class Answer(Enum):
+    """What to do with changes that are not saved."""
+
+    SAVE = "save"
+    DROP = "drop"
+    STAY = "stay"
+
+
+class Dialogs:
+    """The questions as Qt dialogs."""
+
+    def path_to_open(self, parent: QWidget, folder: Path) -> Path | None:
+        """Ask for a file to open; None where the user thinks better of it, as below."""
+        name, _ = QFileDialog.getOpenFileName(parent, "Open", str(folder), ";;".join(OPEN_FILTERS))
+        return Path(name) if name else None
+
+    def path_to_save(self, parent: QWidget, suggestion: Path) -> Path | None:
+        """Ask for the name of a lesson file."""
+        name, _ = QFileDialog.getSaveFileName(parent, "Save the lesson as", str(suggestion), ";;".join(SAVE_FILTERS))
+        return Path(name) if name else None
+
+    def path_to_export(self, parent: QWidget, suggestion: Path) -> Path | None:
+        """Ask for the name of a PDF file."""
+        name, _ = QFileDialog.getSaveFileName(parent, "Export as PDF", str(suggestion), "PDF (*.pdf)")
+        return Path(name) if name else None
+
+    def about_changes(self, parent: QWidget, title: str) -> Answer:
+        """Ask what to do with changes that are not saved."""
+        box = QMessageBox(parent)
+        box.setIcon(QMessageBox.Icon.Question)
+        box.setWindowTitle("Bowbench")
+        box.setText(f"Save the changes to “{title}”?")
+        box.setInformativeText("They are lost if you do not save them.")
+        buttons = QMessageBox.StandardButton
+        box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
+        box.setDefaultButton(buttons.Save)
+        answers = {buttons.Save: Answer.SAVE, buttons.Discard: Answer.DROP}
+        return answers.get(buttons(box.exec()), Answer.STAY)
+
+    def tune_of_book(self, parent: QWidget, name: str, lessons: Sequence[Lesson]) -> int | None:
+        """Ask for one tune of a book, by its index."""
+        chooser = TuneChooser(name, lessons, parent)
+        chosen = chooser.chosen if chooser.exec() == QDialog.DialogCode.Accepted else None
+        chooser.deleteLater()
+        return chosen
+
+    def tell(self, parent: QWidget, title: str, text: str) -> None:
+        """Show a text that the user asked for."""
+        box = QMessageBox(parent)
+        box.setWindowTitle(title)
+        box.setText(text)
+        box.exec()

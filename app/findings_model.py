@@ -1,0 +1,185 @@
+"""The findings as a Qt list: a thin adapter, and the delegate that paints a row."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from enum import IntEnum
+
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, QRect, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter
+from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
+
+from app.severity_signs import WORDS, paint_severity
+from app.theme import LIGHT, Theme, mix
+from core.check import RULES, Finding
+
+Index = QModelIndex | QPersistentModelIndex
+PAD = 8  # pixels around the texts of a row
+SIGN = 14  # side of the severity sign
+
+
+class Role(IntEnum):
+    """Data of a row beyond its text."""
+
+    FINDING = Qt.ItemDataRole.UserRole
+    IS_OF_NOTE = Qt.ItemDataRole.UserRole + 1  # the focus note of the page is among its notes
+
+
+class FindingsModel(QAbstractListModel):
+    """Findings in the order of the report."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._findings: tuple[Finding, ...] = ()
+        self._note_id = ""
+
+    @property
+    def findings(self) -> tuple[Finding, ...]:
+        return self._findings
+
+    def show_findings(self, findings: Sequence[Finding]) -> None:
+        """Show other findings; rows that stay keep their selection and place."""
+        old, new = self._findings, tuple(findings)
+        head = 0
+        while head < min(len(old), len(new)) and old[head] == new[head]:
+            head += 1
+        tail = 0
+        while tail < min(len(old), len(new)) - head and old[-1 - tail] == new[-1 - tail]:
+            tail += 1
+        if len(old) - tail > head:
+            self.beginRemoveRows(QModelIndex(), head, len(old) - tail - 1)
+            self._findings = old[:head] + old[len(old) - tail :]
+            self.endRemoveRows()
+        if len(new) - tail > head:
+            self.beginInsertRows(QModelIndex(), head, len(new) - tail - 1)
+            self._findings = new
+            self.endInsertRows()
+        self._findings = new  # the remedies of equal findings may be other functions
+
+    def show_note(self, note_id: str) -> list[int]:
+        """Highlight the findings about a note.
+
+        Returns:
+            Their rows.
+        """
+        self._note_id = note_id
+        if self._findings:
+            self.dataChanged.emit(self.index(0), self.index(len(self._findings) - 1), [Role.IS_OF_NOTE])
+        return [row for row, finding in enumerate(self._findings) if note_id in finding.notes]
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
+        return 0 if parent.isValid() else len(self._findings)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        finding = self._findings[index.row()]
+        match role:
+            case Qt.ItemDataRole.DisplayRole:
+                return f"{heading_text(finding)}: {finding.text}"
+            case Qt.ItemDataRole.ToolTipRole:
+                return why_text(finding)
+            case Role.FINDING:
+                return finding
+            case Role.IS_OF_NOTE:
+                return bool(self._note_id) and self._note_id in finding.notes
+        return None
+
+
+class FindingDelegate(QStyledItemDelegate):
+    """Paints a finding: sign and word of its severity, where it is, and its sentence."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.theme: Theme = LIGHT
+        self._heights: dict[tuple[str, int], int] = {}
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        finding: Finding = index.data(Role.FINDING)
+        view = option.widget
+        width = (view.viewport().width() if view is not None else 300) - 2 * PAD - SIGN - 8
+        key = finding.text, width
+        height = self._heights.get(key)
+        if height is None:
+            metrics = QFontMetrics(option.font)
+            text = metrics.boundingRect(QRect(0, 0, max(width, 60), 10_000), _WRAP, finding.text)
+            height = self._heights[key] = text.height() + metrics.height() + 2 * PAD + 2
+        return QSize(100, height)
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        finding: Finding = index.data(Role.FINDING)
+        theme = self.theme
+        place = option.rect
+        painter.save()
+        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        if chosen:
+            painter.fillRect(place, QColor(theme.tint_soft))
+        elif index.data(Role.IS_OF_NOTE):
+            painter.fillRect(place, mix(theme.tint_soft, theme.field, 0.45))
+        if index.data(Role.IS_OF_NOTE):
+            painter.fillRect(QRect(place.left(), place.top(), 3, place.height()), QColor(theme.tint))
+        if chosen and option.state & QStyle.StateFlag.State_HasFocus:
+            painter.setPen(QColor(theme.tint))
+            painter.drawRect(place.adjusted(0, 0, -1, -1))
+        colour = QColor(theme.severities[finding.severity])
+        metrics = QFontMetrics(option.font)
+        line = metrics.height()
+        paint_severity(painter, finding.severity, QRectF(place.left() + PAD, place.top() + PAD, SIGN, line), colour)
+        left = place.left() + PAD + SIGN + 8
+        width = place.width() - (left - place.left()) - PAD
+        bold = QFont(option.font)
+        bold.setWeight(QFont.Weight.DemiBold)
+        painter.setFont(bold)
+        painter.setPen(colour)
+        word = WORDS[finding.severity]
+        painter.drawText(QRect(left, place.top() + PAD, width, line), Qt.AlignmentFlag.AlignLeft, word)
+        used = QFontMetrics(bold).horizontalAdvance(word) + 8
+        painter.setFont(option.font)
+        painter.setPen(QColor(theme.quiet))
+        where = metrics.elidedText(where_text(finding), Qt.TextElideMode.ElideRight, width - used)
+        painter.drawText(QRect(left + used, place.top() + PAD, width - used, line), Qt.AlignmentFlag.AlignLeft, where)
+        painter.setPen(QColor(theme.text))
+        below = QRect(left, place.top() + PAD + line + 2, width, place.height() - line - 2 * PAD)
+        painter.drawText(below, _WRAP, finding.text)
+        painter.setPen(QColor(theme.line))
+        painter.drawLine(place.bottomLeft(), place.bottomRight())
+        painter.restore()
+
+
+_WRAP = int(Qt.TextFlag.TextWordWrap) | int(Qt.AlignmentFlag.AlignLeft) | int(Qt.AlignmentFlag.AlignTop)
+
+
+def why_text(finding: Finding) -> str:
+    """What the finding's rule is called and what it rests on."""
+    rule = RULES[finding.rule]
+    return f"{rule.title}. {rule.why}"
+
+
+def heading_text(finding: Finding) -> str:
+    """Severity and place of a finding in words."""
+    where = where_text(finding)
+    return f"{WORDS[finding.severity]}, {where}" if where else WORDS[finding.severity]
+
+
+def where_text(finding: Finding) -> str:
+    """The bars and pass of a finding, as "bars 1–4, 7, pass 2"."""
+    numbers = list(dict.fromkeys(finding.bars))
+    words = []
+    if numbers:
+        words.append(f"{'bar' if len(numbers) == 1 else 'bars'} {number_ranges(numbers)}")
+    if finding.pass_number is not None:
+        words.append(f"pass {finding.pass_number}")
+    return ", ".join(words)
+
+
+def number_ranges(numbers: Sequence[int]) -> str:
+    """Numbers with runs drawn together.
+
+    >>> number_ranges([1, 2, 3, 7])
+    '1–3, 7'
+    """
+    runs: list[list[int]] = []
+    for number in numbers:
+        if runs and number == runs[-1][-1] + 1:
+            runs[-1].append(number)
+        else:
+            runs.append([number])
+    return ", ".join(str(run[0]) if len(run) == 1 else f"{run[0]}–{run[-1]}" for run in runs)

@@ -1,0 +1,439 @@
+"""The window: puts the parts together, opens and saves, and passes on what one part has to say to another.
+
+Parts never write to each other. What they say goes through signals to here; what changes the lesson goes to the
+document, whose announcement every part follows by itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication, QKeySequence
+from PySide6.QtWidgets import (
+    QApplication,
+    QLabel,
+    QMainWindow,
+    QMenu,
+    QSplitter,
+    QStackedWidget,
+    QStatusBar,
+    QToolBar,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.actions import ACTIONS, NOTE_ITEMS, RECENT, fill_menu, fill_menu_bar, fill_tool_bar, make_actions, set_icons
+from app.bowings_pane import BowingsPane
+from app.dialogs import Answer, Dialogs
+from app.document import Document, State
+from app.files import FileError, lesson_path, read_path, save_lesson, suggested_name
+from app.notice import Notice
+from app.page_area import PageArea
+from app.page_view import NOTE_TIPS, SIGN_TIPS, PageView
+from app.settings import Look, Settings
+from app.side_list import SideList
+from app.theme import Theme, apply_theme, choose_theme
+from app.welcome import Welcome
+from core.bowing import Bow
+from core.check import Finding, Severity
+from core.engraving.bow_signs import MarkDensity
+from core.errors import UnreadableFileError
+from core.lesson import Lesson
+from core.reading import Reading, read_file
+
+SIDE_WIDTH = 350
+FIRST_SIZE = (1280, 820)
+PASTED = "The pasted text"
+
+
+class MainWindow(QMainWindow):
+    """One lesson in one window.
+
+    Args:
+        settings: What is remembered; the user's own where None.
+        dialogs: Asks the user; tests give one that answers by itself.
+    """
+
+    def __init__(self, settings: Settings | None = None, dialogs: Dialogs | None = None) -> None:
+        super().__init__()
+        self._settings = settings or Settings()
+        self._dialogs = dialogs or Dialogs()
+        self.document = Document(self)
+        self.page = PageView(self.document)
+        self.page.set_density(MarkDensity(self._settings.marks))
+        self.area = PageArea(self.page)
+        self.side_list = SideList(self.document)
+        self.bowings = BowingsPane(self.document)
+        self.notice = Notice()
+        self.welcome = Welcome()
+        self._build()
+        self.actions_by_name = make_actions(self, self.page, self._handlers())
+        self._open_menus = fill_menu_bar(self.menuBar(), self.actions_by_name)
+        self._open_menus[RECENT].aboutToShow.connect(self._fill_recent_menu)
+        fill_tool_bar(self._tool_bar, self.actions_by_name)
+        self._connect()
+        self._restore()
+        self._show_title()
+        self._show_stack_texts()
+
+    # ------------------------------------------------------------------------------------------------- building
+
+    def _build(self) -> None:
+        self._tool_bar = QToolBar("Tools")
+        self._tool_bar.setObjectName("tools")
+        self._tool_bar.setMovable(False)
+        self._tool_bar.setFloatable(False)
+        self.addToolBar(self._tool_bar)
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self.welcome)
+        self._stack.addWidget(self.area)
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.notice)
+        column.addWidget(self._stack, 1)
+        right = QWidget()
+        column = QVBoxLayout(right)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.bowings)
+        column.addWidget(self.side_list, 1)
+        right.setMinimumWidth(280)
+        self._splitter = QSplitter(Qt.Orientation.Horizontal)
+        self._splitter.addWidget(left)
+        self._splitter.addWidget(right)
+        self._splitter.setStretchFactor(0, 1)
+        self._splitter.setStretchFactor(1, 0)
+        self._splitter.setCollapsible(0, False)
+        self._splitter.setSizes([FIRST_SIZE[0] - SIDE_WIDTH, SIDE_WIDTH])
+        self.setCentralWidget(self._splitter)
+        self._side = right
+        status = QStatusBar()
+        status.setSizeGripEnabled(False)
+        self._hint = QLabel()
+        self._hint.setAccessibleName("What the pointer would do")
+        self._zoom_label = QLabel()
+        self._zoom_label.setProperty("rank", "quiet")
+        status.addWidget(self._hint, 1)
+        status.addPermanentWidget(self._zoom_label)
+        self.setStatusBar(status)
+        self.setAcceptDrops(True)
+        QWidget.setTabOrder(self.page, self.bowings.list)
+
+    def _handlers(self) -> dict[str, Callable[[], object]]:
+        page, bowings = self.page, self.bowings
+        handlers: dict[str, Callable[[], object]] = {
+            "open": self.ask_and_open,
+            "save": self.save,
+            "save_as": self.save_as,
+            "print": self.print_lesson,
+            "preview": self.preview_print,
+            "export_pdf": self.export_pdf,
+            "close": self.close,
+            "undo": self.document.stack.undo,
+            "redo": self.document.stack.redo,
+            "paste": self.open_pasted,
+            "slur": page.toggle_slur,
+            "separate": page.separate,
+            "hook": page.hook,
+            "turn": page.turn,
+            "down": partial(page.fix, Bow.DOWN),
+            "up": partial(page.fix, Bow.UP),
+            "free": page.free,
+            "retake": page.retake,
+            "pass_all": partial(page.limit, None),
+            "bowing_add": bowings.add,
+            "bowing_copy": bowings.copy,
+            "bowing_rename": bowings.start_renaming,
+            "bowing_up": partial(bowings.move_by, -1),
+            "bowing_down": partial(bowings.move_by, 1),
+            "bowing_delete": bowings.delete,
+            "bowing_next": partial(bowings.show_by, 1),
+            "bowing_previous": partial(bowings.show_by, -1),
+            "finding_next": partial(self.side_list.step, 1),
+            "finding_previous": partial(self.side_list.step, -1),
+            "mend": self.side_list.apply_remedy,
+            "zoom_in": self.area.zoom_in,
+            "zoom_out": self.area.zoom_out,
+            "zoom_fit": self.area.fit_width,
+            "keys": self.show_keys,
+            "about": self.show_about,
+        }
+        handlers |= {f"pass_{number}": partial(page.limit, number) for number in range(1, 5)}
+        handlers |= {f"marks_{density.value}": partial(self.set_density, density) for density in MarkDensity}
+        handlers |= {f"look_{look.value}": partial(self.set_look, look) for look in Look}
+        return handlers
+
+    def _connect(self) -> None:
+        self.page.hinted.connect(self._show_hint)
+        self.page.note_focused.connect(self.side_list.show_note)
+        self.page.menu_wanted.connect(self._show_note_menu)
+        self.side_list.hinted.connect(self._show_hint)
+        self.side_list.finding_chosen.connect(self._on_finding_chosen)
+        self.bowings.hinted.connect(self._show_hint)
+        self.area.zoomed.connect(self._on_zoomed)
+        self.welcome.open_wanted.connect(self.ask_and_open)
+        self.welcome.paste_wanted.connect(self.open_pasted)
+        self.welcome.file_chosen.connect(self.open_path)
+        self.document.lesson_changed.connect(self._on_lesson_changed)
+        self.document.modified_changed.connect(lambda _: self._show_title())
+        self.document.path_changed.connect(lambda _: self._show_title())
+        stack = self.document.stack
+        stack.canUndoChanged.connect(lambda _: self._show_stack_texts())
+        stack.canRedoChanged.connect(lambda _: self._show_stack_texts())
+        stack.indexChanged.connect(lambda _: self._show_stack_texts())
+        hints = QGuiApplication.styleHints()
+        hints.colorSchemeChanged.connect(self._on_system_look_changed)
+
+    def _restore(self) -> None:
+        self.resize(*FIRST_SIZE)
+        self.restoreGeometry(self._settings.window("place"))
+        self._splitter.restoreState(self._settings.window("split"))
+        self.actions_by_name[f"marks_{self._settings.marks}"].setChecked(True)
+        self.actions_by_name[f"look_{self._settings.look.value}"].setChecked(True)
+        self._take_theme(choose_theme(self._settings.look))
+        if self._settings.zoom is not None:
+            self.area.set_zoom(self._settings.zoom)
+        self.welcome.show_recent(self._settings.recent_files)
+        self._enable_actions()
+
+    # ------------------------------------------------------------------------------------------------- opening
+
+    def ask_and_open(self) -> None:
+        """Ask for a file and open it."""
+        path = self._dialogs.path_to_open(self, self._settings.folder)
+        if path is not None:
+            self.open_path(path)
+
+    def open_path(self, path: Path) -> bool:
+        """Open a file; the open lesson stays as it is where that fails or the user thinks better of it."""
+        try:
+            reading = read_path(path)
+        except FileError as fault:
+            self._settings.forget_file(path)
+            self.notice.say(str(fault))
+            return False
+        if not self._open_reading(reading, path.name, path):
+            return False
+        self._settings.remember_file(path)
+        return True
+
+    def open_pasted(self) -> bool:
+        """Open the tune in the clipboard, ABC or MusicXML text."""
+        text = QGuiApplication.clipboard().text()
+        if not text.strip():
+            self._show_hint("There is no text to paste: copy a tune first.")
+            return False
+        try:
+            reading = read_file(text.encode())
+        except UnreadableFileError as fault:
+            self.notice.say(f"{PASTED} is no tune that can be read: {fault}")
+            return False
+        return self._open_reading(reading, PASTED, None)
+
+    def _open_reading(self, reading: Reading, name: str, path: Path | None) -> bool:
+        if not self._may_leave_lesson():
+            return False
+        lesson = self._choose_lesson(reading, name)
+        if lesson is None:
+            return False
+        own = path if path is not None and reading.is_lesson_file and len(reading.lessons) == 1 else None
+        self.document.open(lesson, own, unsaved=path is None)
+        if reading.problems:
+            count = len(reading.problems)
+            what = "1 thing was" if count == 1 else f"{count} things were"
+            lines = [str(problem)[:1].upper() + str(problem)[1:] for problem in reading.problems]
+            self.notice.say(f"{name} is open; {what} repaired or left out on the way.", lines)
+        else:
+            self.notice.hide()
+        self.page.setFocus()
+        return True
+
+    def _choose_lesson(self, reading: Reading, name: str) -> Lesson | None:
+        if len(reading.lessons) == 1:
+            return reading.lessons[0]
+        index = self._dialogs.tune_of_book(self, name, reading.lessons)
+        return reading.lessons[index] if index is not None else None
+
+    # ------------------------------------------------------------------------------------------------- saving
+
+    def save(self) -> bool:
+        """Save the lesson in its file; asks for one where it has none. Whether it is saved."""
+        return self.save_as() if self.document.path is None else self._save_to(self.document.path)
+
+    def save_as(self) -> bool:
+        """Ask for a file and save the lesson in it. Whether it is saved."""
+        state = self.document.state
+        if state is None:
+            return False
+        suggestion = self.document.path or self._settings.folder / suggested_name(state.tune.title)
+        chosen = self._dialogs.path_to_save(self, suggestion)
+        return chosen is not None and self._save_to(lesson_path(chosen))
+
+    def _save_to(self, path: Path) -> bool:
+        state = self.document.state
+        assert state is not None
+        try:
+            save_lesson(state.lesson, path)
+        except FileError as fault:
+            self.notice.say(str(fault))
+            return False
+        self.document.mark_saved(path)
+        self._settings.remember_file(path)
+        self._show_hint(f"Saved in {path.name}.")
+        return True
+
+    def _may_leave_lesson(self) -> bool:
+        """Whether the open lesson may go: it is saved, or the user says so."""
+        state = self.document.state
+        if state is None or not self.document.is_modified:
+            return True
+        answer = self._dialogs.about_changes(self, state.tune.title or "Untitled")
+        return answer is Answer.DROP or (answer is Answer.SAVE and self.save())
+
+    # ------------------------------------------------------------------------------------------------- printing
+
+    def print_lesson(self) -> None:
+        """Print the shown bowing."""
+
+    def preview_print(self) -> None:
+        """Show the printed pages first."""
+
+    def export_pdf(self) -> None:
+        """Write the printed pages to a PDF file."""
+
+    # ------------------------------------------------------------------------------------------------- looks
+
+    def set_density(self, density: MarkDensity) -> None:
+        """Choose which strokes carry a bow mark, and remember it."""
+        self._settings.marks = density.value
+        self.page.set_density(density)
+
+    def set_look(self, look: Look) -> None:
+        """Choose light, dark, or as the system is, and remember it."""
+        self._settings.look = look
+        self._take_theme(choose_theme(look))
+
+    def _on_system_look_changed(self) -> None:
+        if self._settings.look is Look.SYSTEM:
+            self._take_theme(choose_theme(Look.SYSTEM))
+
+    def _take_theme(self, theme: Theme) -> None:
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        apply_theme(app, theme)
+        set_icons(self.actions_by_name, theme)
+        self.page.set_theme(theme)
+        self.side_list.set_theme(theme)
+
+    def _on_zoomed(self, zoom: float, fits: bool) -> None:
+        self._settings.zoom = None if fits else zoom
+        self._zoom_label.setText(f"{zoom:.0%}, fits the width" if fits else f"{zoom:.0%}")
+
+    def show_keys(self) -> None:
+        """Show what mouse and keys do."""
+        rows = [
+            f"<tr><td style='padding-right:18px'>{sequence.toString(QKeySequence.SequenceFormat.NativeText)}</td>"
+            f"<td>{spec.tip}</td></tr>"
+            for spec in ACTIONS
+            if spec.page_only and (sequence := self.actions_by_name[spec.name].shortcut())
+        ]
+        self._dialogs.tell(
+            self,
+            "Keys and gestures",
+            "<p><b>Mouse.</b> Click a note to slur it to the next, or to separate the two. "
+            f"{NOTE_TIPS} Shift+click selects up to a note. Click a bow mark to turn the stroke round. {SIGN_TIPS} "
+            "The right button opens the menu of a note. Ctrl and the wheel zoom.</p>"
+            "<p><b>Keys on the page.</b> Arrow keys, Home and End move the focus note; with Shift they select.</p>"
+            f"<table>{''.join(rows)}</table>",
+        )
+
+    def show_about(self) -> None:
+        """Show what this program is."""
+        self._dialogs.tell(
+            self,
+            "About Bowbench",
+            "<p><b>Bowbench</b> works out, checks and prints the bowings of a fiddle tune.</p>"
+            "<p>Free software under the MIT licence.</p>",
+        )
+
+    # ------------------------------------------------------------------------------------------------- passing on
+
+    def _on_lesson_changed(self, before: State | None, after: State) -> None:
+        if before is None:
+            self._stack.setCurrentWidget(self.area)
+            self._enable_actions()
+        if before is None or before.tune is not after.tune:
+            self._show_title()
+
+    def _on_finding_chosen(self, finding: Finding | None) -> None:
+        if finding is None:
+            self.page.mark_notes((), Severity.NOTE)
+        else:
+            self.page.mark_notes(finding.notes, finding.severity)
+
+    def _show_hint(self, text: str) -> None:
+        self._hint.setText(text or self.page.accessibleDescription())
+
+    def _show_title(self) -> None:
+        state = self.document.state
+        self.setWindowTitle("Bowbench" if state is None else f"{state.tune.title or 'Untitled'}[*] – Bowbench")
+        self.setWindowModified(self.document.is_modified)
+        self.setWindowFilePath(str(self.document.path) if self.document.path is not None else "")
+
+    def _show_stack_texts(self) -> None:
+        stack = self.document.stack
+        for name, word, text, can in (
+            ("undo", "&Undo", stack.undoText(), stack.canUndo()),
+            ("redo", "&Redo", stack.redoText(), stack.canRedo()),
+        ):
+            action = self.actions_by_name[name]
+            action.setText(f"{word} “{text}”" if text else word)
+            action.setEnabled(can)
+
+    def _enable_actions(self) -> None:
+        always = {"open", "paste", "close", "keys", "about", "undo", "redo"}
+        for spec in ACTIONS:
+            if spec.name not in always and not spec.group:
+                self.actions_by_name[spec.name].setEnabled(self.document.state is not None)
+
+    def _fill_recent_menu(self) -> None:
+        menu = self._open_menus[RECENT]
+        menu.clear()
+        for path in self._settings.recent_files:
+            action = menu.addAction(f"{path.name}    {path.parent}")
+            action.triggered.connect(partial(self.open_path, path))
+        if menu.isEmpty():
+            menu.addAction("Nothing opened yet").setEnabled(False)
+
+    def _show_note_menu(self, place: QPoint) -> None:
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        passes = self.page.passes()
+        wanted = [item for item in NOTE_ITEMS if not item.startswith("pass_") or passes > 1]
+        wanted = [item for item in wanted if item not in {f"pass_{n}" for n in range(passes + 1, 5)}]
+        fill_menu(menu, tuple(wanted), self.actions_by_name)
+        menu.popup(place)
+
+    # ------------------------------------------------------------------------------------------------- Qt events
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        urls = event.mimeData().urls()
+        if len(urls) == 1 and urls[0].isLocalFile():
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        event.acceptProposedAction()
+        self.open_path(Path(event.mimeData().urls()[0].toLocalFile()))
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        if not self._may_leave_lesson():
+            event.ignore()
+            return
+        self._settings.set_window("place", self.saveGeometry())
+        self._settings.set_window("split", self._splitter.saveState())
+        event.accept()

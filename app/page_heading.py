@@ -1,0 +1,75 @@
+"""Title and credits at the head of the page on screen."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from PySide6.QtGui import QColor, QPainter
+
+from app.page_layout import PAGE_WIDTH, SIDE_MARGIN, TOP_MARGIN
+from app.painting import paint_text, run_width
+from core.engraving.picture import Anchor, Run, Text
+from core.tune import Tune
+
+TITLE_SIZE = 640.0  # picture units, as everything here
+SMALL_SIZE = 330.0
+LEADING = 1.35  # from base line to base line, in sizes
+SHOWN_CREDITS = ("composer", "arranger", "source", "origin")
+
+
+@dataclass(frozen=True)
+class Heading:
+    """What stands at the head of a page.
+
+    Attributes:
+        title: In large letters, in the middle.
+        subtitles: Other titles under it.
+        left, right: One line each under the titles.
+    """
+
+    title: str
+    subtitles: tuple[str, ...]
+    left: str
+    right: str
+
+    @property
+    def height(self) -> float:
+        """Picture units from the top margin to the foot of the heading."""
+        return TITLE_SIZE * 1.2 + SMALL_SIZE * LEADING * (len(self.subtitles) + bool(self.left or self.right))
+
+    def texts(self) -> tuple[Text, ...]:
+        """Its lines as they stand on the page, none over the edge."""
+        room = PAGE_WIDTH - 2 * SIDE_MARGIN
+        middle, right = PAGE_WIDTH / 2, PAGE_WIDTH - SIDE_MARGIN
+        y = TOP_MARGIN + TITLE_SIZE * 0.9
+        texts = [Text(middle, y, Anchor.MIDDLE, (_fitted(Run(self.title, TITLE_SIZE), room),))]
+        for subtitle in self.subtitles:
+            y += SMALL_SIZE * LEADING
+            texts.append(Text(middle, y, Anchor.MIDDLE, (_fitted(Run(subtitle, SMALL_SIZE, italic=True), room),)))
+        y += SMALL_SIZE * LEADING * 1.2
+        left = _fitted(Run(self.left, SMALL_SIZE, italic=True), room * 0.48)
+        texts.append(Text(SIDE_MARGIN, y, Anchor.START, (left,)))
+        texts.append(Text(right, y, Anchor.END, (_fitted(Run(self.right, SMALL_SIZE), room * 0.48),)))
+        return tuple(text for text in texts if text.text)
+
+    def paint(self, painter: QPainter, ink: QColor) -> None:
+        """Paint it in picture units, the origin at the page's top left corner."""
+        for text in self.texts():
+            paint_text(painter, text, ink)
+
+
+def heading_of(tune: Tune, bowing_name: str) -> Heading:
+    """The heading of a tune's page on which a bowing is shown."""
+    dance = tune.dance[:1].upper() + tune.dance[1:]
+    left = f"{dance}, {bowing_name}" if dance else bowing_name
+    credits = [credit.text for kind in SHOWN_CREDITS for credit in tune.credits if credit.kind == kind]
+    return Heading(tune.title or "Untitled", tune.other_titles[:2], left, ", ".join(credits[:2]))
+
+
+def _fitted(run: Run, room: float) -> Run:
+    """A text that is too long, shortened with an ellipsis."""
+    text = run.text
+    while len(text) > 1 and run_width(run) > room:
+        text = text[:-1].rstrip()
+        run = replace(run, text=text + "…")
+    return run

@@ -1,0 +1,329 @@
+"""Paints the page on screen: paper, heading, lines, bow signs, and what is marked or only proposed.
+
+Lines are painted from pixmaps made once per picture, zoom and screen; bow signs are painted over them each time,
+because one slur turns every later stroke round.
+"""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap
+
+from app.engraved_page import EngravedPage
+from app.page_heading import Heading
+from app.page_layout import PAGE_WIDTH, SIDE_MARGIN, PlacedLine
+from app.painting import Inks, paint_bow_signs, paint_picture
+from app.proposals import Preview
+from app.theme import LIGHT, Theme, mix
+from core.bowing import Bow
+from core.check import Severity
+from core.engraving.bow_signs import BowSign
+from core.engraving.picture import STAFF_SPACE, Box, Curve, Outline, Picture, slot_height, slot_width
+
+PIXMAPS_KEPT = 64
+SLUR_RISE = 0.9 * STAFF_SPACE
+
+
+@dataclass(frozen=True)
+class Marks:
+    """What is marked on the page beside the music.
+
+    Attributes:
+        focus_note: The note that the keyboard acts on, or "".
+        has_keyboard: The page has the keyboard: the focus note is shown strongly.
+        selection: Selected notes, two or more, or none.
+        found, severity: Notes of the chosen finding and how grave it is.
+        preview: What a gesture would do.
+    """
+
+    focus_note: str = ""
+    has_keyboard: bool = False
+    selection: tuple[str, ...] = ()
+    found: tuple[str, ...] = ()
+    severity: Severity = Severity.NOTE
+    preview: Preview = Preview()
+
+
+class PagePainter:
+    """Paints one page; keeps the pixmaps of its lines."""
+
+    def __init__(self) -> None:
+        self._pixmaps: OrderedDict[int, tuple[Picture, QPixmap]] = OrderedDict()
+        self._pixmap_key: tuple[float, float] = (0, 0)
+        self.theme: Theme = LIGHT
+
+    @property
+    def theme(self) -> Theme:
+        return self._theme
+
+    @theme.setter
+    def theme(self, theme: Theme) -> None:
+        self._theme = theme
+        self._inks = Inks(
+            ink=QColor(theme.ink),
+            light=QColor(theme.faint_ink),
+            paper=QColor(theme.paper),
+            glow=QColor(theme.tint_soft),
+            accent=QColor(theme.tint),
+        )
+        self._pixmaps.clear()
+
+    def paint(
+        self,
+        painter: QPainter,
+        page: EngravedPage,
+        heading: Heading,
+        marks: Marks,
+        indexes: Iterable[int],
+        scale: float,
+        device_ratio: float,
+    ) -> None:
+        """Paint the page with its top left corner at the painter's origin, in pixels.
+
+        Args:
+            indexes: The lines to paint, by index.
+            scale: Pixels a picture unit.
+            device_ratio: Device pixels a pixel.
+        """
+        if self._pixmap_key != (scale, device_ratio):
+            self._pixmaps.clear()
+            self._pixmap_key = (scale, device_ratio)
+        layout = page.layout
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.fillRect(QRectF(0, 0, PAGE_WIDTH * scale, layout.height * scale), self._inks.paper)
+        painter.setPen(QPen(QColor(self._theme.line), 1))
+        painter.drawRect(QRectF(-0.5, -0.5, PAGE_WIDTH * scale + 1, layout.height * scale + 1))
+        placed_lines = [layout.lines[index] for index in indexes]
+        painter.save()
+        painter.scale(scale, scale)
+        heading.paint(painter, self._inks.ink)
+        self._paint_grounds(painter, placed_lines, marks)
+        painter.restore()
+        for placed in placed_lines:
+            if placed.picture is not None:
+                # whole device pixels, so that staff lines stay sharp
+                x = round(SIDE_MARGIN * scale * device_ratio) / device_ratio
+                y = round(placed.picture_top * scale * device_ratio) / device_ratio
+                painter.drawPixmap(QPointF(x, y), self._pixmap(placed.picture, scale, device_ratio))
+        painter.scale(scale, scale)
+        for placed in placed_lines:
+            if placed.picture is not None:
+                painter.save()
+                painter.translate(SIDE_MARGIN, placed.picture_top)
+                paint_bow_signs(painter, placed.picture, page.signs, self._inks)
+                painter.restore()
+        self._paint_focus(painter, placed_lines, marks, 1 / scale)
+        self._paint_preview(painter, placed_lines, marks.preview, 1 / scale)
+
+    def _pixmap(self, picture: Picture, scale: float, device_ratio: float) -> QPixmap:
+        kept = self._pixmaps.get(id(picture))
+        if kept is not None:
+            self._pixmaps.move_to_end(id(picture))
+            return kept[1]
+        pixmap = QPixmap(
+            round(picture.width * scale * device_ratio) + 2, round(picture.height * scale * device_ratio) + 2
+        )
+        pixmap.setDevicePixelRatio(device_ratio)
+        pixmap.fill(Qt.GlobalColor.transparent)
+        painter = QPainter(pixmap)
+        painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
+        painter.scale(scale, scale)
+        paint_picture(painter, picture, self._inks)
+        painter.end()
+        self._pixmaps[id(picture)] = picture, pixmap
+        if len(self._pixmaps) > PIXMAPS_KEPT:
+            self._pixmaps.popitem(last=False)
+        return pixmap
+
+    # ------------------------------------------------------------------------------------------- grounds and rings
+
+    def _paint_grounds(self, painter: QPainter, placed_lines: Sequence[PlacedLine], marks: Marks) -> None:
+        painter.setPen(Qt.PenStyle.NoPen)
+        for placed in placed_lines:
+            for box in _runs(placed, marks.selection):
+                painter.setBrush(self._inks.glow)
+                painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
+            for box in _runs(placed, marks.found):
+                colour = self._theme.severities[marks.severity]
+                painter.setBrush(mix(colour, self._theme.paper, 0.2))
+                painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
+                painter.setBrush(QColor(colour))  # a bar under the notes: seen without telling colours apart
+                painter.drawRect(QRectF(box.left, box.bottom + 40, box.width, 45))
+
+    def _paint_focus(self, painter: QPainter, placed_lines: Sequence[PlacedLine], marks: Marks, pixel: float) -> None:
+        for placed in placed_lines:
+            if placed.picture is None or marks.focus_note not in placed.picture.boxes:
+                continue
+            box = placed.page_box(placed.picture.boxes[marks.focus_note]).grown(0.45 * STAFF_SPACE, 0.45 * STAFF_SPACE)
+            pen = QPen(self._inks.accent, (2 if marks.has_keyboard else 1) * pixel)
+            if not marks.has_keyboard:
+                pen.setStyle(Qt.PenStyle.DotLine)
+            painter.setPen(pen)
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
+
+    # ------------------------------------------------------------------------------------------- previews
+
+    def _paint_preview(
+        self, painter: QPainter, placed_lines: Sequence[PlacedLine], preview: Preview, pixel: float
+    ) -> None:
+        for placed in placed_lines:
+            if placed.picture is None:
+                continue
+            painter.save()
+            painter.translate(SIDE_MARGIN, placed.picture_top)
+            joined = [note for note in preview.joined if note in placed.picture.heads]
+            if joined and len(preview.joined) > 1:
+                self._paint_possible_slur(painter, placed.picture, joined, preview.joined, pixel)
+            for first, last in preview.parted:
+                self._paint_cut(painter, placed.picture, first, last, pixel)
+            if preview.turned is not None and preview.turned[0] in placed.picture.bow_slots:
+                self._paint_possible_sign(painter, placed.picture, *preview.turned, pixel)
+            if preview.freed in placed.picture.bow_slots:
+                self._paint_freed_sign(painter, placed.picture, preview.freed, pixel)
+            painter.restore()
+
+    def _paint_possible_slur(
+        self, painter: QPainter, picture: Picture, here: Sequence[str], whole: Sequence[str], pixel: float
+    ) -> None:
+        """A dashed arc over or under the heads; it runs on to the edge where the slur goes on to another line."""
+        below = _stems_up(picture, here)
+        side = 1 if below else -1
+        edges = [
+            picture.heads[note].y + side * 0.9 * STAFF_SPACE
+            if _stem_up(picture, note) == below
+            else (
+                picture.boxes[note].bottom + 0.4 * STAFF_SPACE if below else picture.boxes[note].top - 0.4 * STAFF_SPACE
+            )
+            for note in here
+        ]
+        left = picture.heads[here[0]].x if here[0] == whole[0] else 0
+        right = picture.heads[here[-1]].x if here[-1] == whole[-1] else picture.width
+        extreme = max(edges) if below else min(edges)
+        rise = side * min(SLUR_RISE + 0.05 * (right - left), 3 * STAFF_SPACE)
+        path = QPainterPath(QPointF(left, edges[0]))
+        path.cubicTo(
+            QPointF(left + 0.25 * (right - left), extreme + rise),
+            QPointF(right - 0.25 * (right - left), extreme + rise),
+            QPointF(right, edges[-1]),
+        )
+        pen = QPen(self._inks.accent, max(0.22 * STAFF_SPACE, 1.6 * pixel))
+        pen.setDashPattern([2.2, 1.6])
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(pen)
+        painter.drawPath(path)
+
+    def _paint_cut(self, painter: QPainter, picture: Picture, first: str, last: str, pixel: float) -> None:
+        """Two strokes across the slur (or between the heads) where it would be cut."""
+        if first not in picture.heads and last not in picture.heads:
+            return
+        xs = [picture.heads[note].x for note in (first, last) if note in picture.heads]
+        x = sum(xs) / len(xs)
+        ys = [picture.heads[note].y for note in (first, last) if note in picture.heads]
+        y = _curve_y(picture, x, first, last)
+        y = y if y is not None else sum(ys) / len(ys)
+        painter.setPen(QPen(self._inks.paper, max(0.75 * STAFF_SPACE, 5 * pixel)))
+        reach = 0.75 * STAFF_SPACE
+        painter.drawLine(QPointF(x, y - 0.4 * reach), QPointF(x, y + 0.4 * reach))
+        painter.setPen(QPen(self._inks.accent, max(0.2 * STAFF_SPACE, 1.6 * pixel)))
+        for shift in (-0.28 * STAFF_SPACE, 0.28 * STAFF_SPACE):
+            painter.drawLine(QPointF(x + shift - 40, y + reach), QPointF(x + shift + 40, y - reach))
+
+    def _paint_possible_sign(self, painter: QPainter, picture: Picture, note_id: str, bow: Bow, pixel: float) -> None:
+        """The sign as it would be, on a plate of its own over the present one."""
+        self._paint_plate(painter, picture, note_id, pixel)
+        inks = Inks(self._inks.accent, self._inks.accent, self._inks.paper, self._inks.glow, self._inks.accent)
+        paint_bow_signs(painter, picture, {note_id: BowSign((bow,), fixed=True)}, inks)
+
+    def _paint_freed_sign(self, painter: QPainter, picture: Picture, note_id: str, pixel: float) -> None:
+        """A stroke through the sign."""
+        slot = picture.bow_slots[note_id]
+        width, height = slot_width(slot), slot_height(slot)
+        painter.setPen(QPen(self._inks.accent, max(0.2 * STAFF_SPACE, 1.6 * pixel)))
+        painter.drawLine(
+            QPointF(slot.x - 0.8 * width, slot.bottom + 0.1 * height),
+            QPointF(slot.x + 0.8 * width, slot.bottom - height),
+        )
+
+    def _paint_plate(self, painter: QPainter, picture: Picture, note_id: str, pixel: float) -> None:
+        slot = picture.bow_slots[note_id]
+        width, height = slot_width(slot), slot_height(slot)
+        plate = QRectF(slot.x - width, slot.bottom - 1.2 * height, 2 * width, 1.4 * height)
+        painter.setPen(QPen(self._inks.accent, 1.2 * pixel))
+        painter.setBrush(self._inks.paper)
+        painter.drawRoundedRect(plate, 0.4 * width, 0.4 * width)
+
+
+def _runs(placed: PlacedLine, note_ids: Sequence[str]) -> list[Box]:
+    """Boxes on the page, one around each run of neighbouring notes of the line, as tall as the staff or more."""
+    picture = placed.picture
+    if picture is None or not note_ids:
+        return []
+    wanted = set(note_ids)
+    runs: list[Box] = []
+    going = False
+    for note_id, box in picture.boxes.items():
+        if note_id not in wanted:
+            going = False
+        elif going:
+            runs[-1] = runs[-1].united(box)
+        else:
+            runs.append(box)
+            going = True
+    tall = (picture.staff_top - STAFF_SPACE, picture.staff_bottom + STAFF_SPACE)
+    runs = [Box(box.left, min(box.top, tall[0]), box.right, max(box.bottom, tall[1])) for box in runs]
+    return [placed.page_box(box.grown(0.35 * STAFF_SPACE, 0.2 * STAFF_SPACE)) for box in runs]
+
+
+def _stem_up(picture: Picture, note_id: str) -> bool:
+    box, head = picture.boxes[note_id], picture.heads[note_id]
+    return head.y - box.top > box.bottom - head.y
+
+
+def _stems_up(picture: Picture, note_ids: Sequence[str]) -> bool:
+    return all(_stem_up(picture, note_id) for note_id in note_ids)
+
+
+def _curve_y(picture: Picture, x: float, first: str, last: str) -> float | None:
+    """Height of the lowest-lying drawn slur over a place between two notes, or None."""
+    order = {note_id: place for place, note_id in enumerate(picture.boxes)}
+    for curve in picture.slurs:
+        if order.get(curve.start, -1) <= order.get(first, -1) and order.get(curve.end, len(order)) >= order.get(
+            last, len(order)
+        ):
+            return _y_at(picture, curve, x)
+    return None
+
+
+def _y_at(picture: Picture, curve: Curve, x: float) -> float:
+    shape = picture.shapes[curve.shape]
+    points: list[tuple[float, float]] = []
+    if isinstance(shape, Outline):
+        here = (0.0, 0.0)
+        for command in shape.commands:
+            if command[0] == "C":
+                points += [_bezier(here, command[1:], step / 20) for step in range(21)]
+            if len(command) > 2:
+                here = (float(command[-2]), float(command[-1]))
+            if command[0] == "C":
+                break  # the way back is the other edge of the same curve
+    if not points:
+        return curve.box.centre.y
+    return min(points, key=lambda point: abs(point[0] - x))[1]
+
+
+def _bezier(start: tuple[float, float], rest: Sequence[float], t: float) -> tuple[float, float]:
+    points = [start, *zip(rest[::2], rest[1::2], strict=True)]
+    while len(points) > 1:
+        points = [(a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t) for a, b in pairwise(points)]
+    return points[0]
+
+
+def _rect(box: Box) -> QRectF:
+    return QRectF(box.left, box.top, box.width, box.height)

@@ -1,0 +1,577 @@
+"""The page: the shown bowing engraved, and every gesture on its notes.
+
+The page reads the document and sends edits to it; it writes to no other view. A gesture goes through a ``Proposal``:
+the pointer over a note shows it, the click does it, a key does it to the focus note.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QColor, QContextMenuEvent, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
+from PySide6.QtWidgets import QApplication, QSizePolicy, QWidget
+
+from app.document import Document, State
+from app.engraved_page import EngravedPage
+from app.note_steps import STEPS
+from app.page_heading import Heading, heading_of
+from app.page_layout import PAGE_WIDTH, PageLayout
+from app.page_painter import Marks, PagePainter
+from app.proposals import (
+    Here,
+    Preview,
+    Proposal,
+    describe_note,
+    notes_between,
+    propose_bow,
+    propose_free,
+    propose_hook,
+    propose_join,
+    propose_limit,
+    propose_retake,
+    propose_separate,
+    propose_slur,
+    propose_turn,
+)
+from app.theme import Theme
+from core.bowing import Bow
+from core.check import Severity
+from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
+from core.engraving.engraver import Engraver
+from core.engraving.picture import STAFF_SPACE, Box, slot_height
+
+UNITS_PER_INCH = 2540
+DESK_MARGIN = 18  # pixels around the page
+LEAST_ZOOM, MOST_ZOOM = 0.25, 5.0
+NOTE_REACH = 1.3 * STAFF_SPACE
+SIGN_REACH = 0.55 * STAFF_SPACE
+LINES_A_TURN = 2  # lines out of sight that are engraved in one turn of the event loop
+FIRST_SIGHT = 1000  # pixels that a window shows about, before it is shown
+
+
+@dataclass(frozen=True)
+class Target:
+    """What is under the pointer.
+
+    Attributes:
+        note_id: The note or rest.
+        is_sign: The pointer is on the bow mark over the note, not on the note.
+    """
+
+    note_id: str
+    is_sign: bool = False
+
+
+NO_KEY, CTRL, SHIFT = (
+    Qt.KeyboardModifier.NoModifier,
+    Qt.KeyboardModifier.ControlModifier,
+    Qt.KeyboardModifier.ShiftModifier,
+)
+# What a click does: (on a bow mark, key held) -> proposal. Shift on a note extends the selection and is not here.
+CLICKS: Mapping[tuple[bool, Qt.KeyboardModifier], Callable[[Here, str], Proposal]] = {
+    (False, NO_KEY): propose_join,
+    (False, CTRL): propose_hook,
+    (True, NO_KEY): propose_turn,
+    (True, SHIFT): propose_free,
+    (True, CTRL): propose_retake,
+}
+NOTE_TIPS = "Drag over notes for a longer slur; Ctrl+click hooks."
+SIGN_TIPS = "Shift+click frees, Ctrl+click retakes."
+
+
+class PageView(QWidget):
+    """The engraved page of the document's shown bowing.
+
+    Signals:
+        hinted: A sentence for the status line: what a gesture would do or did, or why it does nothing; "" for none.
+        note_focused: Id of the note that the keyboard acts on, or "".
+        menu_wanted: A global place for the menu of the focus note.
+        revealed: A rectangle of this widget that should come into sight.
+    """
+
+    hinted = Signal(str)
+    note_focused = Signal(str)
+    menu_wanted = Signal(QPoint)
+    revealed = Signal(QRect)
+
+    def __init__(self, document: Document, engraver: Engraver | None = None, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("page")
+        self.setAccessibleName("Page")
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self._document = document
+        self._engraver = engraver or Engraver()
+        self._painter = PagePainter()
+        self._density = MarkDensity.EVERY
+        self._zoom = 1.0
+        self._here: Here | None = None
+        self._page: EngravedPage | None = None
+        self._heading: Heading | None = None
+        self._focus_note = ""
+        self._anchor = ""  # where a selection began; "" without one
+        self._found: tuple[str, ...] = ()
+        self._found_severity = Severity.NOTE
+        self._target: Target | None = None
+        self._pressed: Target | None = None
+        self._dragged_to = ""
+        self._proposal: Proposal | None = None  # what the pointer would do now
+        self._idle = QTimer(self)
+        self._idle.setInterval(0)
+        self._idle.timeout.connect(self._engrave_some)
+        document.lesson_changed.connect(self._on_lesson_changed)
+        if document.state is not None:
+            self._on_lesson_changed(None, document.state)
+
+    # ------------------------------------------------------------------------------------------------- what it shows
+
+    @property
+    def focus_note(self) -> str:
+        """Id of the note that the keyboard acts on, or ""."""
+        return self._focus_note
+
+    @property
+    def selection(self) -> tuple[str, ...]:
+        """Ids of the selected notes and rests in written order; the focus note alone where nothing is selected."""
+        if self._here is None or not self._focus_note:
+            return ()
+        return notes_between(self._here.tune, self._anchor or self._focus_note, self._focus_note)
+
+    @property
+    def signs(self) -> Mapping[str, BowSign]:
+        """The bow signs on the page by note id."""
+        return self._page.signs if self._page is not None else {}
+
+    @property
+    def preview(self) -> Preview:
+        """What is drawn lightly because a gesture would do it."""
+        return self._proposal.preview if self._proposal is not None else Preview()
+
+    @property
+    def found_notes(self) -> tuple[str, ...]:
+        """Ids of the notes marked for a finding."""
+        return self._found
+
+    @property
+    def zoom(self) -> float:
+        """1 is life size on a screen of the resolution it claims."""
+        return self._zoom
+
+    def set_zoom(self, zoom: float) -> None:
+        """Show the page larger or smaller, within limits."""
+        zoom = min(max(zoom, LEAST_ZOOM), MOST_ZOOM)
+        if zoom != self._zoom:
+            self._zoom = zoom
+            self._resize()
+
+    def fitting_zoom(self, width: int) -> float:
+        """The zoom at which the page is just as wide as ``width`` pixels, its desk margins included."""
+        return (width - 2 * DESK_MARGIN) / (PAGE_WIDTH * self.logicalDpiX() / UNITS_PER_INCH)
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take other colours."""
+        self._painter.theme = theme
+        self.update()
+
+    def set_density(self, density: MarkDensity) -> None:
+        """Choose which strokes carry a bow mark."""
+        if density is not self._density:
+            self._density = density
+            self._show_strokes()
+
+    def focus_on(self, note_id: str) -> None:
+        """Make a note the one that the keyboard acts on; drops the selection."""
+        self._anchor = ""
+        self._set_focus_note(note_id)
+
+    def mark_notes(self, note_ids: tuple[str, ...], severity: Severity) -> None:
+        """Mark the notes of a finding and bring the first into sight; no notes take the marks away."""
+        self._found, self._found_severity = note_ids, severity
+        self._reveal(note_ids[:1])
+        self.update()
+
+    # ------------------------------------------------------------------------------------------------- places
+
+    def note_rect(self, note_id: str) -> QRect:
+        """Where a note stands in this widget, stem and accidental included; empty for a hidden rest."""
+        box = self._final_layout(note_id).note_box(note_id)
+        return self._to_rect(box).toAlignedRect() if box is not None else QRect()
+
+    def head_point(self, note_id: str) -> QPoint:
+        """The middle of a note's head in this widget."""
+        layout = self._final_layout(note_id)
+        placed = layout.lines[layout.line_of[note_id]]
+        assert placed.picture is not None
+        head = placed.picture.heads[note_id]
+        return self._to_rect(placed.page_box(Box(head.x, head.y, head.x, head.y))).topLeft().toPoint()
+
+    def sign_point(self, note_id: str) -> QPoint:
+        """The middle of the bow mark over a note in this widget.
+
+        Raises:
+            KeyError: no room is kept for a mark over this note.
+        """
+        layout = self._final_layout(note_id)
+        placed = layout.lines[layout.line_of[note_id]]
+        assert placed.picture is not None
+        slot = placed.picture.bow_slots[note_id]
+        y = slot.bottom - slot_height(slot) / 2
+        return self._to_rect(placed.page_box(Box(slot.x, y, slot.x, y))).topLeft().toPoint()
+
+    def sizeHint(self) -> QSize:
+        height = self._page.layout.height if self._page is not None else 0
+        return QSize(round(PAGE_WIDTH * self._scale) + 2 * DESK_MARGIN, round(height * self._scale) + 2 * DESK_MARGIN)
+
+    @property
+    def _scale(self) -> float:
+        """Pixels a picture unit."""
+        return self._zoom * self.logicalDpiX() / UNITS_PER_INCH
+
+    @property
+    def _origin(self) -> QPointF:
+        """The page's top left corner in this widget."""
+        return QPointF(max((self.width() - round(PAGE_WIDTH * self._scale)) // 2, DESK_MARGIN), DESK_MARGIN)
+
+    def _to_rect(self, box: Box) -> QRectF:
+        scale = self._scale
+        return QRectF(box.left * scale, box.top * scale, box.width * scale, box.height * scale).translated(self._origin)
+
+    def _target_at(self, place: QPointF) -> Target | None:
+        if self._page is None:
+            return None
+        on_page = (place - self._origin) / self._scale
+        index = self._page.layout.line_at(on_page.y())
+        if index is None:
+            return None
+        placed = self._page.layout.lines[index]
+        if placed.picture is None:
+            return None
+        corner = placed.page_box(Box(0, 0, 0, 0))
+        x, y = on_page.x() - corner.left, on_page.y() - corner.top
+        slot = placed.picture.slot_at(x, y, SIGN_REACH)
+        if slot is not None:
+            return Target(slot, is_sign=True)
+        note = placed.picture.note_at(x, y, NOTE_REACH)
+        return Target(note) if note is not None else None
+
+    def _final_layout(self, note_id: str, lines_below: int = 0) -> PageLayout:
+        """The layout in which a note's line, all lines above it and some below are engraved."""
+        assert self._page is not None
+        if self._page.engrave(range(self._page.layout.line_of[note_id] + 1 + lines_below)):
+            self._resize()
+        return self._page.layout
+
+    def _reveal(self, note_ids: tuple[str, ...]) -> None:
+        for note_id in note_ids:
+            rect = self.note_rect(note_id)
+            if not rect.isEmpty():
+                room = round(5 * STAFF_SPACE * self._scale)
+                self.revealed.emit(rect.adjusted(-room, -room, room, room))
+                return
+
+    # ------------------------------------------------------------------------------------------------- the document
+
+    def _on_lesson_changed(self, before: State | None, after: State) -> None:
+        self._here = Here(after.tune, after.bowing, self._document.report().strokes)
+        heading = heading_of(after.tune, after.bowing.name)
+        if before is not None and before.tune is after.tune:
+            self._heading = heading
+            self._show_strokes()
+            if before.shown == after.shown and not self._is_in_sight(changed := changed_notes(before, after)):
+                self._reveal(changed[:1])  # an undo far away would else be done unseen
+            self._describe_focus()
+            return
+        self._heading = heading
+        self._page = EngravedPage(self._engraver, after.tune, heading.height)
+        self._found = ()
+        self._anchor = ""
+        self._target = self._pressed = self._proposal = None
+        self._show_strokes()
+        self._resize()
+        notes = [note.id for note in after.tune.sequence if not note.is_rest]
+        self._set_focus_note(notes[0] if notes else "", reveal=False)
+        self.revealed.emit(QRect(0, 0, 1, 1))
+
+    def _show_strokes(self) -> None:
+        """Engrave what is in sight now, the rest in the next turns of the event loop."""
+        if self._here is None or self._page is None:
+            return
+        here = self._here
+        self._page.take(here.bowing, bow_signs(here.tune, here.bowing, here.strokes, self._density))
+        height = self._page.layout.height
+        while self._page.engrave(self._lines_in_sight()):
+            pass  # lines may have moved into sight
+        if self._page.layout.height != height:
+            self._resize()
+        if self._page.stale:
+            self._idle.start()
+        self.update()
+
+    def _engrave_some(self) -> None:
+        assert self._page is not None
+        if self._page.engrave(sorted(self._page.stale)[:LINES_A_TURN]):
+            self._resize()
+        if not self._page.stale:
+            self._idle.stop()
+
+    def _strip(self) -> QRect:
+        """The part of this widget that is in sight."""
+        strip = self.visibleRegion().boundingRect()
+        return strip if not strip.isEmpty() else QRect(0, 0, self.width(), FIRST_SIGHT)
+
+    def _lines_in_sight(self, strip: QRect | None = None) -> range:
+        assert self._page is not None
+        strip = strip or self._strip()
+        top = (strip.top() - self._origin.y()) / self._scale
+        return self._page.layout.lines_between(top, top + strip.height() / self._scale)
+
+    def _is_in_sight(self, note_ids: tuple[str, ...]) -> bool:
+        assert self._page is not None
+        lines = self._lines_in_sight()
+        return not note_ids or any(self._page.layout.line_of[note_id] in lines for note_id in note_ids)
+
+    def _resize(self) -> None:
+        self.setMinimumSize(self.sizeHint())
+        self.updateGeometry()
+        self.update()
+
+    # ------------------------------------------------------------------------------------------------- edits by name
+
+    def toggle_slur(self) -> None:
+        """Slur the focus note to the next or separate the two; with a selection, one slur over it."""
+        if self._here is not None and (notes := self.selection):
+            self._do(
+                propose_slur(self._here, notes[0], notes[-1]) if len(notes) > 1 else propose_join(self._here, *notes)
+            )
+
+    def separate(self) -> None:
+        """Give the focus note, or every selected note, a bow of its own."""
+        if self._here is not None and (notes := self.selection):
+            self._do(propose_separate(self._here, notes[0], notes[-1]))
+
+    def hook(self) -> None:
+        """Hook the focus note to the next, or separate the two."""
+        self._do_here(propose_hook)
+
+    def turn(self) -> None:
+        """Turn the stroke of the focus note round."""
+        self._do_here(propose_turn)
+
+    def fix(self, bow: Bow) -> None:
+        """Fix the stroke of the focus note in a direction."""
+        self._do_here(lambda here, note: propose_bow(here, note, bow))
+
+    def free(self) -> None:
+        """Take the fixed mark or the retake from the stroke of the focus note."""
+        self._do_here(propose_free)
+
+    def retake(self) -> None:
+        """Retake the stroke of the focus note, or stop doing so."""
+        self._do_here(propose_retake)
+
+    def limit(self, only_pass: int | None) -> None:
+        """Keep the fixed mark of the focus note's stroke to one pass, or let it hold on every pass."""
+        self._do_here(lambda here, note: propose_limit(here, note, only_pass))
+
+    def passes(self) -> int:
+        """How often the focus note is played in all."""
+        return len(self._here.strokes.bows.get(self._focus_note, ())) if self._here is not None else 0
+
+    def _do_here(self, propose: Callable[[Here, str], Proposal]) -> None:
+        if self._here is not None and self._focus_note:
+            self._do(propose(self._here, self._focus_note))
+
+    def _do(self, proposal: Proposal) -> None:
+        self._proposal = None  # what the pointer would do now is the way back: not shown until it moves
+        if proposal.refusal:
+            self.hinted.emit(proposal.refusal)
+            self.update()
+        else:
+            self._document.edit(proposal.label, proposal.edit)
+            self.hinted.emit(f"Done: {proposal.label}.")
+
+    # ------------------------------------------------------------------------------------------------- focus
+
+    def _set_focus_note(self, note_id: str, *, reveal: bool = True) -> None:
+        if note_id != self._focus_note:
+            self._focus_note = note_id
+            self.note_focused.emit(note_id)
+        self._describe_focus()
+        if reveal and note_id:
+            self._reveal((note_id,))
+        self.update()
+
+    def _describe_focus(self) -> None:
+        if self._here is not None and self._focus_note:
+            self.setAccessibleDescription(describe_note(self._here, self._focus_note))
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        self.update()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self._leave_off()
+            return
+        if event.key() == Qt.Key.Key_Menu:
+            self._want_menu()
+            return
+        step = STEPS.get((event.key(), bool(event.modifiers() & CTRL)))
+        if step is None or self._here is None or not self._focus_note:
+            super().keyPressEvent(event)
+            return
+        if event.modifiers() & SHIFT:
+            self._anchor = self._anchor or self._focus_note
+        else:
+            self._anchor = ""
+        layout = self._final_layout(self._focus_note, lines_below=1)
+        self._set_focus_note(step(layout, self._here.tune, self._focus_note))
+
+    def _leave_off(self) -> None:
+        """Escape: drop what the mouse holds, else the selection, else the marks of a finding."""
+        if self._pressed is not None:
+            self._pressed, self._dragged_to = None, ""
+        elif self._anchor:
+            self._anchor = ""
+        else:
+            self._found = ()
+        self._proposal = None
+        self.hinted.emit("")
+        self.update()
+
+    def _want_menu(self) -> None:
+        if self._focus_note:
+            self.menu_wanted.emit(self.mapToGlobal(self.note_rect(self._focus_note).bottomRight()))
+
+    # ------------------------------------------------------------------------------------------------- mouse
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        if event.button() is not Qt.MouseButton.LeftButton:
+            return
+        target = self._target_at(event.position())
+        self._target = target
+        if target is None:
+            self._anchor = ""
+            self.update()
+        elif not target.is_sign and event.modifiers() & SHIFT:
+            self._anchor = self._anchor or self._focus_note
+            self._set_focus_note(target.note_id, reveal=False)
+        else:
+            self._pressed, self._dragged_to = target, ""
+            self._anchor = ""
+            self._set_focus_note(target.note_id, reveal=False)
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        self.mousePressEvent(event)  # two quick clicks are two clicks
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        target = self._target_at(event.position())
+        if self._pressed is not None and not self._pressed.is_sign:
+            self._drag_to(self._target_at(event.position()), event.position())
+        elif target != self._target or self._proposal is None or not self.preview:
+            self._hover(target, event.modifiers())
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        pressed, self._pressed = self._pressed, None
+        if event.button() is not Qt.MouseButton.LeftButton or pressed is None or self._here is None:
+            return
+        if self._dragged_to and self._dragged_to != pressed.note_id:
+            last, self._dragged_to = self._dragged_to, ""
+            self._do(propose_slur(self._here, pressed.note_id, last))
+        elif self._target_at(event.position()) == pressed:
+            propose = CLICKS.get((pressed.is_sign, _held_key(event.modifiers())))
+            if propose is not None:
+                self._do(propose(self._here, pressed.note_id))
+        self._dragged_to = ""
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        if event.reason() is QContextMenuEvent.Reason.Mouse:
+            target = self._target_at(QPointF(event.pos()))
+            if target is None:
+                return
+            if target.note_id not in self.selection:
+                self.focus_on(target.note_id)
+            self.menu_wanted.emit(event.globalPos())
+        else:
+            self._want_menu()
+
+    def leaveEvent(self, event: QEvent) -> None:
+        self._hover(None, NO_KEY)
+
+    def _drag_to(self, target: Target | None, place: QPointF) -> None:
+        """The notes from where the button went down to the pointer; the last note stays where the pointer strays."""
+        assert self._pressed is not None
+        assert self._here is not None
+        self.revealed.emit(QRect(place.toPoint(), QSize(1, 1)).adjusted(-30, -30, 30, 30))
+        if target is None:
+            return
+        far = (place - QPointF(self.head_point(self._pressed.note_id))).manhattanLength()
+        if target.note_id == self._pressed.note_id and not self._dragged_to and far < QApplication.startDragDistance():
+            return
+        if target.note_id != (self._dragged_to or self._pressed.note_id):
+            self._dragged_to = target.note_id
+            if target.note_id == self._pressed.note_id:  # back where it began: nothing would be done
+                self._proposal = None
+                self.hinted.emit("")
+            else:
+                self._proposal = propose_slur(self._here, self._pressed.note_id, target.note_id)
+                self.hinted.emit(self._proposal.says("Let go"))
+            self.update()
+
+    def _hover(self, target: Target | None, keys: Qt.KeyboardModifier) -> None:
+        self._target = target
+        propose = CLICKS.get((target.is_sign, _held_key(keys))) if target is not None else None
+        if propose is None or target is None or self._here is None:
+            self._proposal = None
+            self.unsetCursor()
+            self.hinted.emit("")
+        else:
+            self._proposal = propose(self._here, target.note_id)
+            self.setCursor(Qt.CursorShape.PointingHandCursor)
+            tips = "" if self._proposal.refusal else SIGN_TIPS if target.is_sign else NOTE_TIPS
+            self.hinted.emit(f"{self._proposal.says('Click')} {tips}".strip())
+        self.update()
+
+    # ------------------------------------------------------------------------------------------------- painting
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        painter = QPainter(self)
+        painter.fillRect(event.rect(), QColor(self._painter.theme.desk))
+        if self._page is None or self._heading is None:
+            return
+        if self._page.engrave(self._lines_in_sight(event.rect())):
+            QTimer.singleShot(0, self, self._resize)
+        painter.translate(self._origin)
+        marks = Marks(
+            focus_note=self._focus_note,
+            has_keyboard=self.hasFocus(),
+            selection=self.selection if self._anchor else (),
+            found=self._found,
+            severity=self._found_severity,
+            preview=self.preview,
+        )
+        lines = self._lines_in_sight(event.rect())
+        self._painter.paint(painter, self._page, self._heading, marks, lines, self._scale, self.devicePixelRatioF())
+
+
+def changed_notes(before: State, after: State) -> tuple[str, ...]:
+    """Ids of the notes on which two states of one tune differ by what stands in the bowing, in written order."""
+    old, new = before.bowing, after.bowing
+    return tuple(
+        note.id
+        for note in after.tune.sequence
+        if old.joins.get(note.id) is not new.joins.get(note.id)
+        or old.marks.get(note.id) != new.marks.get(note.id)
+        or (note.id in old.retakes) != (note.id in new.retakes)
+        or old.signs.get(note.id) != new.signs.get(note.id)
+    )
+
+
+def _held_key(keys: Qt.KeyboardModifier) -> Qt.KeyboardModifier:
+    """The one of Ctrl and Shift that is held; both held are neither."""
+    return keys & (CTRL | SHIFT)

@@ -1,0 +1,158 @@
+"""Chooses one tune of a book."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import (
+    QAbstractTableModel,
+    QEvent,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QSortFilterProxyModel,
+    Qt,
+)
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QDialog,
+    QDialogButtonBox,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from core.lesson import Lesson
+from core.tune import Tune
+
+Index = QModelIndex | QPersistentModelIndex
+COLUMNS = ("Number", "Title", "Dance", "Key", "Metre")
+
+
+class TunesModel(QAbstractTableModel):
+    """The tunes of a book, one a row."""
+
+    def __init__(self, tunes: Sequence[Tune], parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._tunes = tuple(tunes)
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
+        return 0 if parent.isValid() else len(self._tunes)
+
+    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else len(COLUMNS)
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
+            return COLUMNS[section]
+        return None
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        tune = self._tunes[index.row()]
+        if role == Qt.ItemDataRole.TextAlignmentRole and index.column() == 0:
+            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        if role == Qt.ItemDataRole.UserRole:  # what sorting goes by
+            return tune.number if index.column() == 0 else _cells(tune)[index.column()].casefold()
+        if role == Qt.ItemDataRole.DisplayRole:
+            return _cells(tune)[index.column()]
+        return None
+
+    def matches(self, row: int, words: Sequence[str]) -> bool:
+        """Whether every word stands somewhere in a tune's titles, dance, key or number."""
+        tune = self._tunes[row]
+        text = " ".join((*_cells(tune), *tune.other_titles)).casefold()
+        return all(word in text for word in words)
+
+
+class _Filter(QSortFilterProxyModel):
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.setSortRole(Qt.ItemDataRole.UserRole)
+        self._words: tuple[str, ...] = ()
+
+    def set_words(self, text: str) -> None:
+        self._words = tuple(text.casefold().split())
+        self.invalidate()
+
+    def filterAcceptsRow(self, row: int, parent: Index) -> bool:
+        model = self.sourceModel()
+        assert isinstance(model, TunesModel)
+        return model.matches(row, self._words)
+
+
+class TuneChooser(QDialog):
+    """A dialog with the tunes of a book and a line to find one by any word.
+
+    Args:
+        name: What the book is called.
+        lessons: Its tunes.
+    """
+
+    def __init__(self, name: str, lessons: Sequence[Lesson], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(f"Choose a tune of {name}")
+        self.resize(640, 460)
+        self._count = len(lessons)
+        self.filter = QLineEdit()
+        self.filter.setPlaceholderText("Find by title, dance, key or number")
+        self.filter.setAccessibleName("Find a tune")
+        self.filter.setClearButtonEnabled(True)
+        self.filter.textChanged.connect(self._on_text_changed)
+        self.filter.installEventFilter(self)
+        self._rows = _Filter(self)
+        self._rows.setSourceModel(TunesModel([lesson.tune for lesson in lessons], self))
+        self.table = QTableView()
+        self.table.setAccessibleName("Tunes")
+        self.table.setModel(self._rows)
+        self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        self.table.setSortingEnabled(True)
+        self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
+        self.table.setShowGrid(False)
+        self.table.setTabKeyNavigation(False)
+        self.table.verticalHeader().hide()
+        self.table.horizontalHeader().setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
+        self.table.horizontalHeader().setHighlightSections(False)
+        self.table.activated.connect(self.accept)
+        self._found = QLabel()
+        self._found.setProperty("rank", "quiet")
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Open | QDialogButtonBox.StandardButton.Cancel)
+        self.buttons.accepted.connect(self.accept)
+        self.buttons.rejected.connect(self.reject)
+        column = QVBoxLayout(self)
+        for widget in (self.filter, self.table, self._found, self.buttons):
+            column.addWidget(widget)
+        self._on_text_changed("")
+
+    @property
+    def chosen(self) -> int | None:
+        """Index of the chosen lesson, or None."""
+        rows = self.table.selectionModel().selectedRows()
+        return self._rows.mapToSource(rows[0]).row() if rows else None
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Let the arrow keys walk the table while the finding line has the keyboard."""
+        if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress:
+            step = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(event.key()))
+            if step is not None and self._rows.rowCount():
+                row = self.table.currentIndex().row() + step
+                self.table.selectRow(min(max(row, 0), self._rows.rowCount() - 1))
+                return True
+        return super().eventFilter(watched, event)
+
+    def _on_text_changed(self, text: str) -> None:
+        self._rows.set_words(text)
+        found = self._rows.rowCount()
+        if found and self.chosen is None:
+            self.table.selectRow(0)
+        self._found.setText(f"{found} of {self._count} tunes" if text.strip() else f"{self._count} tunes")
+        self.buttons.button(QDialogButtonBox.StandardButton.Open).setEnabled(found > 0)
+
+
+def _cells(tune: Tune) -> tuple[str, ...]:
+    first = tune.bars[0]
+    return (str(tune.number), tune.title or "Untitled", tune.dance, str(first.key), str(first.meter))

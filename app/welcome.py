@@ -1,0 +1,106 @@
+"""What stands in the place of the page while no lesson is open."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from importlib.resources import as_file, files
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
+
+SAMPLE_SUFFIXES = (".abc", ".musicxml", ".mxl")
+
+
+class Welcome(QWidget):
+    """The ways to open a tune.
+
+    Signals:
+        open_wanted, paste_wanted: The buttons.
+        file_chosen: Path of a recent file or a sample.
+    """
+
+    open_wanted = Signal()
+    paste_wanted = Signal()
+    file_chosen = Signal(Path)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        title = QLabel("What shall we bow?")
+        font = title.font()
+        font.setPointSizeF(font.pointSizeF() * 1.9)
+        title.setFont(font)
+        words = QLabel("Open a lesson, a score or a tune book, drop one here, or paste a tune as ABC text.")
+        words.setProperty("rank", "quiet")
+        words.setWordWrap(True)
+        self.open_button = QPushButton("Open…")
+        self.open_button.clicked.connect(self.open_wanted)
+        self.paste_button = QPushButton("Paste a tune")
+        self.paste_button.clicked.connect(self.paste_wanted)
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.open_button)
+        buttons.addWidget(self.paste_button)
+        buttons.addStretch(1)
+        self.recent = _FileList("Opened lately")
+        self.samples = _FileList("Tunes to try")
+        lists = QHBoxLayout()
+        lists.setSpacing(24)
+        for part in (self.samples, self.recent):
+            part.list.itemActivated.connect(self._on_activated)
+            part.list.itemClicked.connect(self._on_activated)
+            lists.addWidget(part, 1)
+        column = QVBoxLayout()
+        column.setSpacing(14)
+        column.addStretch(1)
+        column.addWidget(title)
+        column.addWidget(words)
+        column.addLayout(buttons)
+        column.addSpacing(10)
+        column.addLayout(lists)
+        column.addStretch(2)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(30, 20, 30, 20)
+        row.addStretch(1)
+        row.addLayout(column, 6)
+        row.addStretch(1)
+        self.samples.show_files(sample_files())
+
+    def show_recent(self, paths: Sequence[Path]) -> None:
+        """Show the files opened lately; nothing of the list where there are none."""
+        self.recent.show_files([path for path in paths if path.exists()])
+
+    def _on_activated(self, item: QListWidgetItem) -> None:
+        self.file_chosen.emit(item.data(Qt.ItemDataRole.UserRole))
+
+
+class _FileList(QWidget):
+    def __init__(self, title: str) -> None:
+        super().__init__()
+        heading = QLabel(title)
+        heading.setProperty("rank", "heading")
+        self.list = QListWidget()
+        self.list.setAccessibleName(title)
+        self.list.setMinimumHeight(210)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(heading)
+        column.addWidget(self.list)
+
+    def show_files(self, paths: Sequence[Path]) -> None:
+        self.list.clear()
+        for path in paths:
+            item = QListWidgetItem(path.stem.replace("_", " ").capitalize())
+            item.setData(Qt.ItemDataRole.UserRole, path)
+            item.setToolTip(str(path))
+            self.list.addItem(item)
+        self.setVisible(bool(paths))
+
+
+def sample_files() -> list[Path]:
+    """The tunes that come with the program, by name."""
+    found = []
+    for entry in files("sample_tunes").iterdir():
+        if entry.name.endswith(SAMPLE_SUFFIXES):
+            with as_file(entry) as path:
+                found.append(path)
+    return sorted(found)

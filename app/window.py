@@ -1,0 +1,32 @@
+"""Starts the window."""
+
+from __future__ import annotations
+
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import QApplication
+
+from app.main_window import MainWindow
+
+
+def run_window(paths: Sequence[Path] = ()) -> int:
+    """Open a window and run until it is closed.
+
+    Args:
+        paths: The file to open, if any; further ones are left alone.
+    Returns:
+        Exit status of the program.
+    """
+    app = QApplication.instance() or QApplication(sys.argv[:1])
+    app.setApplicationName("Bowbench")
+    app.setApplicationDisplayName("Bowbench")
+    app.setOrganizationName("Bowbench")
+    QGuiApplication.setDesktopFileName("bowbench")
+    window = MainWindow()
+    window.show()
+    if paths:
+        window.open_path(Path(paths[0]))
+    return app.exec()
