@@ -1,0 +1,87 @@
+"""Keys and metres of MusicXML ``attributes``: element in, value and, where something had to give way, a sentence out."""
+
+from __future__ import annotations
+
+import re
+
+from lxml import etree
+
+from core.tune import MODE_FIFTHS, SHARP_ORDER, STEP_SEMITONES, Key, Meter
+
+FREE = Meter(())
+NO_KEY = Key(0, "none")
+CLEF_G = {"G", "none", ""}
+_MAX_FIFTHS = 14  # seven double sharps
+_MAX_COUNT = 128
+_UNITS = {2**power for power in range(8)}
+
+
+def read_key(element: etree._Element) -> tuple[Key, str]:
+    """Read a key signature.
+
+    Returns:
+        The key, and one sentence where it is not quite what the file says, else "".
+    """
+    if element.find("key-step") is not None:
+        return _read_altered(element)
+    text = (element.findtext("fifths") or "0").strip()
+    if not re.fullmatch(r"[+-]?\d{1,4}", text):
+        return NO_KEY, f"“{text[:20]}” is no number of sharps or flats: the key is read as having none."
+    fifths = int(text)
+    mode = (element.findtext("mode") or "none").strip().lower()
+    mode = mode if mode in MODE_FIFTHS else "none"
+    if abs(fifths) > _MAX_FIFTHS:
+        return NO_KEY, f"A key of {abs(fifths)} accidentals cannot be shown: the key is read as having none."
+    if abs(fifths) > 7:
+        sign, order = (1, SHARP_ORDER) if fifths > 0 else (-1, SHARP_ORDER[::-1])
+        return Key(7 * sign, mode, tuple((step, 2 * sign) for step in order[: abs(fifths) - 7])), ""
+    return Key(fifths, mode), ""
+
+
+def _read_altered(element: etree._Element) -> tuple[Key, str]:
+    """A key that lists its altered steps."""
+    altered: list[tuple[str, int]] = []
+    complaint = ""
+    for step, alter in zip(element.findall("key-step"), element.findall("key-alter"), strict=False):
+        name, text = (step.text or "").strip().upper(), (alter.text or "").strip()
+        if name not in STEP_SEMITONES or not re.fullmatch(r"[+-]?\d{1,2}(\.\d{1,4})?", text):
+            complaint = "A step of the key signature that cannot be understood was left out."
+            continue
+        semitones = max(-2, min(2, round(float(text))))
+        if semitones != float(text):
+            complaint = "Alterations in the key signature between the semitones were moved to the nearest."
+        altered.append((name, semitones))
+    return Key(0, "none", tuple(altered)), complaint
+
+
+def read_meter(element: etree._Element) -> tuple[Meter | None, str]:
+    """Read a time signature.
+
+    Returns:
+        The metre, or None where it cannot be understood, and one sentence where it is not quite what the file says.
+    """
+    if element.find("senza-misura") is not None:
+        return FREE, ""
+    pairs = []
+    for beats, unit in zip(element.findall("beats"), element.findall("beat-type"), strict=False):
+        pairs.append(((beats.text or "").strip(), (unit.text or "").strip()))
+    groups: list[tuple[list[int], int]] = []
+    for beats_text, unit_text in pairs:
+        if not re.fullmatch(r"\d{1,3}(\s*\+\s*\d{1,3})*", beats_text) or not re.fullmatch(r"\d{1,3}", unit_text):
+            return None, f"“{beats_text[:20]}/{unit_text[:20]}” is no metre: the one before goes on."
+        numbers, bottom = [int(word) for word in beats_text.split("+")], int(unit_text)
+        if bottom not in _UNITS or not all(numbers) or sum(numbers) > _MAX_COUNT:
+            return None, f"“{beats_text[:20]}/{unit_text[:20]}” is no metre that can be counted: the one before goes on."
+        groups.append((numbers, bottom))
+    if not groups:
+        return None, "A time signature without figures: the one before goes on."
+    bottom = max(unit for _, unit in groups)
+    counts = tuple(count * bottom // unit for numbers, unit in groups for count in numbers)
+    symbol = element.get("symbol", "")
+    complaint = ""
+    if len({unit for _, unit in groups}) > 1:
+        complaint = f"A metre of different units is shown as {'+'.join(map(str, counts))}/{bottom}."
+    elif element.find("interchangeable") is not None:
+        complaint = "The second of two metres that take turns was left out."
+    sign = symbol if symbol in ("common", "cut") and len(counts) == 1 else ""
+    return Meter(counts, bottom, sign), complaint

@@ -1,0 +1,406 @@
+"""From a half-read MusicXML part to bars: the voice that is kept, gaps filled, lengths cut into note values, ties."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+
+from core.accidentals import BarAccidentals
+from core.lesson_fields import BarFacts
+from core.measures import implied_repeats, printed_number
+from core.reading.measure_reader import MAX_NOTES
+from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftNote, DraftPart
+from core.reading.note_lengths import is_exact, split_length
+from core.tune import Bar, BarLine, ChordSymbol, Key, Note, Pitch, Tuplet, Words, note_value
+
+_OUR_ID = re.compile(r"(?:v\d+\.)?([A-Za-z][A-Za-z0-9._-]*)")
+
+
+@dataclass(frozen=True)
+class PartBars:
+    """A part as bars.
+
+    Attributes:
+        bars: The bars; note ids are final.
+        drafts: The half-read notes in written order, with the id of the (first) note that each became.
+    """
+
+    bars: tuple[Bar, ...]
+    drafts: tuple[tuple[DraftNote, str], ...]
+
+
+def build_bars(part: DraftPart, complaints: Complaints, is_ours: bool) -> PartBars:
+    """Make bars of a part.
+
+    Args:
+        part: The half-read part; its main voice becomes known here.
+        complaints: Where problems go.
+        is_ours: The file is a lesson file, whose measures are taken as they are.
+    """
+    _choose_voice(part, complaints)
+    measures = [piece for measure in part.measures for piece in _cut(measure, part.main_voice, complaints)]
+    voices = [_voice_of(measure, part, complaints, is_ours) for measure in measures]
+    held = _held_notes([note for notes in voices for note in notes], complaints)
+    ids = _Ids(voices, is_ours)
+    _close_endings(measures, complaints)
+    _read_coda_signs(part.measures)
+    endings = _endings(measures)
+    numbers = _numbers(measures)
+    bars: list[Bar] = []
+    drafts: list[tuple[DraftNote, str]] = []
+    for index, (measure, voice) in enumerate(zip(measures, voices, strict=True)):
+        notes = tuple(_notes(measure, voice, held, ids, drafts, index, complaints, is_ours))
+        bars.append(
+            Bar(
+                number=numbers[index],
+                notes=notes,
+                meter=measure.meter,
+                key=measure.key,
+                opens_repeat=measure.opens_repeat,
+                repeats=_repeats(measure, endings, index),
+                ending=endings[index],
+                line=measure.bar_line,
+                part=measure.part,
+                segno=measure.segno,
+                coda=measure.coda,
+                to_coda=measure.to_coda,
+                fine=measure.fine,
+                jump=measure.jump,
+                chords=tuple(ChordSymbol(at, text) for at, text in sorted(measure.chords, key=lambda item: item[0])),
+                words=tuple(Words(*item) for item in sorted(measure.words, key=lambda item: item[0])),
+            )
+        )
+    facts = [measure.facts for measure in measures]
+    return PartBars(_with_starts(bars, facts, is_ours), tuple(drafts))
+
+
+# ---- voices
+
+
+def _choose_voice(part: DraftPart, complaints: Complaints) -> None:
+    """Keep the voice of the first pitched note on the first staff, else of the first note at all."""
+    notes = [(voice, note) for m in part.measures for voice, voice_notes in m.voices.items() for note in voice_notes]
+    on_first = [voice for voice, note in notes if note.staff == "1" and not note.is_rest]
+    part.main_voice = next(iter(on_first or [voice for voice, _ in notes]), "1")
+    others = {voice for voice, note in notes if voice != part.main_voice and not note.is_rest}
+    if others:
+        number = "One other voice was" if len(others) == 1 else f"{len(others)} other voices were"
+        complaints.say(part.line, f"{number} left out of part “{part.name}”: a lesson has one melody line.")
+
+
+def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is_ours: bool) -> list[DraftNote]:
+    """The notes of a measure that are kept, without gaps; gaps become hidden rests."""
+    notes = measure.voices.get(part.main_voice)
+    if notes is None and measure.voices:
+        on_first = [voice for voice in measure.voices.values() if voice[0].staff == "1"]
+        notes = next(iter(on_first), None)
+    notes = sorted(notes or [], key=lambda note: note.at)
+    if len(notes) > MAX_NOTES:
+        complaints.say(measure.line, f"A measure has more than {MAX_NOTES} notes: the rest was left out.")
+        del notes[MAX_NOTES:]
+    kept: list[DraftNote] = []
+    place = Fraction(0)
+    for note in notes:
+        if note.at < place:
+            complaints.once(note.line, "A note that begins before the one before it ends was left out.")
+            continue
+        if note.at > place:
+            kept.append(DraftNote(note.line, place, note.at - place, hidden=True))
+        kept.append(note)
+        place = note.stop
+    if is_ours:
+        return kept
+    full = measure.meter.bar_length
+    stop = measure.end if full is None else min(measure.end, full)
+    if not kept:
+        if full is None and not measure.end:
+            return []
+        if not measure.voices and not measure.end:
+            complaints.once(measure.line, "An empty measure: a rest was put in.")
+        stop = measure.end or full or stop
+    if stop > place:
+        kept.append(DraftNote(measure.line, place, stop - place, hidden=True))
+    return kept
+
+
+def _cut(measure: DraftMeasure, voice: str, complaints: Complaints) -> Iterator[DraftMeasure]:
+    """Cut a measure in two at each repeat sign inside it."""
+    rest = measure
+    for at, backward in measure.cuts:
+        at -= measure.end - rest.end
+        notes = [note for notes in rest.voices.values() for note in notes]
+        if any(note.at < at < note.stop for note in rest.voices.get(voice, [])):
+            complaints.say(measure.line, "A repeat sign in the middle of a note was left out.")
+            continue
+        if not any(note.at < at for note in notes) or not any(note.at >= at for note in notes):
+            rest.repeats = rest.repeats or int(backward)
+            continue
+        first = replace(
+            rest,
+            voices={name: [note for note in notes if note.at < at] for name, notes in rest.voices.items()},
+            end=at,
+            repeats=int(backward),
+            closes_ending=False,
+            bar_line=BarLine.PLAIN,
+            to_coda=False,
+            fine=False,
+            jump=None,
+            chords=[item for item in rest.chords if item[0] < at],
+            words=[item for item in rest.words if item[0] < at],
+            coda_signs=[],
+        )
+        later = [note for note in notes if note.at >= at]
+        for note in later:
+            note.at -= at
+        rest = replace(
+            rest,
+            voices={name: [note for note in notes if any(note is other for other in later)] for name, notes in rest.voices.items()},
+            end=rest.end - at,
+            implicit=True,
+            number=f"{rest.number}X",
+            opens_repeat=not backward,
+            opens_ending=(),
+            part="",
+            segno=False,
+            coda=False,
+            facts=BarFacts(),
+            chords=[(place - at, text) for place, text in rest.chords if place >= at],
+            words=[(place - at, text, above) for place, text, above in rest.words if place >= at],
+        )
+        yield first
+    yield rest
+
+
+# ---- ties
+
+
+def _held_notes(notes: Sequence[DraftNote], complaints: Complaints) -> set[int]:
+    """``id()`` of the notes that are tied on from the note before them."""
+    held: set[int] = set()
+    for before, note in zip([None, *notes], notes, strict=False):
+        starts = [pitch for pitch in before.pitches if pitch.tie_starts] if before else []
+        stops = [pitch for pitch in note.pitches if pitch.tie_stops]
+        if not starts and not stops:
+            continue
+        tied = {pitch.pitch.midi for pitch in starts} | {pitch.pitch.midi for pitch in stops}
+        if (
+            before is not None
+            and {pitch.pitch.midi for pitch in before.pitches} == {pitch.pitch.midi for pitch in note.pitches} == tied
+        ):
+            held.add(id(note))
+        elif tied & {pitch.pitch.midi for pitch in note.pitches} and before is not None and not before.is_rest:
+            complaints.once(note.line, "A tie that holds one note of a double stop only was left out.")
+        else:
+            line = before.line if starts and before is not None else note.line
+            complaints.once(line, "A tie without the same note on its other side was left out.")
+    if notes and any(pitch.tie_starts for pitch in notes[-1].pitches):
+        complaints.once(notes[-1].line, "A tie without the same note on its other side was left out.")
+    return held
+
+
+# ---- notes
+
+
+class _Ids:
+    """Ids for notes: those of the file where it is one of ours, else ``b{bar}n{k}``, none twice."""
+
+    def __init__(self, voices: Sequence[Sequence[DraftNote]], is_ours: bool) -> None:
+        self._kept: dict[int, str] = {}
+        self._taken: set[str] = set()
+        for note in (note for notes in voices for note in notes) if is_ours else ():
+            found = _OUR_ID.fullmatch(note.xml_id)
+            if found and found[1] not in self._taken:
+                self._kept[id(note)] = found[1]
+                self._taken.add(found[1])
+
+    def first(self, note: DraftNote, bar: int, place: int) -> str:
+        """The id of the first note that a half-read note becomes."""
+        return self._kept.get(id(note)) or self.new(bar, place)
+
+    def new(self, bar: int, place: int) -> str:
+        """An id that no note has, from the bar's index and the note's place counted from 1."""
+        while (name := f"b{bar}n{place}") in self._taken:
+            place += 1
+        self._taken.add(name)
+        return name
+
+
+def _notes(
+    measure: DraftMeasure,
+    voice: Sequence[DraftNote],
+    held: set[int],
+    ids: _Ids,
+    drafts: list[tuple[DraftNote, str]],
+    bar: int,
+    complaints: Complaints,
+    is_ours: bool,
+) -> Iterator[Note]:
+    """The notes of one bar; adds to ``drafts`` which half-read note became which."""
+    accidentals = BarAccidentals(measure.key)
+    tuplets = _tuplets(voice, is_ours)
+    place, count = Fraction(0), 0
+    for draft, tuplet in zip(voice, tuplets, strict=True):
+        pieces = split_length(draft.length, tuplet)
+        if not is_exact(draft.length, pieces):
+            complaints.once(draft.line, "A length that no note value can show was rounded.")
+        elif len(pieces) > 1 and not draft.is_rest:
+            complaints.once(draft.line, "A length that no single note value can show was written as tied notes.")
+        courtesy = _is_courtesy(draft, accidentals, id(draft) in held, is_ours)
+        pitches = tuple(sorted((pitch.pitch for pitch in draft.pitches), key=lambda pitch: pitch.midi))
+        for piece, (length, of_piece) in enumerate(pieces):
+            count += 1
+            note_id = ids.first(draft, bar, count) if piece == 0 else ids.new(bar, count)
+            if piece == 0:
+                drafts.append((draft, note_id))
+            yield Note(
+                id=note_id,
+                at=place,
+                length=length,
+                pitches=pitches,
+                held=bool(pitches) and (piece > 0 or id(draft) in held),
+                tuplet=replace(of_piece, starts=of_piece.starts and piece == 0) if of_piece else None,
+                courtesy=courtesy and piece == 0,
+                hidden=draft.hidden and draft.is_rest,
+            )
+            place += length
+
+
+def _is_courtesy(draft: DraftNote, accidentals: BarAccidentals, held: bool, is_ours: bool) -> bool:
+    """Whether the file shows an accidental that key and bar do not need; keeps the bar's accidentals up to date."""
+    for grace in draft.graces:
+        for pitch in grace.pitches:
+            accidentals.write(pitch)
+    courtesy = False
+    for drafted in draft.pitches:
+        unneeded = drafted.accidental and (held or not accidentals.needed(drafted.pitch))
+        courtesy |= drafted.courtesy or (unneeded and not is_ours)
+        if not held:
+            accidentals.write(drafted.pitch)
+    return courtesy
+
+
+def _tuplets(voice: Sequence[DraftNote], is_ours: bool) -> list[Tuplet | None]:
+    """The tuplet of each note of a bar; where the file marks no starts, a tuplet starts anew when one is full."""
+    tuplets: list[Tuplet | None] = []
+    filled = unit = Fraction(0)
+    before: tuple[int, int] | None = None
+    for place, note in enumerate(voice):
+        if note.ratio is None:
+            tuplets.append(None)
+            before = None
+            continue
+        run = _run_from(voice, place) if note.ratio != before else []
+        if run:
+            marked = any(other.tuplet_starts for other in run)
+            unit = min((other.unit or _base(other) for other in run), default=Fraction(0))
+        opens = note.tuplet_starts if is_ours else note.tuplet_starts or bool(run)
+        if not is_ours and not marked and (run or filled % (unit * note.ratio[0] or 1) == 0):
+            opens = True
+        if opens:
+            filled = Fraction(0)
+        filled += note.length * Fraction(*note.ratio)
+        tuplets.append(Tuplet(*note.ratio, starts=opens))
+        before = note.ratio
+    return tuplets
+
+
+def _run_from(voice: Sequence[DraftNote], place: int) -> list[DraftNote]:
+    """Notes from this place on that have the same ratio."""
+    stop = place
+    while stop < len(voice) and voice[stop].ratio == voice[place].ratio:
+        stop += 1
+    return list(voice[place:stop])
+
+
+def _base(note: DraftNote) -> Fraction:
+    """Note value of a note in a tuplet, dots left aside; its written length where it has none."""
+    assert note.ratio is not None
+    value = note_value(note.length, Tuplet(*note.ratio))
+    return value[0] if value else note.length * Fraction(*note.ratio)
+
+
+# ---- bars
+
+
+def _close_endings(measures: Sequence[DraftMeasure], complaints: Complaints) -> None:
+    """Let an ending that the file never closes stop at the next repeat, double bar or ending (ABC 2.1, 4.9)."""
+    opened: DraftMeasure | None = None
+    for index, measure in enumerate(measures):
+        if measure.opens_ending:
+            opened = measure
+        if opened is not None and not measure.closes_ending:
+            following = measures[index + 1] if index + 1 < len(measures) else None
+            if measure.repeats or measure.bar_line is not BarLine.PLAIN or following is None or following.opens_ending:
+                complaints.once(opened.line, "An ending without an end was closed at the next repeat or double bar.")
+                measure.closes_ending = True
+        if measure.closes_ending:
+            opened = None
+
+
+def _endings(measures: Sequence[DraftMeasure]) -> list[tuple[int, ...]]:
+    """``Bar.ending`` of each measure."""
+    endings: list[tuple[int, ...]] = []
+    current: tuple[int, ...] = ()
+    for measure in measures:
+        current = measure.opens_ending or current
+        endings.append(current)
+        if measure.closes_ending:
+            current = ()
+    return endings
+
+
+def _repeats(measure: DraftMeasure, endings: Sequence[tuple[int, ...]], index: int) -> int:
+    if not measure.repeats:
+        return 0
+    if measure.facts.times is not None:
+        return measure.facts.times
+    return max(measure.repeats, implied_repeats(endings, index)) if endings[index] or measure.repeats == 1 else measure.repeats
+
+
+def _read_coda_signs(measures: Sequence[DraftMeasure]) -> None:
+    """Of coda signs that nothing tells the meaning of, the first says where to leave, the last where to go on."""
+    signs = [measure for measure in measures for _ in measure.coda_signs]
+    if len(signs) > 1 and not any(measure.to_coda for measure in measures):
+        signs.pop(0).to_coda = True
+    if signs and not any(measure.coda for measure in measures):
+        signs[-1].coda = True
+
+
+def _numbers(measures: Sequence[DraftMeasure]) -> list[int]:
+    """Printed numbers: as the file has them, else counted on; a measure that prints none shares the one before it."""
+    numbers: list[int] = []
+    for measure in measures:
+        number = printed_number(measure.shown) if not measure.implicit and measure.shown else None
+        if number is None:
+            number = printed_number(measure.number)
+        if number is None:
+            before = numbers[-1] if numbers else 0
+            number = before if measure.implicit else before + 1
+        numbers.append(number)
+    return numbers
+
+
+def _with_starts(bars: Sequence[Bar], facts: Sequence[BarFacts], is_ours: bool) -> tuple[Bar, ...]:
+    """Bars with their offsets from the beginning of a full bar, which a lesson file says and others leave to be found.
+
+    A short first bar is a pick-up. Later a short bar begins late where it completes the short bar before it, or where
+    it opens a section whose last bar it does not complete.
+    """
+    if is_ours:
+        return tuple(
+            replace(bar, start=fact.start or Fraction(0)) for bar, fact in zip(bars, facts, strict=True)
+        )
+    placed: list[Bar] = []
+    for bar in bars:
+        full, length = bar.meter.bar_length, bar.length
+        start = Fraction(0)
+        before = placed[-1] if placed else None
+        if full is not None and 0 < length < full:
+            if before is None or (before.start == 0 and before.length + length == full):
+                start = full - length
+            elif bar.opens_repeat or before.ends_section:
+                start = full - length
+        placed.append(replace(bar, start=start))
+    return tuple(placed)
