@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from weakref import WeakKeyDictionary
 
@@ -19,11 +19,12 @@ from app.fonts import page_font
 from core.bowing import Bow
 from core.engraving.bow_signs import BowSign
 from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box, glyph_outline
-from core.engraving.picture import STAFF_SPACE, Anchor, BowSlot, Glyph, Picture, Run, Text
+from core.engraving.picture import STAFF_SPACE, Anchor, Glyph, Picture, Run, Text
 
 FONT_PIXELS = 200  # texts are set at this size and scaled, so that hinting and rounding never show
 LIFT = "E4CE"  # breathMarkComma: the bow is lifted
-SIGN_GAP = 0.25 * STAFF_SPACE  # between two signs over one note
+SIGN_GAP = 1 / 16  # between two signs over one note, in ems of the sign
+LARGEST_PAIR, SMALLEST_SIGN = 0.85, 0.7  # size of two signs over one note, beside a single one
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +89,8 @@ def paint_bow_signs(
         sign = signs.get(note_id)
         if sign is not None:
             colour = colours.get(note_id, inks.ink if sign.fixed else inks.light)
-            painter.fillPath(bow_sign_path(sign, slot, room[note_id]), colour)
+            path = bow_sign_path(sign.bows, sign.retake, slot.size, room[note_id])
+            painter.fillPath(path.translated(slot.x, slot.bottom), colour)
     painter.restore()
 
 
@@ -132,33 +134,34 @@ def run_width(run: Run) -> float:
     return metrics.horizontalAdvance(run.text) * run.size / FONT_PIXELS
 
 
-def bow_sign_path(sign: BowSign, slot: BowSlot, room: float = float("inf")) -> QPainterPath:
-    """Outline of the sign or signs over one note, a lift comma before them where the stroke is retaken.
+@lru_cache(maxsize=1024)
+def bow_sign_path(bows: tuple[Bow, ...], retake: bool, size: float, room: float = float("inf")) -> QPainterPath:
+    """Outline of the sign or signs over one note: the middle of the foot at 0, 0.
 
     Args:
-        sign: What to show.
-        slot: Where.
-        room: Width that the signs may take, in picture units; two signs shrink to fit, down to a legible size.
+        bows: One direction, or two that are shown side by side.
+        retake: A lift comma stands before the signs.
+        size: Em size.
+        room: Width that the signs may take; two shrink to fit, down to a legible size.
     """
-    codes = [DOWN_BOW if bow is Bow.DOWN else UP_BOW for bow in sign.bows]
-    size = slot.size
+    codes = [DOWN_BOW if bow is Bow.DOWN else UP_BOW for bow in bows]
+    gap = SIGN_GAP * size
     if len(codes) > 1:
-        full = sum(_glyph_width(code) for code in codes) * size / 1000 + SIGN_GAP * (len(codes) - 1)
-        size *= max(0.6, min(0.8, room / full))
-    gap = SIGN_GAP * size / slot.size
+        full = sum(_glyph_width(code) for code in codes) * size / 1000 + gap * (len(codes) - 1)
+        shrunk = max(SMALLEST_SIGN, min(LARGEST_PAIR, room / full))
+        size, gap = size * shrunk, gap * shrunk
     widths = [_glyph_width(code) * size / 1000 for code in codes]
     path = QPainterPath()
-    x = slot.x - (sum(widths) + gap * (len(codes) - 1)) / 2
-    if sign.retake:
-        comma = slot.size * 0.8
-        _, _, right, top = glyph_box(LIFT)
-        lift_top = slot.bottom - glyph_box(UP_BOW)[3] * size / 1000
-        lift_x = x - gap - right * comma / 1000
-        path.addPath(glyph_path(LIFT, comma).translated(lift_x, lift_top + top * comma / 1000))
-    for code, width in zip(codes, widths, strict=True):
-        path.addPath(glyph_path(code, size).translated(x - glyph_box(code)[0] * size / 1000, slot.bottom))
-        x += width + gap
     path.setFillRule(Qt.FillRule.WindingFill)
+    x = -(sum(widths) + gap * (len(codes) - 1)) / 2
+    if retake:
+        _, _, right, top = glyph_box(LIFT)
+        comma = 0.8 * size
+        lift_y = (top * comma - glyph_box(UP_BOW)[3] * size) / 1000
+        path.addPath(glyph_path(LIFT, comma).translated(x - gap - right * comma / 1000, lift_y))
+    for code, width in zip(codes, widths, strict=True):
+        path.addPath(glyph_path(code, size).translated(x - glyph_box(code)[0] * size / 1000, 0))
+        x += width + gap
     return path
 
 
@@ -242,7 +245,7 @@ def _room(picture: Picture) -> dict[str, float]:
     slots = sorted(picture.bow_slots.values(), key=lambda slot: slot.x)
     room = dict.fromkeys(picture.bow_slots, float("inf"))
     for slot, after in pairwise(slots):
-        between = after.x - slot.x - SIGN_GAP
+        between = round(after.x - slot.x - SIGN_GAP * slot.size)
         room[slot.note_id] = min(room[slot.note_id], between)
         room[after.note_id] = min(room[after.note_id], between)
     return room

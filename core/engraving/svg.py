@@ -7,7 +7,7 @@ Understands what verovio writes, no more: nested groups that move, ``use``, ``pa
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 from xml.parsers import expat
@@ -39,6 +39,8 @@ _ITALIC = frozenset({"dir", "mNum", "repeatMark"})
 _MUSIC_FONT = "Leipzig"
 _MOVE = re.compile(r"translate\(([-\d.]+),? ?([-\d.]+)\)")
 _SCALE = re.compile(r"scale\(([-\d.]+)")
+_ACCIDENTALS = {"\uea64": "♭", "\uea66": "♯"}  # set as Unicode, which can be searched for
+_TEXT_TO_MUSIC = 0.5625  # size of a text beside that of the music glyphs in it
 _NUMBER_SIZE = 324.0  # as verovio sets bar numbers
 _HEAD_ROOM = 200.0  # over a line with a part letter, which is moved up to clear the clef
 _OVER_CLEF = 260.0  # from the top staff line up
@@ -140,8 +142,11 @@ class _Reader:
         group = self._groups[-1]
         if self._skipped or self._text is None or not group.size:
             return
+        size = group.size
+        if group.music and text in _ACCIDENTALS:
+            text, size = _ACCIDENTALS[text], size * _TEXT_TO_MUSIC
         bold, italic = (group.bold, group.italic) if not group.music else (False, False)
-        self._runs.append(Run(text, group.size, group.music, bold, italic))
+        self._runs.append(Run(text, size, group.music, bold, italic))
 
     # Elements
 
@@ -302,7 +307,7 @@ def _commands(tag: str, given: Mapping[str, str]) -> tuple[Command, ...] | None:
     return None
 
 
-def _through(points: list[tuple[float, ...]], closed: bool) -> tuple[Command, ...]:
+def _through(points: Sequence[tuple[float, ...]], closed: bool) -> tuple[Command, ...]:
     lines = tuple(Command("L" if place else "M", point) for place, point in enumerate(points))
     return (*lines, Command("Z")) if closed else lines
 
