@@ -35,7 +35,7 @@ ORNAMENT_OF_NAME = {name: sign for sign, name in ORNAMENT_NAMES.items() if name 
 ORNAMENT_OF_TEXT = {sign.value: sign for sign, name in ORNAMENT_NAMES.items() if name == OTHER_ORNAMENT}
 
 # The element of ``notations`` that holds each sign; the fermata stands there by itself.
-ARTICULATION_HOLDERS = {sign: "articulations" for sign in Articulation} | {
+ARTICULATION_HOLDERS = dict.fromkeys(Articulation, "articulations") | {
     Articulation.OPEN_STRING: "technical",
     Articulation.HARMONIC: "technical",
     Articulation.SNAP_PIZZICATO: "technical",

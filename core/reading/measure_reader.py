@@ -16,11 +16,21 @@ from core.bowing import Grace
 from core.harmony import is_known_kind, read_harmony
 from core.lesson_fields import BarFacts, TuneFields
 from core.musicxml_names import (
-    ARTICULATION_OF_NAME, BASE_OF_TYPE, BOW_OF_NAME, ORNAMENT_OF_NAME, ORNAMENT_OF_TEXT, OTHER_ORNAMENT,
+    ARTICULATION_OF_NAME,
+    BASE_OF_TYPE,
+    BOW_OF_NAME,
+    ORNAMENT_OF_NAME,
+    ORNAMENT_OF_TEXT,
+    OTHER_ORNAMENT,
 )  # fmt: skip
 from core.reading.musicxml_attributes import CLEF_G, FREE, NO_KEY, read_key, read_meter
 from core.reading.musicxml_draft import (
-    Complaints, DraftMeasure, DraftNote, DraftPart, DraftPitch, SlurEnd,
+    Complaints,
+    DraftMeasure,
+    DraftNote,
+    DraftPart,
+    DraftPitch,
+    SlurEnd,
 )  # fmt: skip
 from core.reading.note_lengths import LONGEST
 from core.tune import NOTE_BASES, STEP_SEMITONES, BarLine, Jump, Key, Meter, Pitch, Tempo, note_value
@@ -32,7 +42,8 @@ MAX_RATIO = 64
 
 # Elements that say how the page looks or how a machine plays it, or what is told by others beside them.
 SILENT = {
-    "beam", "stem", "notehead", "notehead-text", "instrument", "play", "listen", "print", "bookmark", "link", "grouping",
+    "beam", "stem", "notehead", "notehead-text", "instrument", "play", "listen", "print", "bookmark", "link",
+    "grouping",
     "footnote", "level", "listening", "frame", "staff", "voice", "type", "dot", "accidental", "time-modification",
     "duration", "chord", "pitch", "rest", "grace", "tie", "offset", "direction-type", "midi-device", "midi-instrument",
     "instruments", "staves", "part-symbol", "directive", "for-part", "staff-details", "divisions", "instrument-change",

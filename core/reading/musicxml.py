@@ -133,14 +133,14 @@ def _read_parts(root: etree._Element, header: _Header, complaints: Complaints) -
     readers: dict[str, MeasureReader] = {}
 
     def reader(element: etree._Element) -> MeasureReader | None:
-        part_id = (element.get("id") or "").strip()
+        part_id, line = (element.get("id") or "").strip(), element.sourceline or 0
         if part_id not in readers:
             if len(readers) >= MAX_PARTS:
-                complaints.once(element.sourceline or 0, f"The score has more than {MAX_PARTS} parts: some were left out.")
+                complaints.once(line, f"The score has more than {MAX_PARTS} parts: some were left out.")
                 return None
             if part_id not in header.part_names:
-                complaints.once(element.sourceline or 0, "A part that the part list does not name was read without a name.")
-            part = DraftPart(part_id, header.part_names.get(part_id, ""), element.sourceline or 0)
+                complaints.once(line, "A part that the part list does not name was read without a name.")
+            part = DraftPart(part_id, header.part_names.get(part_id, ""), line)
             readers[part_id] = MeasureReader(part, complaints, header.fields.tune, header.fields.is_ours)
         return readers[part_id]
 

@@ -1,4 +1,4 @@
-"""Keys and metres of MusicXML ``attributes``: element in, value and, where something had to give way, a sentence out."""
+"""Keys and metres of MusicXML ``attributes``: element in; value, and a sentence where it had to give way, out."""
 
 from __future__ import annotations
 
@@ -71,7 +71,7 @@ def read_meter(element: etree._Element) -> tuple[Meter | None, str]:
             return None, f"“{beats_text[:20]}/{unit_text[:20]}” is no metre: the one before goes on."
         numbers, bottom = [int(word) for word in beats_text.split("+")], int(unit_text)
         if bottom not in _UNITS or not all(numbers) or sum(numbers) > _MAX_COUNT:
-            return None, f"“{beats_text[:20]}/{unit_text[:20]}” is no metre that can be counted: the one before goes on."
+            return None, f"“{beats_text[:20]}/{unit_text[:20]}” cannot be counted as a metre: the one before goes on."
         groups.append((numbers, bottom))
     if not groups:
         return None, "A time signature without figures: the one before goes on."
@@ -83,5 +83,5 @@ def read_meter(element: etree._Element) -> tuple[Meter | None, str]:
         complaint = f"A metre of different units is shown as {'+'.join(map(str, counts))}/{bottom}."
     elif element.find("interchangeable") is not None:
         complaint = "The second of two metres that take turns was left out."
-    sign = symbol if symbol in ("common", "cut") and len(counts) == 1 else ""
+    sign = symbol if symbol in ("common", "cut") and len(counts) == 1 and counts[0] == bottom else ""
     return Meter(counts, bottom, sign), complaint

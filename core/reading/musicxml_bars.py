@@ -6,14 +6,16 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import pairwise
 
 from core.accidentals import BarAccidentals
 from core.lesson_fields import BarFacts
 from core.measures import implied_repeats, printed_number
+from core.reading.bar_starts import bar_starts
 from core.reading.measure_reader import MAX_NOTES
 from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftNote, DraftPart
 from core.reading.note_lengths import is_exact, split_length
-from core.tune import Bar, BarLine, ChordSymbol, Key, Note, Pitch, Tuplet, Words, note_value
+from core.tune import Bar, BarLine, ChordSymbol, Note, Tuplet, Words, note_value
 
 _OUR_ID = re.compile(r"(?:v\d+\.)?([A-Za-z][A-Za-z0-9._-]*)")
 
@@ -45,7 +47,7 @@ def build_bars(part: DraftPart, complaints: Complaints, is_ours: bool) -> PartBa
     held = _held_notes([note for notes in voices for note in notes], complaints)
     ids = _Ids(voices, is_ours)
     _close_endings(measures, complaints)
-    _read_coda_signs(part.measures)
+    _read_coda_signs(measures)
     endings = _endings(measures)
     numbers = _numbers(measures)
     bars: list[Bar] = []
@@ -127,50 +129,60 @@ def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is
 
 def _cut(measure: DraftMeasure, voice: str, complaints: Complaints) -> Iterator[DraftMeasure]:
     """Cut a measure in two at each repeat sign inside it."""
-    rest = measure
-    for at, backward in measure.cuts:
-        at -= measure.end - rest.end
-        notes = [note for notes in rest.voices.values() for note in notes]
-        if any(note.at < at < note.stop for note in rest.voices.get(voice, [])):
+    rest, done = measure, Fraction(0)
+    for cut, backward in measure.cuts:
+        at = cut - done
+        kept = rest.voices.get(voice, [])
+        if any(note.at < at < note.stop for note in kept):
             complaints.say(measure.line, "A repeat sign in the middle of a note was left out.")
-            continue
-        if not any(note.at < at for note in notes) or not any(note.at >= at for note in notes):
-            rest.repeats = rest.repeats or int(backward)
-            continue
-        first = replace(
-            rest,
-            voices={name: [note for note in notes if note.at < at] for name, notes in rest.voices.items()},
-            end=at,
-            repeats=int(backward),
-            closes_ending=False,
-            bar_line=BarLine.PLAIN,
-            to_coda=False,
-            fine=False,
-            jump=None,
-            chords=[item for item in rest.chords if item[0] < at],
-            words=[item for item in rest.words if item[0] < at],
-            coda_signs=[],
-        )
-        later = [note for note in notes if note.at >= at]
-        for note in later:
-            note.at -= at
-        rest = replace(
-            rest,
-            voices={name: [note for note in notes if any(note is other for other in later)] for name, notes in rest.voices.items()},
-            end=rest.end - at,
-            implicit=True,
-            number=f"{rest.number}X",
-            opens_repeat=not backward,
-            opens_ending=(),
-            part="",
-            segno=False,
-            coda=False,
-            facts=BarFacts(),
-            chords=[(place - at, text) for place, text in rest.chords if place >= at],
-            words=[(place - at, text, above) for place, text, above in rest.words if place >= at],
-        )
-        yield first
+        elif not any(note.at < at for note in kept) and not backward:
+            rest.opens_repeat = True
+        elif not any(note.at >= at for note in kept) and backward:
+            rest.repeats = rest.repeats or 1
+        else:
+            first, rest = _halves(rest, at, backward)
+            done = cut
+            yield first
     yield rest
+
+
+def _halves(measure: DraftMeasure, at: Fraction, backward: bool) -> tuple[DraftMeasure, DraftMeasure]:
+    """What stands before a place in a measure, and what stands from there on."""
+    first = replace(
+        measure,
+        voices={voice: [note for note in notes if note.at < at] for voice, notes in measure.voices.items()},
+        end=at,
+        repeats=int(backward),
+        closes_ending=False,
+        bar_line=BarLine.PLAIN,
+        to_coda=False,
+        fine=False,
+        jump=None,
+        chords=[chord for chord in measure.chords if chord[0] < at],
+        words=[words for words in measure.words if words[0] < at],
+        cuts=[],
+    )
+    second = replace(
+        measure,
+        number=f"{measure.number}X",
+        implicit=True,
+        facts=BarFacts(),
+        voices={
+            voice: [replace(note, at=note.at - at) for note in notes if note.at >= at]
+            for voice, notes in measure.voices.items()
+        },
+        end=max(measure.end - at, Fraction(0)),
+        opens_repeat=not backward,
+        opens_ending=(),
+        part="",
+        segno=False,
+        coda=False,
+        chords=[(place - at, text) for place, text in measure.chords if place >= at],
+        words=[(place - at, text, above) for place, text, above in measure.words if place >= at],
+        coda_signs=[],
+        cuts=[],
+    )
+    return first, second
 
 
 # ---- ties
@@ -179,24 +191,22 @@ def _cut(measure: DraftMeasure, voice: str, complaints: Complaints) -> Iterator[
 def _held_notes(notes: Sequence[DraftNote], complaints: Complaints) -> set[int]:
     """``id()`` of the notes that are tied on from the note before them."""
     held: set[int] = set()
-    for before, note in zip([None, *notes], notes, strict=False):
-        starts = [pitch for pitch in before.pitches if pitch.tie_starts] if before else []
-        stops = [pitch for pitch in note.pitches if pitch.tie_stops]
+    for before, note in pairwise([None, *notes, None]):
+        starts = {drafted.pitch.midi for drafted in before.pitches if drafted.tie_starts} if before else set()
+        stops = {drafted.pitch.midi for drafted in note.pitches if drafted.tie_stops} if note else set()
         if not starts and not stops:
             continue
-        tied = {pitch.pitch.midi for pitch in starts} | {pitch.pitch.midi for pitch in stops}
-        if (
-            before is not None
-            and {pitch.pitch.midi for pitch in before.pitches} == {pitch.pitch.midi for pitch in note.pitches} == tied
-        ):
+        line = before.line if before is not None and starts else note.line if note is not None else 0
+        before_midi = {drafted.pitch.midi for drafted in before.pitches} if before else set()
+        note_midi = {drafted.pitch.midi for drafted in note.pitches} if note else set()
+        if note is not None and before_midi == note_midi == starts | stops:
             held.add(id(note))
-        elif tied & {pitch.pitch.midi for pitch in note.pitches} and before is not None and not before.is_rest:
-            complaints.once(note.line, "A tie that holds one note of a double stop only was left out.")
+            if starts != stops:
+                complaints.once(line, "A tie that lacks one end was read as a tie, since the same note follows.")
+        elif before_midi & note_midi & (starts | stops):
+            complaints.once(line, "A tie that holds one note of a double stop only was left out.")
         else:
-            line = before.line if starts and before is not None else note.line
             complaints.once(line, "A tie without the same note on its other side was left out.")
-    if notes and any(pitch.tie_starts for pitch in notes[-1].pitches):
-        complaints.once(notes[-1].line, "A tie without the same note on its other side was left out.")
     return held
 
 
@@ -248,7 +258,7 @@ def _notes(
         elif len(pieces) > 1 and not draft.is_rest:
             complaints.once(draft.line, "A length that no single note value can show was written as tied notes.")
         courtesy = _is_courtesy(draft, accidentals, id(draft) in held, is_ours)
-        pitches = tuple(sorted((pitch.pitch for pitch in draft.pitches), key=lambda pitch: pitch.midi))
+        pitches = tuple(sorted((pitch.pitch for pitch in draft.pitches), key=lambda pitch: (pitch.midi, pitch)))
         for piece, (length, of_piece) in enumerate(pieces):
             count += 1
             note_id = ids.first(draft, bar, count) if piece == 0 else ids.new(bar, count)
@@ -356,7 +366,9 @@ def _repeats(measure: DraftMeasure, endings: Sequence[tuple[int, ...]], index: i
         return 0
     if measure.facts.times is not None:
         return measure.facts.times
-    return max(measure.repeats, implied_repeats(endings, index)) if endings[index] or measure.repeats == 1 else measure.repeats
+    says_nothing = measure.repeats == 1
+    implied = implied_repeats(endings, index)
+    return max(measure.repeats, implied) if endings[index] or says_nothing else measure.repeats
 
 
 def _read_coda_signs(measures: Sequence[DraftMeasure]) -> None:
@@ -383,24 +395,6 @@ def _numbers(measures: Sequence[DraftMeasure]) -> list[int]:
 
 
 def _with_starts(bars: Sequence[Bar], facts: Sequence[BarFacts], is_ours: bool) -> tuple[Bar, ...]:
-    """Bars with their offsets from the beginning of a full bar, which a lesson file says and others leave to be found.
-
-    A short first bar is a pick-up. Later a short bar begins late where it completes the short bar before it, or where
-    it opens a section whose last bar it does not complete.
-    """
-    if is_ours:
-        return tuple(
-            replace(bar, start=fact.start or Fraction(0)) for bar, fact in zip(bars, facts, strict=True)
-        )
-    placed: list[Bar] = []
-    for bar in bars:
-        full, length = bar.meter.bar_length, bar.length
-        start = Fraction(0)
-        before = placed[-1] if placed else None
-        if full is not None and 0 < length < full:
-            if before is None or (before.start == 0 and before.length + length == full):
-                start = full - length
-            elif bar.opens_repeat or before.ends_section:
-                start = full - length
-        placed.append(replace(bar, start=start))
-    return tuple(placed)
+    """Bars with their offsets from the beginning of a full bar, which only a lesson file says."""
+    starts = [fact.start or Fraction(0) for fact in facts] if is_ours else bar_starts(bars)
+    return tuple(replace(bar, start=start) for bar, start in zip(bars, starts, strict=True))

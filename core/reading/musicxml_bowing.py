@@ -6,12 +6,13 @@ from collections.abc import Mapping, Sequence
 
 from immutabledict import immutabledict
 
-from core.bowing import Articulation, Bowing, Join, Mark, Signs
+from core.bowing import Articulation, Bow, Bowing, Join, Mark, Signs
 from core.lesson_fields import BowingFields
 from core.reading.musicxml_draft import Complaints, DraftNote
-from core.tune import Note, Tune
-from core.written_bows import derived_bows
+from core.tune import Tune
+from core.written_bows import derived_bows, hook_sides, starts_stroke, struck_before
 
+_HOOK_SIGNS = (Articulation.STACCATO, Articulation.TENUTO)
 MAX_FOLLOWED = 40  # directions changed elsewhere that are followed one by one; beyond it all are taken as fixed
 
 
@@ -33,15 +34,14 @@ def read_bowing(
     """
     slurs = _slurs([draft for draft, _ in drafts], complaints)
     joins = _joins(tune, drafts, slurs, complaints)
-    dotted = {note_id for draft, note_id in drafts if Articulation.STACCATO in draft.articulations}
-    hooks = _hooks(tune, joins, dotted)
+    by_id = {note_id: draft for draft, note_id in drafts}
+    hooks, hook_signs = _hooks(tune, joins, by_id)
     if fields is not None:
         hooks &= fields.hooks
-    sides = hooks | {before.id for note_id in hooks if (before := _sounding_before(tune, note_id, dotted))}
-    dots = fields.dots if fields is not None else frozenset()
+        hook_signs = dict.fromkeys(hook_sides(tune, hooks) - fields.dots, Articulation.STACCATO)
     signs = {}
     for draft, note_id in drafts:
-        of_note = _signs(draft, keeps_dot=note_id not in sides or note_id in dots)
+        of_note = _signs(draft, hook_signs.get(note_id))
         if of_note:
             signs[note_id] = of_note
     bowing = Bowing(
@@ -53,6 +53,8 @@ def read_bowing(
     for draft, note_id in drafts:
         if draft.bows and draft.is_rest:
             complaints.once(draft.line, "A bow mark on a rest was left out.")
+        elif draft.bows and fields is None and tune.note(note_id).held:
+            complaints.once(draft.line, "A bow mark on the second note of a tie was left out: nothing is struck there.")
         elif draft.bows:
             bows[note_id] = draft
     if fields is None:
@@ -95,44 +97,47 @@ def _joins(
 ) -> list[str]:
     """Ids of the notes that slurs join to the note before them, in written order."""
     lasts = {last for _, last, _ in slurs}
-    joined: set[str] = set()
+    joined: set[int] = set()
     for first, last, line in slurs:
         if first in lasts:
-            complaints.once(line, "Two slurs meet on one note: they are read as one stroke.")
-        over_rest = False
-        for _, note_id in drafts[first : last + 1]:
-            note, before = tune.note(note_id), tune.before(note_id)
-            over_rest |= note.is_rest
-            if note_id == drafts[first][1] or note.is_rest or before is None or before.is_rest or note.held:
-                continue
-            joined.add(note_id)
-        if over_rest:
-            complaints.once(line, "A slur over a rest was broken there.")
-    return [note_id for _, note_id in drafts if note_id in joined]
+            complaints.once(line, "A slur begins on the note where another ends: both are read as one stroke.")
+        if drafts[first][0].is_rest:
+            complaints.once(line, "A slur begins on a rest: it is read from the note after it.")
+            first += 1
+        rest = next((place for place in range(first, last + 1) if drafts[place][0].is_rest), None)
+        if rest is not None:
+            complaints.once(line, "A slur runs over a rest: it is read as ending before the rest.")
+        joined.update(range(first + 1, last + 1 if rest is None else rest))
+    return [drafts[place][1] for place in sorted(joined) if not tune.note(drafts[place][1]).held]
 
 
-def _hooks(tune: Tune, joins: Sequence[str], dotted: set[str]) -> frozenset[str]:
-    """Ids of joined notes that have a dot, as has the note before them: a stop between, in one stroke (rule B9)."""
-    return frozenset(
-        note_id for note_id in joins if note_id in dotted and _sounding_before(tune, note_id, dotted) is not None
-    )
+def _hooks(
+    tune: Tune, joins: Sequence[str], drafts: Mapping[str, DraftNote]
+) -> tuple[frozenset[str], dict[str, Articulation]]:
+    """Ids of the joined notes that have a dot or a line, as has the note struck before them (rule B9).
 
-
-def _sounding_before(tune: Tune, note_id: str, dotted: set[str]) -> Note | None:
-    """The dotted note that sounds just before this one: the one written there, or the one it is held on from."""
-    before = tune.before(note_id)
-    while before is not None and before.id not in dotted and before.held:
-        before = tune.before(before.id)
-    return before if before is not None and before.id in dotted else None
+    Returns:
+        The ids, and by note id the sign that only says so.
+    """
+    hooks: set[str] = set()
+    signs: dict[str, Articulation] = {}
+    for note_id in joins:
+        before = struck_before(tune, note_id)
+        if before is None or before.id not in drafts:
+            continue
+        for sign in _HOOK_SIGNS:
+            if sign in drafts[note_id].articulations and sign in drafts[before.id].articulations:
+                hooks.add(note_id)
+                signs[note_id] = signs[before.id] = sign
+                break
+    return frozenset(hooks), signs
 
 
 # ---- signs
 
 
-def _signs(draft: DraftNote, keeps_dot: bool) -> Signs:
-    articulations = tuple(
-        sign for sign in draft.articulations if keeps_dot or sign is not Articulation.STACCATO
-    )
+def _signs(draft: DraftNote, hook_sign: Articulation | None) -> Signs:
+    articulations = tuple(sign for sign in draft.articulations if sign is not hook_sign)
     return Signs(tuple(draft.graces), tuple(draft.ornaments), articulations, tuple(draft.fingerings))
 
 
@@ -168,15 +173,20 @@ def _fix_foreign_bows(
     tune: Tune, bowing: Bowing, bows: Mapping[str, DraftNote], complaints: Complaints
 ) -> Bowing:
     """Fix each shown direction that does not follow from those fixed before it in the tune."""
-    order = sorted(bows, key=tune.places.__getitem__)
+    places = tune.places
+    shown: dict[str, Bow] = {}
+    for note_id in sorted(bows, key=places.__getitem__):
+        if note_id in bowing.marks or starts_stroke(bowing, tune.note(note_id)):
+            shown[note_id] = bows[note_id].bows[0]
+        else:
+            complaints.once(bows[note_id].line, "A bow mark inside a stroke was left out.")
     for attempt in range(MAX_FOLLOWED + 1):
-        derived = derived_bows(tune, bowing)
-        told = {note_id: mark.bow for note_id, mark in bowing.marks.items()}
-        new = [note_id for note_id in order if (told | derived | told).get(note_id) is not bows[note_id].bows[0]]
+        told = derived_bows(tune, bowing) | {note_id: mark.bow for note_id, mark in bowing.marks.items()}
+        new = [note_id for note_id, bow in shown.items() if told.get(note_id) is not bow]
         if not new:
             break
         for note_id in new if attempt == MAX_FOLLOWED else new[:1]:
-            bow = bows[note_id].bows[0]
+            bow = shown[note_id]
             complaints.say(
                 bows[note_id].line,
                 f"“{bowing.name}”: the {bow.value}-bow of {_where(tune, note_id)} does not follow from the strokes "

@@ -10,16 +10,22 @@ from math import lcm
 from lxml import etree
 
 from core.accidentals import BarAccidentals
-from core.bowing import Articulation, Bowing, Grace, Join
+from core.bowing import Articulation, Bowing, Grace, Join, Ornament
 from core.engraving.beams import beam_groups
 from core.harmony import write_harmony
 from core.measures import measure_numbers
 from core.musicxml_names import (
-    ARTICULATION_HOLDERS, BOW_NAMES, JUMP_SOUNDS, NAME_OF_ALTER, NAME_OF_TYPE, ORNAMENT_NAMES, OTHER_ORNAMENT,
+    ARTICULATION_HOLDERS,
+    BOW_NAMES,
+    JUMP_SOUNDS,
+    NAME_OF_ALTER,
+    NAME_OF_TYPE,
+    ORNAMENT_NAMES,
+    OTHER_ORNAMENT,
 )  # fmt: skip
 from core.tune import SHARP_ORDER, Bar, BarLine, Key, Meter, Note, Pitch, Tempo, Tune, note_value
 from core.writing.xml_tree import add, xml_text
-from core.written_bows import written_bows
+from core.written_bows import hook_sides, written_bows
 
 _VOICE = "1"
 _BAR_STYLES = {BarLine.DOUBLE: "light-light", BarLine.FINAL: "light-heavy"}
@@ -30,7 +36,8 @@ class Grid:
 
     def __init__(self, tune: Tune) -> None:
         times = {note.length for note in tune.sequence}
-        times |= {item.at for bar in tune.bars for item in (*bar.chords, *bar.words)}
+        times |= {chord.at for bar in tune.bars for chord in bar.chords}
+        times |= {words.at for bar in tune.bars for words in bar.words}
         self.divisions = lcm(*(time.denominator for time in times))
 
     def __call__(self, time: Fraction) -> str:
@@ -40,16 +47,6 @@ class Grid:
 def hides_tonic(key: Key) -> bool:
     """Whether a key is written by its altered steps alone, which do not tell fifths and mode."""
     return bool(key.altered) and key != Key(0, "none", key.altered)
-
-
-def hook_sides(tune: Tune, bowing: Bowing) -> frozenset[str]:
-    """Ids of the notes on both sides of each hook: those that a dot under the slur is written on."""
-    sides = set()
-    for note_id, how in bowing.joins.items():
-        before = tune.before(note_id)
-        if how is Join.HOOK and before is not None:
-            sides |= {before.id, note_id}
-    return frozenset(sides)
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +76,7 @@ class _MeasureWriter:
     def __init__(self, tune: Tune, bowing: Bowing, grid: Grid, prefix: str, leads: bool) -> None:
         self._tune, self._bowing, self._grid, self._prefix, self._leads = tune, bowing, grid, prefix, leads
         self._links = _links(tune, bowing)
-        self._dotted = hook_sides(tune, bowing)
+        self._dotted = hook_sides(tune, (i for i, how in bowing.joins.items() if how is Join.HOOK))
         self._bows = written_bows(tune, bowing)
 
     def write(self, part: etree._Element) -> None:
@@ -151,17 +148,17 @@ class _MeasureWriter:
                 element.set("id", xml_text(self._prefix + note.id))
                 if note.hidden:
                     element.set("print-object", "no")
-            self._fill_note(element, bar, note, pitch, accidentals, chord=place > 0)
+            else:
+                add(element, "chord")
+            self._fill_note(element, bar, note, pitch, accidentals)
             for level, beam in enumerate(beams if place == 0 else (), start=1):
                 add(element, "beam", beam, number=str(level))
             self._add_notations(element, note, first=place == 0)
 
     def _fill_note(
-        self, element: etree._Element, bar: Bar, note: Note, pitch: Pitch | None, accidentals: BarAccidentals, chord: bool
+        self, element: etree._Element, bar: Bar, note: Note, pitch: Pitch | None, accidentals: BarAccidentals
     ) -> None:
         links = self._links[note.id]
-        if chord:
-            add(element, "chord")
         if pitch is None:
             rest = add(element, "rest")
             if note.length == bar.meter.bar_length and len(bar.notes) == 1:
@@ -276,8 +273,8 @@ def _beam_levels(flags: Sequence[int]) -> dict[int, tuple[str, ...]]:
         for level in range(1, count + 1):
             before = place > 0 and flags[place - 1] >= level
             after = place < last and flags[place + 1] >= level
-            alone = "forward hook" if place == 0 else "backward hook"
-            of_note.append({(True, True): "continue", (True, False): "end", (False, True): "begin"}.get((before, after), alone))
+            value = {(True, True): "continue", (True, False): "end", (False, True): "begin"}.get((before, after))
+            of_note.append(value or ("forward hook" if place == 0 else "backward hook"))
         values[place] = tuple(of_note)
     return values
 
@@ -336,7 +333,7 @@ def _add_grace(measure: etree._Element, grace: Grace, accidentals: BarAccidental
             add(element, "beam", beam, number=str(level))
 
 
-def _add_ornaments(notations: etree._Element, signs: Sequence[object]) -> None:
+def _add_ornaments(notations: etree._Element, signs: Sequence[Ornament]) -> None:
     if signs:
         ornaments = add(notations, "ornaments")
         for sign in signs:

@@ -19,15 +19,18 @@ from core.lesson_fields import BarFacts, BowingFields, TuneFields, to_fields
 from core.measures import implied_repeats, measure_numbers
 from core.musicxml_names import VERSION
 from core.tune import BarLine, Credit, Tune
-from core.writing.measures import Grid, add_measures, hides_tonic, hook_sides
+from core.writing.measures import Grid, add_measures, hides_tonic
 from core.writing.xml_tree import add
+from core.written_bows import hook_sides
 
 _DOCTYPE = (
     '<!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" '
     '"http://www.musicxml.org/dtds/partwise.dtd">'
 )
 # Kinds of credit that name no person; all others are a creator of that type.
-NOT_CREATORS = {"origin", "source", "book", "notes", "history", "discography", "group", "area", "file", "lyrics", "rights"}
+NOT_CREATORS = {
+    "origin", "source", "book", "notes", "history", "discography", "group", "area", "file", "lyrics", "rights",
+}  # fmt: skip
 
 
 def write_musicxml(lesson: Lesson) -> str:
@@ -110,12 +113,13 @@ def _shelve(credits: tuple[Credit, ...]) -> _Shelves:
 
 def _bowing_fields(tune: Tune, bowing: Bowing) -> BowingFields:
     own_dots = frozenset(i for i, signs in bowing.signs.items() if Articulation.STACCATO in signs.articulations)
+    hooks = frozenset(note_id for note_id, how in bowing.joins.items() if how is Join.HOOK)
     return BowingFields(
         accents=bowing.accents,
         marks=bowing.marks,
         retakes=bowing.retakes,
-        hooks=frozenset(note_id for note_id, how in bowing.joins.items() if how is Join.HOOK),
-        dots=own_dots & hook_sides(tune, bowing),
+        hooks=hooks,
+        dots=own_dots & hook_sides(tune, hooks),
     )
 
 
@@ -123,11 +127,13 @@ def _bar_facts(tune: Tune) -> dict[str, BarFacts]:
     """Facts of the bars that have any, by measure number."""
     endings = [bar.ending for bar in tune.bars]
     facts = {}
-    for index, (bar, number) in enumerate(zip(tune.bars, measure_numbers([bar.number for bar in tune.bars]), strict=True)):
+    numbers = measure_numbers([bar.number for bar in tune.bars])
+    for index, (bar, number) in enumerate(zip(tune.bars, numbers, strict=True)):
         before = tune.bars[index - 1] if index else None
+        tells_times = not bar.ending or bar.repeats in (0, implied_repeats(endings, index))
         of_bar = BarFacts(
             start=bar.start or None,
-            times=bar.repeats if bar.repeats and bar.ending and bar.repeats != implied_repeats(endings, index) else None,
+            times=None if tells_times else bar.repeats,
             line=bar.line if bar.repeats and bar.line is BarLine.FINAL else None,
             key=bar.key if hides_tonic(bar.key) and (before is None or before.key != bar.key) else None,
         )
