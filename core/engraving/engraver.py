@@ -19,7 +19,7 @@ from core.tune import Tune
 
 _OPTIONS: dict[str, Any] = {
     "scale": 100, "header": "none", "footer": "none", "adjustPageHeight": True, "pageHeight": 6000,
-    "pageMarginTop": 0, "pageMarginBottom": 0, "pageMarginLeft": 0, "pageMarginRight": 0,
+    "pageMarginTop": 8, "pageMarginBottom": 4, "pageMarginLeft": 0, "pageMarginRight": 0,
     "font": "Leipzig", "smuflTextFont": "none", "fontTextLiberation": True,
     "svgRemoveXlink": True, "svgFormatRaw": True,
     "minLastJustification": 0.3,  # all lines are as wide as the page but the shortest

@@ -5,7 +5,9 @@ Outlines are in 1/1000 em with y *up*, as in the font; code points are SMuFL's, 
 
 from __future__ import annotations
 
+import math
 import re
+from collections.abc import Iterator
 from functools import cache
 from importlib.resources import files
 from typing import NamedTuple
@@ -26,6 +28,7 @@ class Command(NamedTuple):
 DOWN_BOW = "E610"  # stringsDownBow
 UP_BOW = "E612"  # stringsUpBow
 
+_FLAT = 1e-9  # a coefficient that counts as zero
 _TOKEN = re.compile(r"[A-Za-z]|-?\d*\.?\d+(?:e-?\d+)?")
 _NUMBERS = {"M": 2, "L": 2, "H": 1, "V": 1, "C": 6, "S": 4, "Q": 4, "Z": 0}  # after each command
 _ODD = {"H": (0,), "V": (1,)} | {letter: (0, 1) * (count // 2) for letter, count in _NUMBERS.items() if count != 1}
@@ -42,10 +45,41 @@ def glyph_outline(code: str) -> tuple[Command, ...]:
 
 @cache
 def glyph_box(code: str) -> tuple[float, float, float, float]:
-    """Left, bottom, right and top of a glyph's outline (control points included); zeros for an empty glyph."""
-    xs = [value for command in glyph_outline(code) for value in command.numbers[::2]]
-    ys = [value for command in glyph_outline(code) for value in command.numbers[1::2]]
-    return (min(xs), min(ys), max(xs), max(ys)) if xs else (0.0, 0.0, 0.0, 0.0)
+    """Left, bottom, right and top of a glyph's outline; zeros for an empty glyph."""
+    outline = glyph_outline(code)
+    return outline_box(outline) if outline else (0.0, 0.0, 0.0, 0.0)
+
+
+def outline_box(commands: tuple[Command, ...]) -> tuple[float, float, float, float]:
+    """Least x, least y, greatest x and greatest y that an outline reaches; control points do not count."""
+    xs: list[float] = []
+    ys: list[float] = []
+    for letter, numbers in commands:
+        if letter == "C":
+            xs.extend(_turns(xs[-1], *numbers[::2]))
+            ys.extend(_turns(ys[-1], *numbers[1::2]))
+        xs.extend(numbers[-2::2])
+        ys.extend(numbers[-1::2])
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _turns(start: float, first: float, second: float, end: float) -> Iterator[float]:
+    """Values at which one coordinate of a cubic curve turns back between its ends."""
+    low, high = (start, end) if start < end else (end, start)
+    if low <= first <= high and low <= second <= high:
+        return
+    a = end - start + 3 * (first - second)
+    b = 2 * (start - 2 * first + second)
+    c = first - start
+    if abs(a) < _FLAT:
+        places = [-c / b] if abs(b) > _FLAT else []
+    else:
+        root = b * b - 4 * a * c
+        places = [(-b + sign * math.sqrt(root)) / (2 * a) for sign in (-1, 1)] if root >= 0 else []
+    for t in places:
+        if 0 < t < 1:
+            s = 1 - t
+            yield s * s * s * start + 3 * s * s * t * first + 3 * s * t * t * second + t * t * t * end
 
 
 def parse_outline(text: str) -> tuple[Command, ...]:

@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from enum import Enum
 from functools import cached_property
 
-from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box
+from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box, outline_box
 from core.engraving.kinds import Kind
 
 UNITS_PER_MM = 100
@@ -127,10 +127,9 @@ class Outline:
 
     @property
     def box(self) -> Box:
-        """Box of all its points, control points included, and of half the pen around them."""
-        xs = [value for command in self.commands for value in command.numbers[::2]]
-        ys = [value for command in self.commands for value in command.numbers[1::2]]
-        return Box(min(xs), min(ys), max(xs), max(ys)).grown(self.pen / 2, self.pen / 2)
+        """What it covers, half the pen around it included."""
+        left, top, right, bottom = outline_box(self.commands)
+        return Box(left, top, right, bottom).grown(self.pen / 2, self.pen / 2)
 
 
 Shape = Glyph | Outline

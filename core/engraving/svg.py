@@ -248,7 +248,7 @@ class _Reader:
         curves = tuple(replace(curve, shape=curve.shape + len(staff)) for curve in self._curves)
         return Picture(
             width=self._size[0],
-            height=self._size[1],
+            height=max([self._size[1], *(curve.box.bottom for curve in curves)]),  # verovio forgets low slurs
             staff_top=min(self._staff_lines),
             staff_bottom=max(self._staff_lines),
             shapes=(*staff, *self._shapes),
