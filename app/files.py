@@ -54,7 +54,8 @@ def save_lesson(lesson: Lesson, path: Path) -> None:
     Raises:
         FileError: it cannot be written; a file that stood there before is as it was.
     """
-    from core.writing.musicxml import write_musicxml, write_mxl  # loads only when something is saved
+    from core.writing.musicxml import write_musicxml  # loaded when something is first saved
+    from core.writing.mxl import write_mxl
 
     data = write_mxl(lesson) if path.suffix.lower() == ".mxl" else write_musicxml(lesson).encode()
     try:

@@ -11,6 +11,8 @@ from pathlib import Path
 from PySide6.QtCore import QByteArray, QSettings
 
 RECENT_LIMIT = 8
+MARKS = ("every", "bars", "needed")  # the first is the default, here and below
+PAPERS = ("A4", "Letter")
 
 
 class Look(Enum):
@@ -60,13 +62,30 @@ class Settings:
 
     @property
     def marks(self) -> str:
-        """Which strokes carry a bow mark: ``every``, ``bars`` or ``needed``."""
-        marks = str(self._store.value("marks", "every"))
-        return marks if marks in ("every", "bars", "needed") else "every"
+        """Which strokes carry a bow mark on the page: ``every``, ``bars`` or ``needed``."""
+        return self._one_of("marks", MARKS)
 
     @marks.setter
     def marks(self, marks: str) -> None:
         self._store.setValue("marks", marks)
+
+    @property
+    def sheet_marks(self) -> str:
+        """The same on printed sheets."""
+        return self._one_of("sheet/marks", MARKS)
+
+    @sheet_marks.setter
+    def sheet_marks(self, marks: str) -> None:
+        self._store.setValue("sheet/marks", marks)
+
+    @property
+    def paper(self) -> str:
+        """Paper of PDF files: ``A4`` or ``Letter``."""
+        return self._one_of("sheet/paper", PAPERS)
+
+    @paper.setter
+    def paper(self, paper: str) -> None:
+        self._store.setValue("sheet/paper", paper)
 
     @property
     def folder(self) -> Path:
@@ -101,3 +120,7 @@ class Settings:
 
     def set_window(self, part: str, value: QByteArray) -> None:
         self._store.setValue(f"window/{part}", value)
+
+    def _one_of(self, key: str, choices: tuple[str, ...]) -> str:
+        value = str(self._store.value(key, choices[0]))
+        return value if value in choices else choices[0]
