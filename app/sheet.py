@@ -15,10 +15,10 @@ from app.painting import PRINT_INKS, Inks, bow_sign_path, paint_bow_signs, paint
 from core.bowing import Bow, Bowing, Join
 from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
-from core.engraving.lines import Line, break_lines
+from core.engraving.lines import break_lines
 from core.engraving.picture import STAFF_SPACE, Anchor, Picture, Run, Text
 from core.lesson import Lesson
-from core.strokes import Strokes, work_out
+from core.strokes import work_out
 from core.tune import Credit, Tune
 
 TITLE_MM, SMALL_TITLE_MM, HEADING_MM, BODY_MM, NOTE_MM = 7.0, 3.6, 4.4, 3.8, 3.1  # em sizes of texts
@@ -146,7 +146,9 @@ class Sheet:
     author: str
 
 
-def lay_out(lessons: Sequence[Lesson], settings: SheetSettings | None = None, engraver: Engraver | None = None) -> Sheet:
+def lay_out(
+    lessons: Sequence[Lesson], settings: SheetSettings | None = None, engraver: Engraver | None = None
+) -> Sheet:
     """Lay out lessons, each from a new page on, with all their bowings one after the other.
 
     Args:
@@ -287,10 +289,11 @@ class _Flow:
 
     def add_bowing(self, name: str, lines: Sequence[PlacedLine]) -> None:
         """A bowing: its name with its first line, then the others."""
-        heading = HEADING_MM * LEADING
         gap = BOWING_GAP_MM if self.lines else LINE_GAP_MM / 2
-        if self.lines and self.y + gap + heading + lines[0].height_mm > self.foot:
-            self._turn()
+        half = lines[: (len(lines) + 1) // 2]
+        needed = gap + HEADING_MM * LEADING + sum(line.height_mm + LINE_GAP_MM for line in half) - LINE_GAP_MM
+        if self.lines and self.y + needed > self.foot:  # at least half of it stands together with its name
+            self._turn("")
             gap = 0.0
         self.y += gap
         for text in _wrapped(name, HEADING_MM, self.settings.width_mm, bold=True):
@@ -299,21 +302,22 @@ class _Flow:
             if place:
                 self.y += LINE_GAP_MM
             if place and self.lines and self.y + line.height_mm > self.foot:
-                self._turn()
-                place = 0
-            if place:
+                self._turn(name)
+            elif place:
                 self.loose.append(len(self.lines))
             self._line(line)
 
     def end(self) -> None:
         """Credits that stand under the last line; the last page is complete."""
-        for text in _end_credits(self.lesson.tune.credits):
-            for part in _wrapped(text, NOTE_MM, self.settings.width_mm):
-                if self.y + NOTE_MM * LEADING > self.foot:
-                    self._turn()
-                elif self.lines and not any(t.y > self.lines[-1].y_mm for t in self.texts):
-                    self.y += LINE_GAP_MM / 2
-                self._text(part, self.left, Anchor.START, NOTE_MM)
+        width = self.settings.width_mm
+        parts = [part for text in _end_credits(self.lesson.tune.credits) for part in _wrapped(text, NOTE_MM, width)]
+        needed = LINE_GAP_MM + len(parts) * NOTE_MM * LEADING
+        self._spread(self.foot - needed)
+        self.y += LINE_GAP_MM
+        for part in parts:
+            if self.y + NOTE_MM * LEADING > self.foot:
+                self._turn("")
+            self._text(part, self.left, Anchor.START, NOTE_MM)
         self._close()
 
     def _line(self, line: PlacedLine) -> None:
@@ -333,21 +337,27 @@ class _Flow:
         self.y += size * LEADING
         self.texts.append(Text(x, self.y - 0.3 * size, anchor, (run,)))
 
-    def _turn(self) -> None:
-        """Close the page, its lines spread over it, and begin the next with a small head."""
-        self._spread()
+    def _turn(self, going_on: str) -> None:
+        """Close the page, its lines spread over it, and begin the next with a small head.
+
+        Args:
+            going_on: Name of the bowing that goes on there, or "".
+        """
+        self._spread(self.foot)
         self._close()
         self.y = self.settings.margin_mm
         self.foot = self.settings.paper.height_mm - self.settings.margin_mm
-        title = _shortened(self.lesson.tune.title or "Untitled", SMALL_TITLE_MM, self.settings.width_mm * 0.8)
+        title = self.lesson.tune.title or "Untitled"
+        title = _shortened(f"{title} · {going_on}" if going_on else title, SMALL_TITLE_MM, self.settings.width_mm * 0.8)
         self._text(title, self.left, Anchor.START, SMALL_TITLE_MM, italic=True)
         self.y += LINE_GAP_MM / 2
 
-    def _spread(self) -> None:
-        if not self.loose:
+    def _spread(self, foot: float) -> None:
+        """Widen the gaps between the lines of a bowing, as far as there is room above a foot."""
+        if not self.loose or self.y >= foot:
             return
-        bottom = max(line.y_mm + line.height_mm for line in self.lines)
-        extra = min((self.foot - bottom) / len(self.loose), WIDEST_GAP_MM - LINE_GAP_MM)
+        extra = min((foot - self.y) / len(self.loose), WIDEST_GAP_MM - LINE_GAP_MM)
+        self.y += extra * len(self.loose)
         tops = [line.y_mm for line in self.lines]
         shifts = [extra * sum(1 for place in self.loose if place <= index) for index in range(len(tops))]
         first = tops[0]
@@ -410,7 +420,7 @@ def legend(used: Sequence[BowSign], hooked: bool) -> Iterator[tuple[BowSign | No
         yield BowSign((Bow.DOWN,), False), "lighter: follows from the bow before"
     pairs = [sign.bows for sign in used if len(sign.bows) > 1]
     if pairs:
-        yield BowSign(pairs[0], False), "the first time, the next time"
+        yield BowSign(pairs[0], False), "first time, next time"
     if any(sign.retake for sign in used):
         yield BowSign((Bow.DOWN,), True, True), "lift, take the same bow again"
     if hooked:
