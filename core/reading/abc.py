@@ -29,7 +29,7 @@ MAX_TEXT = 50_000_000  # characters
 MAX_TUNES = 20_000
 MAX_FILE_PROBLEMS = 20_000
 
-_FIELD = re.compile(r"([A-Za-z+]):(?![|:\]])")  # “e:|” at the start of a line is music
+_FIELD = re.compile(r"[A-Ga-gxz]:(?![|:\]])|[H-WXYZh-wy+]:")  # “e:|” at the start of a line is music
 _MUSIC = re.compile(r"[A-Ga-gz|]")
 _NOT_MUSIC = re.compile(r"[^A-Ga-gzxZXyH-Wh-w0-9 \t|:\[\](){}<>/,'^_=.~!+\"\-\\$*&`#%]")
 _UNDEFINED = re.compile(r"[h-tw]")  # letters that stand for nothing unless a U: field says so
@@ -175,6 +175,13 @@ def _looks_like_music(line: str, strictly: bool) -> bool:
     return notes > 0 and strange == 0 and 6 * len(_UNDEFINED.findall(bare)) <= notes
 
 
+def _is_prose(line: str, symbols: dict[str, str]) -> bool:
+    """Whether a line among the music is text that somebody forgot to mark as a comment."""
+    bare = _QUOTED_OR_LONG.sub(" ", without_comment(line))
+    undefined = sum(letter not in symbols for letter in _UNDEFINED.findall(bare))
+    return 2 * (undefined + len(_NOT_MUSIC.findall(bare))) > len(_MUSIC.findall(bare))
+
+
 def _blocks(lines: list[_Line]) -> Iterator[list[_Line]]:
     """Runs of lines between empty lines."""
     block: list[_Line] = []
@@ -303,7 +310,7 @@ def _read_header(lines: list[_Line], header: _Header, complaints: Complaints) ->
             if history and not _looks_like_music(text, strictly=True):
                 last = header.credits[-1]
                 header.credits[-1] = Credit(last.kind, f"{last.text} {plain_text(text)}".strip())
-            elif _looks_like_music(text, strictly=False):
+            elif _looks_like_music(text, strictly=False) and not _is_prose(text, header.symbols):
                 return index
             else:
                 complaints.say(line.number, f"“{text.strip()[:40]}” is not {_HEADER_WORDS}: the line is ignored.")
@@ -365,7 +372,10 @@ def _read_body(lines: list[_Line], header: _Header, music: MusicReader, complain
                 music.read_field("I", text[2:], line.number)
             continue
         if not _FIELD.match(text):
-            music.read_line(without_comment(text), line.number)
+            if _UNDEFINED.search(text) and _is_prose(text, music.symbols):
+                complaints.say(line.number, f"“{text.strip()[:40]}” is not music: the line is ignored.")
+            else:
+                music.read_line(without_comment(text), line.number)
             continue
         letter, value = text[0], without_comment(text[2:])
         if letter in _TO_MUSIC:

@@ -8,6 +8,7 @@ as ``Join.HOOK``, and the dots are not kept as articulations: they are what the 
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 from itertools import accumulate, pairwise
 
 from immutabledict import immutabledict
@@ -22,6 +23,11 @@ MAX_BARS_TOLD = 6  # bars that do not fill the metre and are told one by one
 _HOOK_SIGNS = (Articulation.STACCATO, Articulation.TENUTO)
 _PIECES = tuple(sorted((base * (2 - Fraction(1, 2**dots)) for base in NOTE_BASES for dots in (0, 1)), reverse=True))
 _LONGEST_PIECE = _PIECES[0]
+
+
+@lru_cache(maxsize=4096)
+def _has_value(length: Fraction, tuplet: Tuplet | None) -> bool:
+    return note_value(length, tuplet) is not None
 
 
 def build(draft: DraftTune, complaints: Complaints) -> tuple[tuple[Bar, ...], Bowing]:
@@ -77,7 +83,7 @@ def _notes(
     for note in bar.notes:
         places.append(at)
         ids.append(f"b{index}n{len(made) + 1}")
-        if not note.doubtful or note_value(note.length, note.tuplet) is not None:
+        if not note.doubtful or _has_value(note.length, note.tuplet):
             pieces: tuple[Fraction, ...] = (note.length,)
             tuplet = note.tuplet
         else:
@@ -139,27 +145,26 @@ def _number(bars: list[DraftBar], lengths: list[Fraction]) -> tuple[list[int], l
     """Printed numbers, and where in the full bar each bar begins, by the rules of ``core.tune.Bar``."""
     numbers: list[int] = []
     begins: list[Fraction] = []
+    parted = -1  # the bar that every ending of the group follows
+    inside = False  # the endings of the group begin inside that bar
     last = 0
-    parted = -1  # bar that the endings continue, where they begin inside a bar
     for index, (bar, length) in enumerate(zip(bars, lengths, strict=True)):
         full = bar.meter.bar_length
-        begin = Fraction(0)
-        number = last + 1
+        number, begin = last + 1, Fraction(0)
         before = index - 1
-        seam = index > 0 and _is_seam(bars[before], bar)
         if bar.begins_ending and index:
-            if not bars[before].ending:
-                parted = before
-            elif parted >= 0:
-                before = parted
+            if bar.continues or not bars[before].ending:
+                parted, inside = before, bar.continues
+            before = parted
         if full is None or length >= full:
             pass
         elif index == 0:
-            if len(bars) > 1 and not (bar.repeats or bar.bar_line is BarLine.FINAL):
+            if len(bars) > 1 and not bar.repeats:
                 number, begin = 0, full - length
-        elif seam:
+        elif _is_seam(bars[index - 1], bar):
             filled = begins[before] + lengths[before]
-            if filled + length == full and bars[before].meter == bar.meter:
+            completes = filled + length == full or (bar.begins_ending and inside and filled + length < full)
+            if completes and bars[before].meter == bar.meter:
                 number, begin = numbers[before], filled
             elif not bar.begins_ending and index + 1 < len(bars) and not _is_seam(bar, bars[index + 1]):
                 begin = full - length

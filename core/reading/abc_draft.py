@@ -75,7 +75,11 @@ class DraftNote:
 
 @dataclass(slots=True)
 class DraftBar:
-    """A bar as read so far; places in ``chords`` and ``words`` are indexes of its notes."""
+    """A bar as read so far; places in ``chords`` and ``words`` are indexes of its notes.
+
+    Attributes:
+        continues: No bar line stands before it: an ending begins inside a bar.
+    """
 
     line: int
     meter: Meter
@@ -85,6 +89,7 @@ class DraftBar:
     repeats: int = 0
     ending: tuple[int, ...] = ()
     begins_ending: bool = False
+    continues: bool = False
     bar_line: BarLine = BarLine.PLAIN
     part: str = ""
     segno: bool = False

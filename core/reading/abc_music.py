@@ -98,14 +98,14 @@ def _pitch(octave: int, step: str, alter: int) -> Pitch:
 def _bar_line(text: str) -> tuple[int, int, BarLine]:
     """What a bar line says: times that a repeat ends, times that one opens, and how it looks (ABC 2.1, 4.8).
 
-    Read liberally, as the standard asks: colons before the first stroke end a repeat, all others open one.
+    Read liberally, as the standard asks: colons before a stroke end a repeat, those after the last stroke open one.
     """
     strokes = text.lstrip(".").replace("[|]", "|")  # an invisible bar line divides like a plain one
     bare = strokes.strip(":")
     if not bare:
         return len(strokes) // 2, len(strokes) // 2, BarLine.PLAIN
-    ends = len(strokes) - len(strokes.lstrip(":"))
-    opens = strokes.count(":") - ends
+    opens = len(strokes) - len(strokes.rstrip(":"))
+    ends = max(map(len, re.findall(":+", strokes[: len(strokes) - opens])), default=0)
     if "]" in bare:
         look = BarLine.FINAL
     elif ("[" in bare or bare.count("|") > 1) and not ends:
@@ -442,7 +442,7 @@ class MusicReader:
         elif tie == frozenset(note.pitches) == frozenset(last.pitches):
             note.held = True
         else:
-            self._say("A tie joins notes that are not the same: it is read as a slur.")
+            self._say("A tie joins notes that are not the same: it and any like it are read as slurs.", "tie as slur")
             self.tune.slurs.append((self._count - 1, self._count, self._line))
 
     def _apply_graces(self, note: DraftNote) -> None:
@@ -495,7 +495,9 @@ class MusicReader:
                     self._read_sign(part["sign"])
                 case _:
                     if not part[0].isspace():
-                        self._say(f"“{part[0][:10]}” inside a chord has no meaning: it is ignored.", f"chord {part[0]}")
+                        self._say(
+                            f"“[{inside[:20]}]” holds more than notes: the rest of it is ignored.", f"in {inside}"
+                        )
         if length is None:
             self._say(f"“[{inside[:20]}]” holds no notes: it is ignored.")
             return
@@ -772,7 +774,7 @@ class MusicReader:
         if self._signs or self._words:
             self._place_bar_signs()
         self._accidentals = {}
-        if ends or look is not BarLine.PLAIN:
+        if ends or opens or look is not BarLine.PLAIN:
             self._ending = ()
         if self._bar.notes:
             self._close_bar(look, ends)
@@ -813,11 +815,11 @@ class MusicReader:
             last.bar_line = look
 
     def _read_ending(self, token: re.Match[str]) -> None:
-        if self._bar.notes:  # an ending that begins inside a bar parts it
-            accidentals = self._accidentals
+        parts_bar = bool(self._bar.notes)
+        if parts_bar:
             self._close_bar(BarLine.PLAIN, 0)
-            self._accidentals = accidentals
         self._begin_ending(token["ending"])
+        self._bar.continues = parts_bar
 
     def _read_digits(self, token: re.Match[str]) -> None:
         between = token.string[self._bar_token_end : token.start()] if self._bar_token_end >= 0 else "?"
