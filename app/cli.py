@@ -137,7 +137,7 @@ def _check(options: argparse.Namespace) -> int:
         problems = [{"line": problem.line, "text": problem.text} for problem in reading.problems]
         files.append({"file": name, "problems": problems, "tunes": tunes})
     if options.json:
-        json.dump({"format": "bowbench-check/1", "files": files}, sys.stdout, ensure_ascii=False, indent=1)
+        json.dump({"format": "bowbench-check/1", "files": files}, sys.stdout, ensure_ascii=False)
         print()
     if unreadable:
         return UNREADABLE
