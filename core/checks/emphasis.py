@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
 
 from core.accent_plan import PlanKind
 from core.accents import Accent, Met, Silence
-from core.bowing import Bow
 from core.checks import words
 from core.checks.finding import Finding, Severity
 from core.checks.view import View, neighbours
@@ -23,32 +24,33 @@ REASONS = {
     Silence.SOUNDING: ("note that sounds on", "notes that sound on"),
 }
 
+PHRASE_PLANS = {PlanKind.ON_BEAT: "on the beat", PlanKind.BACKBEAT: "on the backbeat"}
+
 
 def up(view: View) -> Iterator[Finding]:
     """Accents on up-bows."""
-    for accents, where, count in _told(view, Met.UP):
-        text = f"{where} {count} on {words.A_BOW[Bow.UP]}" if len(accents) == 1 else f"{where} {count} on up-bows"
-        yield _finding(view, "accent-up", Severity.WARNING, accents, text)
+    for told in _told(view, Met.UP):
+        falls = "falls on an up-bow" if len(told.accents) == 1 else "fall on up-bows"
+        yield _finding(view, "accent-up", Severity.WARNING, told, f"{told.subject} {falls}")
 
 
 def buried(view: View) -> Iterator[Finding]:
     """Accents inside a slur."""
-    for accents, where, count in _told(view, Met.BURIED):
-        text = f"{where} {count} inside {'a slur' if len(accents) == 1 else 'slurs'}"
-        yield _finding(view, "accent-buried", Severity.WARNING, accents, text)
+    for told in _told(view, Met.BURIED):
+        lies = "is buried inside a slur" if len(told.accents) == 1 else "are buried inside slurs"
+        yield _finding(view, "accent-buried", Severity.WARNING, told, f"{told.subject} {lies}")
 
 
 def unstruck(view: View) -> Iterator[Finding]:
     """Accents where nothing is struck."""
-    for accents, where, count in _told(view, Met.UNSTRUCK):
-        silences = Counter(accent.silence for accent in accents if accent.silence)
-        if len(accents) == 1:
-            why = WHY[next(iter(silences))]
+    for told in _told(view, Met.UNSTRUCK):
+        reasons = Counter(accent.silence for accent in told.accents if accent.silence)
+        if len(told.accents) == 1:
+            text = f"{told.subject} is not struck: {WHY[next(iter(reasons))]}"
         else:
-            why = words.listed([f"{n} {REASONS[why][n > 1]}" for why, n in silences.items()])
-        yield _finding(
-            view, "accent-unstruck", Severity.NOTE, accents, f"{where} {count} where nothing is struck ({why})"
-        )
+            counted = [f"{number} {REASONS[why][number > 1]}" for why, number in reasons.items()]
+            text = f"{told.subject} are not struck ({words.listed(counted)})"
+        yield _finding(view, "accent-unstruck", Severity.NOTE, told, text)
 
 
 def phrase_plans(view: View) -> Iterator[Finding]:
@@ -57,55 +59,53 @@ def phrase_plans(view: View) -> Iterator[Finding]:
     if not phrases:
         return
     told = []
-    for kind in (PlanKind.ON_BEAT, PlanKind.BACKBEAT):
+    for kind, where in PHRASE_PLANS.items():
         bars = [bar for phrase in phrases if phrase.kind is kind for bar in phrase.bars]
         if bars:
-            told.append(
-                f"{'on the beat' if kind is PlanKind.ON_BEAT else 'on the backbeat'} in {words.bars(view.tune, bars)}"
-            )
+            told.append(f"{where} in {words.bars(view.tune, bars)}")
     yield Finding(
         "phrase-plans", Severity.NOTE, view.numbers(range(len(view.tune.bars))), None, (),
         words.sentence(f"phrase by phrase, the accents lie {words.listed(told)}"),
     )  # fmt: skip
 
 
-def _told(view: View, met: Met) -> Iterator[tuple[list[Accent], str, str]]:
-    """Runs of accents met in one way that are worth telling, each with where they lie and how many they are.
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """Neighbouring accents that are told in one finding, and the words that name them."""
+
+    accents: list[Accent]
+    pass_number: int | None
+    subject: str
+
+
+def _told(view: View, met: Met) -> Iterator[_Told]:
+    """Runs of accents met in one way.
 
     The first pass is told; a later one only where the place is met in another way although its bar is not turned
-    round as a whole, for that is told of the bars already.
+    round, for that is told of the bars already.
     """
-    first_time = {(a.bar, a.place): a.met for a in view.accents.met if a.pass_number == 1}
-    told = [
-        accent
-        for accent in view.accents.met
-        if accent.met is met
-        and (
-            accent.pass_number == 1
-            or (
-                first_time.get((accent.bar, accent.place)) is not met
-                and accent.pass_number not in view.turned_passes.get(accent.bar, ())
-            )
-        )
-    ]
-    told.sort(key=lambda accent: (accent.pass_number, accent.bar, accent.place))
-    for run in neighbours(told, lambda accent: accent.bar, lambda accent: accent.pass_number):
-        first = run[0]
-        bars = words.bars(view.tune, [accent.bar for accent in run])
-        again = "" if first.pass_number == 1 else f" {words.times([first.pass_number])}"
-        if len(run) == 1:
-            yield (
-                run,
-                f"in {bars}{again}, the accent on {words.beat(first.place, view.tune.bars[first.bar].meter)}",
-                "falls",
-            )
-        else:
-            yield run, f"in {bars}{again},", f"{len(run)} accents fall"
+    by_place: dict[tuple[int, Fraction], list[Accent]] = {}
+    for accent in view.accents.met:
+        by_place.setdefault((accent.bar, accent.place), []).append(accent)
+    told: list[tuple[Accent, int | None]] = []
+    for (bar, _), passes in sorted(by_place.items()):
+        if all(accent.met is met for accent in passes):
+            told.append((passes[0], None))
+            continue
+        turned = view.turned_passes.get(bar, ())
+        told += [
+            (accent, accent.pass_number) for accent in passes if accent.met is met and accent.pass_number not in turned
+        ]
+    for run in neighbours(told, lambda item: view.tune.bars[item[0].bar].number, lambda item: item[1]):
+        accents, number = [accent for accent, _ in run], run[0][1]
+        where = words.bars(view.tune, [accent.bar for accent in accents])
+        when = "" if number is None else f" {words.times([number])}"
+        beat = words.beat(accents[0].place, view.tune.bars[accents[0].bar].meter)
+        what = f"the accent on {beat}" if len(run) == 1 else f"{len(run)} accents"
+        yield _Told(accents, number, f"in {where}{when}, {what}")
 
 
-def _finding(view: View, rule: str, severity: Severity, accents: list[Accent], text: str) -> Finding:
-    number = accents[0].pass_number if view.passes_of_bar(accents[0].bar) > 1 else None
-    return Finding(
-        rule, severity, view.numbers(accent.bar for accent in accents), number,
-        tuple(dict.fromkeys(accent.note_id for accent in accents)), words.sentence(text),
-    )  # fmt: skip
+def _finding(view: View, rule: str, severity: Severity, told: _Told, text: str) -> Finding:
+    notes = tuple(dict.fromkeys(accent.note_id for accent in told.accents))
+    bars = view.numbers(accent.bar for accent in told.accents)
+    return Finding(rule, severity, bars, told.pass_number, notes, words.sentence(text))

@@ -43,7 +43,7 @@ def _retakes(view: View) -> Iterator[tuple[_Kind, list[str]]]:
         passes = () if len(retakes) == len(every) else tuple(played.pass_number for played in retakes)
         over_rest = all(played.over_rest for played in retakes)
         found.append((note_id, _Kind(over_rest, directions.pop() if len(directions) == 1 else None, passes)))
-    for run in neighbours(found, lambda item: view.tune.bar_of[item[0]], lambda item: item[1]):
+    for run in neighbours(found, lambda item: view.number(item[0]), lambda item: item[1]):
         yield run[0][1], [note_id for note_id, _ in run]
 
 

@@ -30,24 +30,28 @@ def other_bow(view: View) -> Iterator[Finding]:
             for old, new in zip(view.sounding(first[0]), view.sounding(again[0]), strict=True)
             if view.first_bow(old.id) is not view.first_bow(new.id)
         )
-        bows = view.strokes.bows[old.id][0], view.strokes.bows[new.id][0]
-        begins = new is view.sounding(again[0])[0]
-        where = "" if begins else f", from {words.note(view.tune, new.id)} on"
-        old_bar, new_bar = words.bars(view.tune, first[:1]), words.bars(view.tune, again[:1])
-        if begins:
-            told = f"{old_bar} began {bows[0].value}, {new_bar} begins {bows[1].value}"
+        bow = view.strokes.bows[old.id][0]
+        if new is view.sounding(again[0])[0]:
+            where, told = "", _beginnings(view, first[0], again[0])
         else:
-            told = f"there {bows[0].value} in {old_bar}, {bows[1].value} in {new_bar}"
+            where = f", from {words.note(view.tune, new.id)} on"
+            told = (
+                f"there {bow.value} in {words.bars(view.tune, first[:1])}, "
+                f"{bow.turned.value} in {words.bars(view.tune, again[:1])}"
+            )
         text = f"{_bring(view, first, again)} on the other bow{where} ({told})"
         in_one_run = again == list(range(again[0], again[-1] + 1))
-        remedy = _begin_as_before(view, new.id, bows[0]) if in_one_run else None
+        remedy = _begin_as_before(view, new.id, bow) if in_one_run else None
         yield _finding(view, "phrase-on-other-bow", Severity.WARNING, again, text, remedy)
 
 
 def other_slurs(view: View) -> Iterator[Finding]:
-    """Phrases that come again with other slurs or hooks."""
+    """Phrases that come again with other slurs or hooks; a bar that begins on the other bow besides is named."""
     for first, again in _differing(view, Likeness.OTHER_SLURS):
         text = f"{_bring(view, first, again)} slurred differently"
+        old, new = view.sounding(first[0])[0].id, view.sounding(again[0])[0].id
+        if view.first_bow(old) is not view.first_bow(new):
+            text += f" ({_beginnings(view, first[0], again[0])})"
         yield _finding(view, "phrase-slurred-differently", Severity.NOTE, again, text, None)
 
 
@@ -100,6 +104,12 @@ def _compare(view: View, joins: dict[str, Join], found: Return, offset: int) -> 
 def _bring(view: View, first: list[int], again: list[int]) -> str:
     verb = "brings" if len(view.numbers(again)) == 1 else "bring"
     return f"{words.bars(view.tune, again)} {verb} {words.bars(view.tune, first)} again"
+
+
+def _beginnings(view: View, first: int, again: int) -> str:
+    bows = [view.strokes.bows[view.sounding(bar)[0].id][0].value for bar in (first, again)]
+    old, new = (words.bars(view.tune, [bar]) for bar in (first, again))
+    return f"{old} began {bows[0]}, {new} begins {bows[1]}"
 
 
 def _begin_as_before(view: View, note_id: str, bow: Bow) -> Remedy | None:

@@ -30,7 +30,7 @@ def equal_pitches(view: View) -> Iterator[Finding]:
         same = before is not None and before.pitches == view.tune.note(note_id).pitches
         if same and not signs.graces and not signs.ornaments:
             hidden.append(note_id)
-    for run in neighbours(hidden, view.tune.bar_of.__getitem__, lambda note_id: None):
+    for run in neighbours(hidden, view.number, lambda note_id: None):
         bars = [view.tune.bar_of[note_id] for note_id in run]
         where = words.bars(view.tune, bars)
         if len(run) == 1:

@@ -85,19 +85,23 @@ class View:
         """Printed numbers of bars given by index, none twice."""
         return tuple(dict.fromkeys(self.tune.bars[bar].number for bar in bars))
 
+    def number(self, note_id: str) -> int:
+        """Printed number of a note's bar."""
+        return self.tune.bars[self.tune.bar_of[note_id]].number
+
     def in_written_order(self, note_ids: Iterable[str]) -> tuple[str, ...]:
         """Note ids sorted as written, none twice."""
         return tuple(sorted(set(note_ids), key=self.tune.places.__getitem__))
 
 
 def neighbours(
-    items: Iterable[Item], bar_of: Callable[[Item], int], kind_of: Callable[[Item], Hashable]
+    items: Iterable[Item], number_of: Callable[[Item], int], kind_of: Callable[[Item], Hashable]
 ) -> list[list[Item]]:
     """Group items of one kind that stand in the same bar or in bars side by side.
 
     Args:
         items: In written order.
-        bar_of: Index of an item's bar.
+        number_of: Printed number of an item's bar (so that a pick-up between two bars does not part them).
         kind_of: Items are grouped with their own kind only; other kinds between do not part them.
     Returns:
         Groups, one kind after the other, the items of each in the order given.
@@ -105,7 +109,7 @@ def neighbours(
     kinds: dict[Hashable, list[list[Item]]] = {}
     for item in items:
         groups = kinds.setdefault(kind_of(item), [])
-        if groups and bar_of(item) - bar_of(groups[-1][-1]) <= 1:
+        if groups and number_of(item) - number_of(groups[-1][-1]) <= 1:
             groups[-1].append(item)
         else:
             groups.append([item])

@@ -41,11 +41,20 @@ def bars(tune: Tune, indexes: Iterable[int]) -> str:
     """Name bars, given by index, by their printed numbers.
 
     Returns:
-        For example "bar 5", "bars 5–8", "bars 2, 4 and 6–8", "the pick-up and bars 1–4".
+        For example "bar 5", "bars 5–8", "bars 2, 4 and 6–8", "the pick-up and bars 1–4", "the pick-up to bar 9". A
+        pick-up inside the tune is not named where the bar that it leads to is.
     """
-    numbers = sorted({tune.bars[index].number for index in indexes})
-    names = ["the pick-up"] if numbers[0] == 0 else []
-    numbers = [number for number in numbers if number]
+    chosen = sorted(set(indexes))
+    numbers = sorted({tune.bars[index].number for index in chosen if not tune.bars[index].is_pickup})
+    pickups = [index for index in chosen if tune.bars[index].is_pickup]
+    names = []
+    for index in pickups:
+        if index == 0:
+            names.append("the pick-up")
+        elif index + 1 not in chosen:
+            names.append(f"the pick-up to bar {tune.bars[index].number + 1}")
+        elif index == chosen[0]:
+            names.append("the pick-up")
     spans: list[list[int]] = []
     for number in numbers:
         if spans and number == spans[-1][1] + 1:

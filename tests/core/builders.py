@@ -95,6 +95,7 @@ class _Typed:
     signs: dict[str, Signs] = field(default_factory=dict)
     slurs: int = 0
     tied: bool = False
+    after_note: bool = False
     ending: tuple[int, ...] = ()
     opens: bool = False
     stop: int = 0
@@ -122,10 +123,8 @@ class _Typed:
         pitches = () if step == "z" else (Pitch(5 if step.islower() else 4, step.upper()),)
         length = Fraction(int(token["count"] or 1), 2 * divisor)
         self.notes.append(Note(note_id, at, length, pitches, held=self.tied))
-        if token["hook"]:
-            self.joins[note_id] = Join.HOOK
-        elif self.slurs and not self.tied and pitches:
-            self.joins[note_id] = Join.SLUR
+        if pitches and self.after_note and not self.tied and (token["hook"] or self.slurs):
+            self.joins[note_id] = Join.HOOK if token["hook"] else Join.SLUR
         if token["mark"]:
             self.marks[note_id] = Mark(Bow.UP if token["mark"] == "u" else Bow.DOWN)
         if token["retake"]:
@@ -136,7 +135,7 @@ class _Typed:
                 articulations=(Articulation.ACCENT,) if token["accent"] else (),
             )
         self.slurs += len(token["open"]) - len(token["close"])
-        self.tied = bool(token["tie"])
+        self.tied, self.after_note = bool(token["tie"]), bool(pitches)
 
     def close_bar(self, line: str) -> None:
         if self.notes:

@@ -1,0 +1,86 @@
+import pytest
+
+from core.accent_plan import parse_plan
+from core.check import Finding, Severity, check
+from tests.core.builders import bowed
+
+
+def findings(text: str, rule: str = "phrase") -> list[Finding]:
+    return [f for f in check(*bowed(text, accents=parse_plan("none"))).findings if f.rule.startswith(rule)]
+
+
+def told(text: str) -> list[str]:
+    return [finding.text for finding in findings(text)]
+
+
+FOUR = "A4B2c2|d4e4|f4g4|a4g4|"  # nine strokes
+
+
+def test_a_phrase_on_the_other_bow_is_one_finding() -> None:
+    (finding,) = findings(FOUR + FOUR)
+    assert finding.text == "Bars 5–8 bring bars 1–4 again on the other bow (bar 1 began down, bar 5 begins up)."
+    assert (finding.severity, finding.bars) == (Severity.WARNING, (5, 6, 7, 8))
+    assert (finding.notes[0], finding.notes[-1], len(finding.notes)) == ("b4n1", "b7n2", 9)
+
+
+def test_a_phrase_on_the_same_bow_is_none() -> None:
+    assert findings(FOUR + "z8|v" + FOUR) == []
+    assert findings("A4B4|d4e4|" * 2) == []
+
+
+def test_bars_that_come_back_as_they_were_are_left_out() -> None:
+    text = "A4B4|c4d4|e4f4|g4a4|" + "A4B4|c4d4|ue4f4|g4a4|"
+    assert told(text) == ["Bars 7–8 bring bars 3–4 again on the other bow (bar 3 began down, bar 7 begins up)."]
+
+
+def test_a_phrase_that_turns_inside_a_bar_says_where() -> None:
+    assert told("A2B2c2d2|e4f4|A2B2uc2d2|e4f4|") == [
+        "Bars 3–4 bring bars 1–2 again on the other bow, from the third note on (there down in bar 1, up in bar 3)."
+    ]
+
+
+def test_other_slurs_are_told_apart_from_other_bows() -> None:
+    (finding,) = findings("A4B2c2|A4(B2c2)|")
+    assert finding.text == "Bar 2 brings bar 1 again slurred differently (bar 1 began down, bar 2 begins up)."
+    assert finding.severity is Severity.NOTE
+
+
+def test_a_hook_is_not_a_slur() -> None:
+    assert told("A4(B2c2)|A4B2=c2|") == ["Bar 2 brings bar 1 again slurred differently."]
+
+
+def test_the_slur_into_a_phrase_does_not_belong_to_it() -> None:
+    assert findings("A4B4|g2a2(b4|A4)B4|") == []
+
+
+def test_a_slur_over_a_bar_line_inside_a_phrase_does() -> None:
+    assert told("A4(B4|c4)d4|z8|A4B4|c4d4|") == [
+        "Bar 4 brings bar 1 again on the other bow (bar 1 began down, bar 4 begins up).",
+        "Bar 5 brings bar 2 again slurred differently.",
+    ]
+
+
+def test_the_first_pass_is_compared() -> None:
+    assert told("|:A4B2c2:|A4B2c2|") == []  # down, up; then down again
+
+
+def test_a_phrase_with_its_pickup() -> None:
+    assert told("A|B2c2d2e2|f4g3||A|B2c2d2e2|f4g3|]") == [
+        "The pick-up and bars 3–4 bring the pick-up and bars 1–2 again on the other bow "
+        "(the pick-up began up, the pick-up to bar 3 begins down)."
+    ]
+
+
+@pytest.mark.parametrize("text", [FOUR + FOUR, "A2B2c2d2|e4f4|A2B2uc2d2|e4f4|"])
+def test_the_remedy_brings_it_back_as_it_was(text: str) -> None:
+    tune, bowing = bowed(text, accents=parse_plan("none"))
+    (finding,) = (f for f in check(tune, bowing).findings if f.rule == "phrase-on-other-bow")
+    assert finding.remedy is not None
+    mended = check(tune, finding.remedy.edit(tune, bowing))
+    assert "phrase-on-other-bow" not in {f.rule for f in mended.findings}
+    assert mended.totals.consistency == 1.0
+
+
+def test_no_remedy_where_no_stroke_begins() -> None:
+    (finding,) = findings("A4B4|g4(a4|A4)B4|", "phrase-on")
+    assert finding.remedy is None
