@@ -34,6 +34,7 @@ _MUSIC = re.compile(r"[A-Ga-gz|]")
 _NOT_MUSIC = re.compile(r"[^A-Ga-gzxZXyH-Wh-w0-9 \t|:\[\](){}<>/,'^_=.~!+\"\-\\$*&`#%]")
 _UNDEFINED = re.compile(r"[h-tw]")  # letters that stand for nothing unless a U: field says so
 _QUOTED_OR_LONG = re.compile(r'"[^"]*"|![^! ]*!|\[[A-Za-z]:[^\[\]]*\]')
+_MAIL_CODE = re.compile(r"=(?:3D|20|0D|09|2E)")
 _CREDITS = {
     "A": "area", "B": "book", "C": "composer", "D": "discography", "F": "file", "G": "group", "H": "history",
     "N": "notes", "O": "origin", "S": "source", "W": "lyrics", "Z": "transcriber",
@@ -229,7 +230,7 @@ def _goes_on(block: list[_Line], has_key: bool, has_music: bool) -> bool:
 
 def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Complaints) -> Lesson | None:
     first = lines[0].number
-    kept = _joined_fields(_lines_of_tune(lines, complaints))
+    kept = _joined_fields(_without_mail_codes(_lines_of_tune(lines, complaints), complaints))
     if not kept:
         return None
     if not kept[0].text.startswith("X:"):
@@ -277,6 +278,21 @@ def _part_order(header: _Header, parts: set[str], complaints: Complaints) -> tup
         )
         return ()
     return order
+
+
+def _without_mail_codes(lines: list[_Line], complaints: Complaints) -> list[_Line]:
+    """Lines with the codes undone that old mail programs put into text: ``=3D`` for =, ``=20`` for a space at the end.
+
+    No music has a natural sign before a digit, so the codes cannot be anything else.
+    """
+    coded = next((line for line in lines if "=" in line.text and _MAIL_CODE.search(line.text)), None)
+    if coded is None:
+        return lines
+    complaints.say(coded.number, "The text went through a mail program that wrote =3D for = and the like: undone.")
+    return [
+        _Line(line.number, _MAIL_CODE.sub(lambda code: chr(int(code[0][1:], 16)), line.text.removesuffix("=")).rstrip())
+        for line in lines
+    ]
 
 
 def _joined_fields(lines: list[_Line]) -> list[_Line]:

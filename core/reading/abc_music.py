@@ -456,8 +456,12 @@ class MusicReader:
         self._add(*self._read_length(token["long"]), ()).hidden = token["shown"] == "x"
 
     def _read_bars_of_rest(self, token: re.Match[str]) -> None:
-        """Write out a rest of several bars as bars (ABC 2.1, 4.5)."""
+        """Write out a rest of several bars as bars (ABC 2.1, 4.5); inside a bar it can only be a slip for ``z``."""
         number = token["number"]
+        if self._bar.notes:
+            self._say("A rest of whole bars stands inside a bar: it is read as a short rest.")
+            self._add(*self._read_length(number), ()).hidden = token["all"] == "X"
+            return
         count = int(number) if number and len(number) < 5 else 1
         length = self._meter.bar_length or Fraction(4)
         for index in range(min(max(count, 1), MAX_BARS)):

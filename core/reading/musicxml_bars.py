@@ -336,17 +336,13 @@ def _base(note: DraftNote) -> Fraction:
 
 def _close_endings(measures: Sequence[DraftMeasure], complaints: Complaints) -> None:
     """Let an ending that the file never closes stop at the next repeat, double bar or ending (ABC 2.1, 4.9)."""
-    opened: DraftMeasure | None = None
-    for index, measure in enumerate(measures):
-        if measure.opens_ending:
-            opened = measure
-        if opened is not None and not measure.closes_ending:
-            following = measures[index + 1] if index + 1 < len(measures) else None
-            if measure.repeats or measure.bar_line is not BarLine.PLAIN or following is None or following.opens_ending:
-                complaints.once(opened.line, "An ending without an end was closed at the next repeat or double bar.")
-                measure.closes_ending = True
-        if measure.closes_ending:
-            opened = None
+    starts = [index for index, measure in enumerate(measures) if measure.opens_ending]
+    for first, stop in pairwise([*starts, len(measures)]):
+        reach = measures[first:stop]
+        if not any(measure.closes_ending for measure in reach):
+            complaints.once(reach[0].line, "An ending without an end was closed at the next repeat or double bar.")
+            ends = (measure for measure in reach if measure.repeats or measure.bar_line is not BarLine.PLAIN)
+            next(ends, reach[-1]).closes_ending = True
 
 
 def _endings(measures: Sequence[DraftMeasure]) -> list[tuple[int, ...]]:
