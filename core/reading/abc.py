@@ -33,7 +33,7 @@ _FIELD = re.compile(r"[A-Ga-gxz]:(?![|:\]])|[H-WXYZh-wy+]:")  # “e:|” at the
 _MUSIC = re.compile(r"[A-Ga-gz|]")
 _NOT_MUSIC = re.compile(r"[^A-Ga-gzxZXyH-Wh-w0-9 \t|:\[\](){}<>/,'^_=.~!+\"\-\\$*&`#%]")
 _UNDEFINED = re.compile(r"[h-tw]")  # letters that stand for nothing unless a U: field says so
-_QUOTED_OR_LONG = re.compile(r'"[^"]*"|![^! ]*!|\[[A-Za-z]:[^\[\]]*\]')
+_QUOTED_OR_LONG = re.compile(r'"[^"]*"|![^! ]*!|\+[^+ ]*\+|\[[A-Za-z]:[^\[\]]*\]')
 _MAIL_CODE = re.compile(r"=(?:3D|20|0D|09|2E)")
 _CREDITS = {
     "A": "area", "B": "book", "C": "composer", "D": "discography", "F": "file", "G": "group", "H": "history",
