@@ -9,7 +9,7 @@ from fractions import Fraction
 from functools import partial
 from itertools import accumulate
 
-from core.bowing import Bowing, Join, Ornament, set_signs
+from core.bowing import Articulation, Bowing, Join, Ornament, set_signs
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View, neighbours
@@ -18,6 +18,11 @@ from core.tune import Tune
 
 MOST_NOTES_IN_A_STROKE = 8  # common practice, no source: a bar of a reel
 LONGEST_STROKE_IN_BARS = Fraction(3, 2)
+
+PARTING = {  # under a slur these part a note from the one before
+    Articulation.STACCATO, Articulation.STACCATISSIMO, Articulation.SPICCATO,
+    Articulation.TENUTO, Articulation.DETACHED_LEGATO,
+}  # fmt: skip
 
 
 def equal_pitches(view: View) -> Iterator[Finding]:
@@ -28,7 +33,7 @@ def equal_pitches(view: View) -> Iterator[Finding]:
     ):
         before, signs = view.tune.before(note_id), view.bowing.signs_on(note_id)
         same = before is not None and before.pitches == view.tune.note(note_id).pitches
-        if same and not signs.graces and not signs.ornaments:
+        if same and not signs.graces and not signs.ornaments and PARTING.isdisjoint(signs.articulations):
             hidden.append(note_id)
     for run in neighbours(hidden, view.number, lambda note_id: None):
         bars = [view.tune.bar_of[note_id] for note_id in run]

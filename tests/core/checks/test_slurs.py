@@ -1,6 +1,7 @@
 import pytest
 
 from core.accent_plan import parse_plan
+from core.bowing import Articulation, Signs, set_signs
 from core.check import Finding, Severity, check
 from tests.core.builders import bowed
 
@@ -18,6 +19,11 @@ class TestEqualNotes:
     @pytest.mark.parametrize("text", ["A2(B2b2)c2|", "A2B2B2c2|", "A2B2=B2c2|", "A2B2-B2c2|", "A2(B2~B2)c2|"])
     def test_nothing_is_hidden(self, text: str) -> None:
         assert findings(text, "equal-notes-slurred") == []
+
+    def test_a_dot_under_the_slur_parts_the_notes(self) -> None:
+        tune, bowing = bowed("A2(B2B2)c2|")
+        dotted = set_signs(bowing, "b0n3", Signs(articulations=(Articulation.STACCATO,)))
+        assert "equal-notes-slurred" not in {finding.rule for finding in check(tune, dotted).findings}
 
     def test_neighbouring_bars_are_told_together(self) -> None:
         (finding,) = findings("(AAA)B c4|(d2d2)e4|", "equal-notes-slurred")
