@@ -133,7 +133,7 @@ class BowingsPane(QWidget):
         self.list.setDefaultDropAction(Qt.DropAction.MoveAction)
         self.list.setDropIndicatorShown(True)
         self.list.setToolTip("Choose the bowing on the page; double-click to rename, drag to reorder")
-        self.list.selectionModel().currentChanged.connect(lambda now, _: self._on_chosen(now.row()))
+        self.list.selectionModel().currentChanged.connect(self._on_chosen)
         heading = QLabel("Bowings")
         heading.setProperty("rank", "heading")
         self.buttons: dict[str, QToolButton] = {}
@@ -253,6 +253,6 @@ class BowingsPane(QWidget):
         self.buttons["down"].setEnabled(0 <= shown < len(names) - 1)
         self.buttons["delete"].setEnabled(len(names) > 1)
 
-    def _on_chosen(self, row: int) -> None:
-        if self._document.state is not None and row >= 0:
-            self._document.show(row)
+    def _on_chosen(self, now: QModelIndex) -> None:
+        if self._document.state is not None and now.isValid():
+            self._document.show(now.row())

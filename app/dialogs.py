@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from enum import Enum
 from pathlib import Path
 
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrintPreviewDialog
 from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QWidget
 
 from app.files import OPEN_FILTERS, SAVE_FILTERS
+from app.sheet import SheetSettings
+from app.sheet_dialog import SheetChoice, SheetDialog, Way
 from app.tune_chooser import TuneChooser
 from core.lesson import Lesson
 
@@ -58,6 +61,32 @@ class Dialogs:
         chosen = chooser.chosen if chooser.exec() == QDialog.DialogCode.Accepted else None
         chooser.deleteLater()
         return chosen
+
+    def sheet(
+        self, parent: QWidget, lesson: Lesson, shown: int, settings: SheetSettings, way: Way
+    ) -> SheetChoice | None:
+        """Ask what goes on a printed sheet, and where it goes."""
+        dialog = SheetDialog(lesson, shown, settings, way, parent)
+        choice = dialog.choice if dialog.exec() == QDialog.DialogCode.Accepted else None
+        dialog.deleteLater()
+        return choice
+
+    def printer(self, parent: QWidget) -> QPrinter | None:
+        """Ask for a printer."""
+        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+        dialog = QPrintDialog(printer, parent)
+        accepted = dialog.exec() == QDialog.DialogCode.Accepted
+        dialog.deleteLater()
+        return printer if accepted else None
+
+    def preview(self, parent: QWidget, paint: Callable[[QPrinter], None]) -> None:
+        """Show printed pages; ``paint`` paints them on the printer that it is given."""
+        dialog = QPrintPreviewDialog(parent)
+        dialog.setWindowTitle("Print preview")
+        dialog.resize(900, 720)
+        dialog.paintRequested.connect(paint)
+        dialog.exec()
+        dialog.deleteLater()
 
     def tell(self, parent: QWidget, title: str, text: str) -> None:
         """Show a text that the user asked for."""

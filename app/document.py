@@ -61,7 +61,7 @@ class Document(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.stack = QUndoStack(self)
-        self.stack.cleanChanged.connect(lambda clean: self.modified_changed.emit(not clean))
+        self.stack.cleanChanged.connect(self._on_clean_changed)
         self._state: State | None = None
         self._path: Path | None = None
         self._reports: deque[tuple[Tune, Bowing, Report]] = deque(maxlen=REPORTS_KEPT)
@@ -146,6 +146,9 @@ class Document(QObject):
         """Say that the lesson as it is now stands in this lesson file."""
         self._set_path(path)
         self.stack.setClean()
+
+    def _on_clean_changed(self, clean: bool) -> None:
+        self.modified_changed.emit(not clean)
 
     def _open_state(self) -> State:
         if self._state is None:

@@ -55,9 +55,10 @@ def save_lesson(lesson: Lesson, path: Path) -> None:
         FileError: it cannot be written; a file that stood there before is as it was.
     """
     from core.writing.musicxml import write_musicxml  # loaded when something is first saved
-    from core.writing.mxl import write_mxl
+    from core.writing.mxl import pack_mxl
 
-    data = write_mxl(lesson) if path.suffix.lower() == ".mxl" else write_musicxml(lesson).encode()
+    text = write_musicxml(lesson)
+    data = pack_mxl(text) if path.suffix.lower() == ".mxl" else text.encode()
     try:
         write_atomically(path, data)
     except OSError as fault:

@@ -7,6 +7,7 @@ document, whose announcement every part follows by itself.
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
@@ -33,7 +34,10 @@ from app.files import FileError, lesson_path, read_path, save_lesson, suggested_
 from app.notice import Notice
 from app.page_area import PageArea
 from app.page_view import NOTE_TIPS, SIGN_TIPS, PageView
+from app.printing import print_lessons, write_pdf
 from app.settings import Look, Settings
+from app.sheet import PAPERS, SheetSettings
+from app.sheet_dialog import SheetChoice, Way
 from app.side_list import SideList
 from app.theme import Theme, apply_theme, choose_theme
 from app.welcome import Welcome
@@ -131,8 +135,8 @@ class MainWindow(QMainWindow):
             "save": self.save,
             "save_as": self.save_as,
             "print": self.print_lesson,
-            "preview": self.preview_print,
-            "export_pdf": self.export_pdf,
+            "preview": partial(self.print_lesson, Way.PREVIEW),
+            "export_pdf": partial(self.print_lesson, Way.EXPORT),
             "close": self.close,
             "undo": self.document.stack.undo,
             "redo": self.document.stack.redo,
@@ -179,13 +183,14 @@ class MainWindow(QMainWindow):
         self.welcome.open_wanted.connect(self.ask_and_open)
         self.welcome.paste_wanted.connect(self.open_pasted)
         self.welcome.file_chosen.connect(self.open_path)
+        self.welcome.sample_chosen.connect(self.open_sample)
         self.document.lesson_changed.connect(self._on_lesson_changed)
-        self.document.modified_changed.connect(lambda _: self._show_title())
-        self.document.path_changed.connect(lambda _: self._show_title())
+        self.document.modified_changed.connect(self._show_title)
+        self.document.path_changed.connect(self._show_title)
         stack = self.document.stack
-        stack.canUndoChanged.connect(lambda _: self._show_stack_texts())
-        stack.canRedoChanged.connect(lambda _: self._show_stack_texts())
-        stack.indexChanged.connect(lambda _: self._show_stack_texts())
+        stack.canUndoChanged.connect(self._show_stack_texts)
+        stack.canRedoChanged.connect(self._show_stack_texts)
+        stack.indexChanged.connect(self._show_stack_texts)
         hints = QGuiApplication.styleHints()
         hints.colorSchemeChanged.connect(self._on_system_look_changed)
 
@@ -222,6 +227,14 @@ class MainWindow(QMainWindow):
         self._settings.remember_file(path)
         return True
 
+    def open_sample(self, path: Path) -> bool:
+        """Open a tune that comes with the program; saving asks for a file of the user's own."""
+        try:
+            return self._open_reading(read_path(path), path.name, None)
+        except FileError as fault:
+            self.notice.say(str(fault))
+            return False
+
     def open_pasted(self) -> bool:
         """Open the tune in the clipboard, ABC or MusicXML text."""
         text = QGuiApplication.clipboard().text()
@@ -233,16 +246,16 @@ class MainWindow(QMainWindow):
         except UnreadableFileError as fault:
             self.notice.say(f"{PASTED} is no tune that can be read: {fault}")
             return False
-        return self._open_reading(reading, PASTED, None)
+        return self._open_reading(reading, PASTED, None, unsaved=True)
 
-    def _open_reading(self, reading: Reading, name: str, path: Path | None) -> bool:
+    def _open_reading(self, reading: Reading, name: str, path: Path | None, *, unsaved: bool = False) -> bool:
         if not self._may_leave_lesson():
             return False
         lesson = self._choose_lesson(reading, name)
         if lesson is None:
             return False
         own = path if path is not None and reading.is_lesson_file and len(reading.lessons) == 1 else None
-        self.document.open(lesson, own, unsaved=path is None)
+        self.document.open(lesson, own, unsaved=unsaved)
         if reading.problems:
             count = len(reading.problems)
             what = "1 thing was" if count == 1 else f"{count} things were"
@@ -297,14 +310,37 @@ class MainWindow(QMainWindow):
 
     # ------------------------------------------------------------------------------------------------- printing
 
-    def print_lesson(self) -> None:
-        """Print the shown bowing."""
+    def print_lesson(self, way: Way = Way.PRINT) -> None:
+        """Ask what goes on a sheet, then print it, show it first, or write it to a PDF file."""
+        state = self.document.state
+        if state is None:
+            return
+        settings = SheetSettings(paper=PAPERS[self._settings.paper], marks=MarkDensity(self._settings.sheet_marks))
+        choice = self._dialogs.sheet(self, state.lesson, state.shown, settings, way)
+        if choice is None:
+            return
+        self._settings.paper = choice.settings.paper.name
+        self._settings.sheet_marks = choice.settings.marks.value
+        lesson = replace(state.lesson, bowings=tuple(state.lesson.bowings[place] for place in choice.bowings))
+        try:
+            self._put_on_paper(lesson, choice)
+        except OSError as fault:
+            self.notice.say(f"The sheet cannot be printed: {fault.strerror or fault}")
 
-    def preview_print(self) -> None:
-        """Show the printed pages first."""
-
-    def export_pdf(self) -> None:
-        """Write the printed pages to a PDF file."""
+    def _put_on_paper(self, lesson: Lesson, choice: SheetChoice) -> None:
+        if choice.way is Way.PREVIEW:
+            self._dialogs.preview(self, lambda printer: print_lessons(printer, [lesson], choice.settings))
+        elif choice.way is Way.PRINT:
+            printer = self._dialogs.printer(self)
+            if printer is not None:
+                print_lessons(printer, [lesson], choice.settings)
+        else:
+            suggestion = self._settings.folder / Path(suggested_name(lesson.tune.title)).with_suffix(".pdf")
+            path = self._dialogs.path_to_export(self, suggestion)
+            if path is not None:
+                path = path if path.suffix else path.with_suffix(".pdf")
+                pages = write_pdf(path, [lesson], choice.settings)
+                self._show_hint(f"Wrote {path.name}, {pages} {'page' if pages == 1 else 'pages'}.")
 
     # ------------------------------------------------------------------------------------------------- looks
 

@@ -14,12 +14,11 @@ from core.engraving.picture import STAFF_SPACE, Box, Picture
 from core.tune import Tune
 
 MUSIC_WIDTH = 18000
-SIDE_MARGIN = 1400
-TOP_MARGIN = 1300
-BOTTOM_MARGIN = 1600
-LINE_GAP = 320
-HEADING_GAP = 500
-PAGE_WIDTH = MUSIC_WIDTH + 2 * SIDE_MARGIN
+SIDE_MARGIN = 1100
+TOP_MARGIN = 800
+BOTTOM_MARGIN = 1200
+LINE_GAP = 260
+HEADING_GAP = 350
 LEAST_ABOVE = 6 * STAFF_SPACE  # over the staff, so that the first bow mark or slur moves nothing
 LEAST_BELOW = 4 * STAFF_SPACE
 
@@ -59,12 +58,13 @@ class PageLayout:
     Attributes:
         lines: From the top; at least one for any tune.
         heading: Height of the title and credits.
-        height: Of the whole page, margins included.
+        width, height: Of the whole page, margins included.
         line_of: Index in ``lines`` of each note and rest by id.
     """
 
     lines: tuple[PlacedLine, ...]
     heading: float
+    width: float
     height: float
     line_of: dict[str, int] = field(repr=False)
 
@@ -88,7 +88,9 @@ class PageLayout:
         return placed.page_box(placed.picture.boxes[note_id])
 
 
-def lay_out(tune: Tune, lines: Sequence[Line], pictures: Sequence[Picture | None], heading: float) -> PageLayout:
+def lay_out(
+    tune: Tune, lines: Sequence[Line], pictures: Sequence[Picture | None], heading: float, music_width: float
+) -> PageLayout:
     """Put lines under one another.
 
     Room above and below each staff is counted in whole staff spaces, so that an edit which makes a line a little
@@ -114,4 +116,4 @@ def lay_out(tune: Tune, lines: Sequence[Line], pictures: Sequence[Picture | None
         for bar in tune.bars[line.first : line.stop]
         for note in bar.notes
     }
-    return PageLayout(tuple(placed), heading, y - LINE_GAP + BOTTOM_MARGIN, line_of)
+    return PageLayout(tuple(placed), heading, music_width + 2 * SIDE_MARGIN, y - LINE_GAP + BOTTOM_MARGIN, line_of)

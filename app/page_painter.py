@@ -16,7 +16,7 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap
 
 from app.engraved_page import EngravedPage
 from app.page_heading import Heading
-from app.page_layout import PAGE_WIDTH, SIDE_MARGIN, PlacedLine
+from app.page_layout import SIDE_MARGIN, PlacedLine
 from app.painting import Inks, paint_bow_signs, paint_picture
 from app.proposals import Preview
 from app.theme import LIGHT, Theme, mix
@@ -95,13 +95,13 @@ class PagePainter:
             self._pixmap_key = (scale, device_ratio)
         layout = page.layout
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(QRectF(0, 0, PAGE_WIDTH * scale, layout.height * scale), self._inks.paper)
+        painter.fillRect(QRectF(0, 0, layout.width * scale, layout.height * scale), self._inks.paper)
         painter.setPen(QPen(QColor(self._theme.line), 1))
-        painter.drawRect(QRectF(-0.5, -0.5, PAGE_WIDTH * scale + 1, layout.height * scale + 1))
+        painter.drawRect(QRectF(-0.5, -0.5, layout.width * scale + 1, layout.height * scale + 1))
         placed_lines = [layout.lines[index] for index in indexes]
         painter.save()
         painter.scale(scale, scale)
-        heading.paint(painter, self._inks.ink)
+        heading.paint(painter, layout.width, self._inks.ink)
         self._paint_grounds(painter, placed_lines, marks)
         painter.restore()
         for placed in placed_lines:
@@ -291,7 +291,7 @@ def _stems_up(picture: Picture, note_ids: Sequence[str]) -> bool:
 
 
 def _curve_y(picture: Picture, x: float, first: str, last: str) -> float | None:
-    """Height of the lowest-lying drawn slur over a place between two notes, or None."""
+    """Height of the drawn slur over a place between two notes, or None."""
     order = {note_id: place for place, note_id in enumerate(picture.boxes)}
     for curve in picture.slurs:
         if order.get(curve.start, -1) <= order.get(first, -1) and order.get(curve.end, len(order)) >= order.get(
@@ -307,15 +307,11 @@ def _y_at(picture: Picture, curve: Curve, x: float) -> float:
     if isinstance(shape, Outline):
         here = (0.0, 0.0)
         for command in shape.commands:
-            if command[0] == "C":
-                points += [_bezier(here, command[1:], step / 20) for step in range(21)]
-            if len(command) > 2:
-                here = (float(command[-2]), float(command[-1]))
-            if command[0] == "C":
+            if command.letter == "C":
+                points = [_bezier(here, command.numbers, step / 20) for step in range(21)]
                 break  # the way back is the other edge of the same curve
-    if not points:
-        return curve.box.centre.y
-    return min(points, key=lambda point: abs(point[0] - x))[1]
+            here = (command.numbers[-2], command.numbers[-1]) if command.numbers else here
+    return min(points, key=lambda point: abs(point[0] - x))[1] if points else curve.box.centre.y
 
 
 def _bezier(start: tuple[float, float], rest: Sequence[float], t: float) -> tuple[float, float]:

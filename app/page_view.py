@@ -17,7 +17,7 @@ from app.document import Document, State
 from app.engraved_page import EngravedPage
 from app.note_steps import STEPS
 from app.page_heading import Heading, heading_of
-from app.page_layout import PAGE_WIDTH, PageLayout
+from app.page_layout import MUSIC_WIDTH, SIDE_MARGIN, PageLayout
 from app.page_painter import Marks, PagePainter
 from app.proposals import (
     Here,
@@ -40,7 +40,7 @@ from core.bowing import Bow
 from core.check import Severity
 from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
-from core.engraving.picture import STAFF_SPACE, Box, slot_height
+from core.engraving.picture import STAFF_SPACE, Box, Picture, slot_height
 
 UNITS_PER_INCH = 2540
 DESK_MARGIN = 18  # pixels around the page
@@ -89,12 +89,14 @@ class PageView(QWidget):
         note_focused: Id of the note that the keyboard acts on, or "".
         menu_wanted: A global place for the menu of the focus note.
         revealed: A rectangle of this widget that should come into sight.
+        widened: The page is wider or narrower now at the same zoom.
     """
 
     hinted = Signal(str)
     note_focused = Signal(str)
     menu_wanted = Signal(QPoint)
     revealed = Signal(QRect)
+    widened = Signal()
 
     def __init__(self, document: Document, engraver: Engraver | None = None, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -111,6 +113,7 @@ class PageView(QWidget):
         self._here: Here | None = None
         self._page: EngravedPage | None = None
         self._heading: Heading | None = None
+        self._width_seen = self._page_width
         self._focus_note = ""
         self._anchor = ""  # where a selection began; "" without one
         self._found: tuple[str, ...] = ()
@@ -156,6 +159,16 @@ class PageView(QWidget):
         return self._found
 
     @property
+    def pictures(self) -> tuple[Picture | None, ...]:
+        """The engraving of each line; None for one that waits."""
+        return tuple(placed.picture for placed in self._page.layout.lines) if self._page is not None else ()
+
+    @property
+    def waits(self) -> bool:
+        """Whether lines out of sight wait to be engraved."""
+        return self._page is not None and bool(self._page.stale)
+
+    @property
     def zoom(self) -> float:
         """1 is life size on a screen of the resolution it claims."""
         return self._zoom
@@ -169,7 +182,7 @@ class PageView(QWidget):
 
     def fitting_zoom(self, width: int) -> float:
         """The zoom at which the page is just as wide as ``width`` pixels, its desk margins included."""
-        return (width - 2 * DESK_MARGIN) / (PAGE_WIDTH * self.logicalDpiX() / UNITS_PER_INCH)
+        return (width - 2 * DESK_MARGIN) / (self._page_width * self.logicalDpiX() / UNITS_PER_INCH)
 
     def set_theme(self, theme: Theme) -> None:
         """Take other colours."""
@@ -223,7 +236,14 @@ class PageView(QWidget):
 
     def sizeHint(self) -> QSize:
         height = self._page.layout.height if self._page is not None else 0
-        return QSize(round(PAGE_WIDTH * self._scale) + 2 * DESK_MARGIN, round(height * self._scale) + 2 * DESK_MARGIN)
+        return QSize(
+            round(self._page_width * self._scale) + 2 * DESK_MARGIN, round(height * self._scale) + 2 * DESK_MARGIN
+        )
+
+    @property
+    def _page_width(self) -> float:
+        """Width of the page in picture units."""
+        return self._page.layout.width if self._page is not None else MUSIC_WIDTH + 2 * SIDE_MARGIN
 
     @property
     def _scale(self) -> float:
@@ -233,7 +253,7 @@ class PageView(QWidget):
     @property
     def _origin(self) -> QPointF:
         """The page's top left corner in this widget."""
-        return QPointF(max((self.width() - round(PAGE_WIDTH * self._scale)) // 2, DESK_MARGIN), DESK_MARGIN)
+        return QPointF(max((self.width() - round(self._page_width * self._scale)) // 2, DESK_MARGIN), DESK_MARGIN)
 
     def _to_rect(self, box: Box) -> QRectF:
         scale = self._scale
@@ -334,6 +354,9 @@ class PageView(QWidget):
         return not note_ids or any(self._page.layout.line_of[note_id] in lines for note_id in note_ids)
 
     def _resize(self) -> None:
+        if self._page_width != self._width_seen:
+            self._width_seen = self._page_width
+            self.widened.emit()  # may come back here with another zoom
         self.setMinimumSize(self.sizeHint())
         self.updateGeometry()
         self.update()
@@ -480,14 +503,14 @@ class PageView(QWidget):
         pressed, self._pressed = self._pressed, None
         if event.button() is not Qt.MouseButton.LeftButton or pressed is None or self._here is None:
             return
-        if self._dragged_to and self._dragged_to != pressed.note_id:
-            last, self._dragged_to = self._dragged_to, ""
-            self._do(propose_slur(self._here, pressed.note_id, last))
+        last, self._dragged_to = self._dragged_to, ""
+        if last:
+            if last != pressed.note_id:  # else it was dragged back to where it began
+                self._do(propose_slur(self._here, pressed.note_id, last))
         elif self._target_at(event.position()) == pressed:
             propose = CLICKS.get((pressed.is_sign, _held_key(event.modifiers())))
             if propose is not None:
                 self._do(propose(self._here, pressed.note_id))
-        self._dragged_to = ""
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         if event.reason() is QContextMenuEvent.Reason.Mouse:
@@ -540,23 +563,24 @@ class PageView(QWidget):
     # ------------------------------------------------------------------------------------------------- painting
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.fillRect(event.rect(), QColor(self._painter.theme.desk))
-        if self._page is None or self._heading is None:
-            return
-        if self._page.engrave(self._lines_in_sight(event.rect())):
-            QTimer.singleShot(0, self, self._resize)
-        painter.translate(self._origin)
-        marks = Marks(
-            focus_note=self._focus_note,
-            has_keyboard=self.hasFocus(),
-            selection=self.selection if self._anchor else (),
-            found=self._found,
-            severity=self._found_severity,
-            preview=self.preview,
-        )
-        lines = self._lines_in_sight(event.rect())
-        self._painter.paint(painter, self._page, self._heading, marks, lines, self._scale, self.devicePixelRatioF())
+        strip = event.rect()
+        if self._page is not None and self._page.engrave(self._lines_in_sight(strip)):
+            QTimer.singleShot(0, self, self._resize)  # not while painting
+        with QPainter(self) as painter:
+            painter.fillRect(strip, QColor(self._painter.theme.desk))
+            if self._page is None or self._heading is None:
+                return
+            painter.translate(self._origin)
+            marks = Marks(
+                focus_note=self._focus_note,
+                has_keyboard=self.hasFocus(),
+                selection=self.selection if self._anchor else (),
+                found=self._found,
+                severity=self._found_severity,
+                preview=self.preview,
+            )
+            lines, ratio = self._lines_in_sight(strip), self.devicePixelRatioF()
+            self._painter.paint(painter, self._page, self._heading, marks, lines, self._scale, ratio)
 
 
 def changed_notes(before: State, after: State) -> tuple[str, ...]:

@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
 from core.check import Severity
 
-WORDS = {Severity.FAULT: "Fault", Severity.WARNING: "Doubtful", Severity.NOTE: "Note"}
+WORDS = {Severity.FAULT: "Fault", Severity.WARNING: "Warning", Severity.NOTE: "Note"}
 
 
 def paint_severity(painter: QPainter, severity: Severity, place: QRectF, colour: QColor) -> None:

@@ -51,7 +51,7 @@ class SideList(QWidget):
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.selectionModel().selectionChanged.connect(self._on_selection_changed)
-        self.list.clicked.connect(lambda _: self.finding_chosen.emit(self.chosen))
+        self.list.clicked.connect(self._on_clicked)
         self._heading = QLabel("Bow check")
         self._heading.setProperty("rank", "heading")
         self._empty = QLabel(NOTHING_OPEN)
@@ -132,6 +132,9 @@ class SideList(QWidget):
     def _on_selection_changed(self, chosen: QItemSelection, before: QItemSelection) -> None:
         self._show_chosen()
         self.finding_chosen.emit(self.chosen)
+
+    def _on_clicked(self) -> None:
+        self.finding_chosen.emit(self.chosen)  # once more: its notes may have been scrolled out of sight
 
     def _show_chosen(self) -> None:
         finding = self.chosen

@@ -74,7 +74,7 @@ DARK = Theme(
     ink="#efeade",
     faint_ink="#918c81",
     tint="#74c7ae",
-    tint_soft="#2c4a41",
+    tint_soft="#263f38",
     on_tint="#10201b",
     severities={Severity.FAULT: "#ff907c", Severity.WARNING: "#e8b958", Severity.NOTE: "#97b8e4"},
 )

@@ -17,12 +17,14 @@ class Welcome(QWidget):
 
     Signals:
         open_wanted, paste_wanted: The buttons.
-        file_chosen: Path of a recent file or a sample.
+        file_chosen: Path of a recent file.
+        sample_chosen: Path of a tune that comes with the program.
     """
 
     open_wanted = Signal()
     paste_wanted = Signal()
     file_chosen = Signal(Path)
+    sample_chosen = Signal(Path)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -45,9 +47,8 @@ class Welcome(QWidget):
         self.samples = _FileList("Tunes to try")
         lists = QHBoxLayout()
         lists.setSpacing(24)
-        for part in (self.samples, self.recent):
-            part.list.itemActivated.connect(self._on_activated)
-            part.list.itemClicked.connect(self._on_activated)
+        for part, chosen in ((self.samples, self.sample_chosen), (self.recent, self.file_chosen)):
+            part.chosen.connect(chosen)
             lists.addWidget(part, 1)
         column = QVBoxLayout()
         column.setSpacing(14)
@@ -69,11 +70,10 @@ class Welcome(QWidget):
         """Show the files opened lately; nothing of the list where there are none."""
         self.recent.show_files([path for path in paths if path.exists()])
 
-    def _on_activated(self, item: QListWidgetItem) -> None:
-        self.file_chosen.emit(item.data(Qt.ItemDataRole.UserRole))
-
 
 class _FileList(QWidget):
+    chosen = Signal(Path)
+
     def __init__(self, title: str) -> None:
         super().__init__()
         heading = QLabel(title)
@@ -81,6 +81,8 @@ class _FileList(QWidget):
         self.list = QListWidget()
         self.list.setAccessibleName(title)
         self.list.setMinimumHeight(210)
+        self.list.itemActivated.connect(self._on_activated)
+        self.list.itemClicked.connect(self._on_activated)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(heading)
@@ -94,6 +96,9 @@ class _FileList(QWidget):
             item.setToolTip(str(path))
             self.list.addItem(item)
         self.setVisible(bool(paths))
+
+    def _on_activated(self, item: QListWidgetItem) -> None:
+        self.chosen.emit(item.data(Qt.ItemDataRole.UserRole))
 
 
 def sample_files() -> list[Path]:

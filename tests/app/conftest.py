@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QWidget
 
@@ -16,6 +17,8 @@ from app.main_window import MainWindow
 from app.page_area import PageArea
 from app.page_view import PageView
 from app.settings import Look, Settings
+from app.sheet import SheetSettings
+from app.sheet_dialog import SheetChoice, Way
 from core.lesson import Lesson
 from core.reading.abc import read_abc
 
@@ -69,6 +72,17 @@ class ScriptedDialogs(Dialogs):
 
     def tune_of_book(self, parent: QWidget, name: str, lessons: Sequence[Lesson]) -> int | None:
         return self._answer("tune_of_book")
+
+    def sheet(
+        self, parent: QWidget, lesson: Lesson, shown: int, settings: SheetSettings, way: Way
+    ) -> SheetChoice | None:
+        return self._answer("sheet")
+
+    def printer(self, parent: QWidget) -> QPrinter | None:
+        return self._answer("printer")
+
+    def preview(self, parent: QWidget, paint: Callable[[QPrinter], None]) -> None:
+        paint(self._answer("preview"))
 
     def tell(self, parent: QWidget, title: str, text: str) -> None:
         self.told = text
@@ -149,6 +163,12 @@ def page(qtbot, document: Document) -> PageView:
 @pytest.fixture
 def hand(page: PageView) -> Hand:
     return Hand(page)
+
+
+@pytest.fixture
+def hand_on() -> type[Hand]:
+    """For a page other than that of ``hand``."""
+    return Hand
 
 
 @pytest.fixture
