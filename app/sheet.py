@@ -327,9 +327,7 @@ class _Flow:
         self.lines.append(replace(line, y_mm=self.y))
         self.y += line.height_mm
 
-    def _text(
-        self, text: str, x: float, anchor: Anchor, size: float, bold: bool = False, italic: bool = False
-    ) -> None:
+    def _text(self, text: str, x: float, anchor: Anchor, size: float, bold: bool = False, italic: bool = False) -> None:
         """A text line at the cursor; a word too long for the page is set smaller, never cut."""
         run = Run(text, size, bold=bold, italic=italic)
         if run_width(run) > self.settings.width_mm:

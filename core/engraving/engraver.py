@@ -6,6 +6,8 @@ The only module that talks to verovio. What reaches it is our own MEI, never any
 from __future__ import annotations
 
 from collections import OrderedDict
+from dataclasses import replace
+from fractions import Fraction
 from typing import Any
 
 import verovio
@@ -22,11 +24,12 @@ _OPTIONS: dict[str, Any] = {
     "pageMarginTop": 8, "pageMarginBottom": 4, "pageMarginLeft": 0, "pageMarginRight": 0,
     "font": "Leipzig", "smuflTextFont": "none", "fontTextLiberation": True,
     "svgRemoveXlink": True, "svgFormatRaw": True,
-    "minLastJustification": 0.3,  # all lines are as wide as the page but the shortest
+    "minLastJustification": 0,  # as wide as told, however few the notes
 }  # fmt: skip
 _LOOSE, _TIGHT = 0.18, 0.05  # verovio's spacingLinear: as a rule, and where a line would not fit
 _SYSTEM = 'class="system"'
 MIN_WIDTH_UNITS = 4000
+LONE_BAR = Fraction(2, 5)  # of the width is what a line of one bar takes
 
 
 class EngravingError(RuntimeError):
@@ -82,13 +85,17 @@ class Engraver:
 
     def _engrave(self, tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str], width: int) -> Picture:
         document = write_line(tune, bowing, line, slots)
+        full = width
+        if sum(not bar.is_pickup for bar in tune.bars[line.first : line.stop]) == 1:
+            width = max(int(width * LONE_BAR), MIN_WIDTH_UNITS)
         svg = self._draw(document, pageWidth=width // 10, spacingLinear=_LOOSE, breaks="encoded")
         if svg.count(_SYSTEM) > 1:  # did not fit: the narrowest spacing tells how wide the line must be
             svg = self._draw(document, spacingLinear=_TIGHT, breaks="none")
             needed = read_svg(svg, document.names).width
             if needed < width:
                 svg = self._draw(document, pageWidth=width // 10, spacingLinear=_TIGHT, breaks="encoded")
-        return read_svg(svg, document.names, document.number)
+        picture = read_svg(svg, document.names, document.number)
+        return picture if picture.width >= full else replace(picture, width=float(full))
 
     def _draw(self, document: Document, **options: object) -> str:
         """One document as SVG."""
@@ -115,7 +122,8 @@ class Engraver:
 
 def _marks(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) -> tuple[object, ...]:
     """All that the line's engraving depends on besides the tune: joins, signs and slots in reach."""
-    low, high = max(line.first - 1, 0), min(line.stop + 1, len(tune.bars))
+    low = line.first - _is_entered(tune, bowing, line.first)
+    high = line.stop + _is_entered(tune, bowing, line.stop)
     ids = [note.id for bar in tune.bars[low:high] for note in bar.notes]
     joins, signs = bowing.joins, bowing.signs
     return (
@@ -123,3 +131,11 @@ def _marks(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) -> tup
         tuple((note_id, signs[note_id]) for note_id in ids if note_id in signs),
         tuple(note_id for note_id in ids if note_id in slots),
     )
+
+
+def _is_entered(tune: Tune, bowing: Bowing, index: int) -> bool:
+    """A slur or tie leads into a bar from the one before it, so that the two are engraved together."""
+    if not 0 < index < len(tune.bars) or not tune.bars[index].notes:
+        return False
+    note = tune.bars[index].notes[0]
+    return note.held or note.id in bowing.joins

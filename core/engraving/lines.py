@@ -47,7 +47,8 @@ def break_lines(tune: Tune, bars_a_line: int = 4) -> tuple[Line, ...]:
 def _sections(bars: tuple[Bar, ...]) -> Iterator[Line]:
     first = 0
     for index in range(1, len(bars)):
-        if _begins_section(bars[index - 1], bars[index]):
+        led_to = all(bar.is_pickup for bar in bars[first:index])  # by a pick-up: |: may stand after it
+        if not led_to and _begins_section(bars[index - 1], bars[index]):
             yield Line(first, index)
             first = index
     yield Line(first, len(bars))
@@ -64,9 +65,7 @@ def _begins_section(before: Bar, bar: Bar) -> bool:
 def _break_section(bars: tuple[Bar, ...], section: Line, bars_a_line: int) -> Iterator[Line]:
     """Lines of one section; counted in full bars, each with the pick-ups that lead to it."""
     starts = [
-        index
-        for index in range(section.first, section.stop)
-        if index == section.first or not bars[index - 1].is_pickup
+        index for index in range(section.first, section.stop) if index == section.first or not bars[index - 1].is_pickup
     ]
     ends = [*starts[1:], section.stop]
     size = bars_a_line

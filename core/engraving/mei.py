@@ -25,12 +25,15 @@ from core.tune import SHARP_ORDER, Bar, BarLine, Key, Meter, Note, Pitch, Tempo,
 ARTICULATIONS = {  # articulation -> value of MEI's artic
     Articulation.ACCENT: "acc", Articulation.STRONG_ACCENT: "marc", Articulation.STACCATO: "stacc",
     Articulation.TENUTO: "ten", Articulation.DETACHED_LEGATO: "ten-stacc", Articulation.STACCATISSIMO: "stacciss",
-    Articulation.SPICCATO: "spicc", Articulation.STRESS: "stress", Articulation.UNSTRESS: "unstress",
+    Articulation.SPICCATO: "spicc",
     Articulation.OPEN_STRING: "open", Articulation.HARMONIC: "harm", Articulation.SNAP_PIZZICATO: "snap",
 }  # fmt: skip
 BESIDE_HEAD = frozenset({Articulation.STACCATO, Articulation.TENUTO, Articulation.DETACHED_LEGATO})
 CONTROL_SIGNS = {  # articulation -> an element of its own that points at the note
-    Articulation.BREATH_MARK: "<breath {at}/>", Articulation.FERMATA: '<fermata {at} place="above"/>',
+    Articulation.BREATH_MARK: "<breath {at}/>",
+    Articulation.FERMATA: '<fermata {at} place="above"/>',
+    Articulation.STRESS: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E4B6"/>',
+    Articulation.UNSTRESS: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E4B8"/>',
 }  # fmt: skip
 ORNAMENTS = {  # ornament -> an element that points at the note
     Ornament.ROLL: '<turn {at} place="above"/>',
@@ -259,7 +262,7 @@ class _Writer:
         if len(bar.notes) == 1 and bar.notes[0].is_rest and bar.length == bar.meter.bar_length:
             rest = bar.notes[0]
             self.names[rest.id] = Name(Kind.NOTE, rest.id)
-            return f'<{"mSpace" if rest.hidden else "mRest"} xml:id={quoteattr(rest.id)}/>'
+            return f"<{'mSpace' if rest.hidden else 'mRest'} xml:id={quoteattr(rest.id)}/>"
         spans = _spans(bar)
         notes = self._bar_notes(index)
         return "".join(_nest(spans, notes))

@@ -70,10 +70,7 @@ class Box:
     def overlaps(self, other: Box) -> bool:
         """Whether the two share an area (touching edges do not count)."""
         return (
-            self.left < other.right
-            and other.left < self.right
-            and self.top < other.bottom
-            and other.top < self.bottom
+            self.left < other.right and other.left < self.right and self.top < other.bottom and other.top < self.bottom
         )
 
 

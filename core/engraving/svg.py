@@ -122,7 +122,7 @@ class _Reader:
                     _, _, width, height = map(float, given["viewBox"].split())
                     self._size = (width, height + self._head_room)
             case "g":
-                self._open(group, given, classes.split(" ", 1)[0])
+                self._open(group, given, classes.split())
             case "text" | "tspan":
                 self._open_text(tag, group, given)
             case _:
@@ -150,7 +150,8 @@ class _Reader:
 
     # Elements
 
-    def _open(self, group: _Group, given: Mapping[str, str], name_of_class: str) -> None:
+    def _open(self, group: _Group, given: Mapping[str, str], classes: list[str]) -> None:
+        name_of_class = classes[0] if classes else ""
         move = given.get("transform")
         if move:
             group.x, group.y = _moved(group, move)
@@ -159,13 +160,17 @@ class _Reader:
         group.kind = _KIND_OF_CLASS.get(name_of_class, group.kind)
         group.bold = group.bold or name_of_class in _BOLD
         group.italic = group.italic or name_of_class in _ITALIC
-        name = self._names.get(given.get("id", ""))
+        name = self._names.get(given.get("id", "")) or self._continued(classes)
         if name is None:
             return
         group.name, group.kind, group.owner = name, name.kind, name.note
         if name.bar >= 0:
             self._bar = name.bar
             group.kind = Kind.STAFF
+
+    def _continued(self, classes: list[str]) -> Name | None:
+        """What a group without an id continues from the line before: a slur or tie that comes over the line's end."""
+        return next((self._names.get(name.removeprefix("id-")) for name in classes if name.startswith("id-")), None)
 
     def _open_text(self, tag: str, group: _Group, given: Mapping[str, str]) -> None:
         if "font-size" in given:
@@ -194,9 +199,7 @@ class _Reader:
         pen = float(given.get("stroke-width", 0) or 0)
         dash = tuple(map(float, re.split(r"[ ,]+", given["stroke-dasharray"]))) if "stroke-dasharray" in given else ()
         filled = given.get("fill") != "none" and given.get("fill-opacity") != "0" and not _is_line(commands)
-        shape = Outline(
-            commands, filled, pen, dash, given.get("stroke-linecap") == "round", group.kind, group.owner
-        )
+        shape = Outline(commands, filled, pen, dash, given.get("stroke-linecap") == "round", group.kind, group.owner)
         if group.is_staff:
             self._add_staff_line(shape)
         else:
@@ -259,7 +262,6 @@ class _Reader:
             measures=MappingProxyType(self._measures),
             curves=curves,
         )
-
 
     def _place_part(self, number: int | None) -> None:
         """Move the part letter to the very left, over the clef, and print the bar number beside it."""

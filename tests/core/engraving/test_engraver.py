@@ -1,0 +1,246 @@
+from collections import Counter
+from dataclasses import replace
+from fractions import Fraction
+from itertools import pairwise
+
+import pytest
+from immutabledict import immutabledict
+
+from core.bowing import Articulation, Bow, Bowing, Join, Ornament, Signs, fix_bow, join, set_signs
+from core.engraving.engraver import Engraver
+from core.engraving.kinds import Kind
+from core.engraving.lines import Line, break_lines
+from core.engraving.picture import Glyph, Picture, slot_height
+from core.tune import ChordSymbol, Key, Pitch, Tune, Words
+from tests.core.builders import bowed, tune_of
+
+REEL = "D2|(GA)BG dGBG|A2(FA) dAFA|GB(dg fd)B(c|A)FDF G2:|"
+HEADS = {"E0A2", "E0A3", "E0A4"}  # SMuFL noteheadWhole, noteheadHalf, noteheadBlack
+
+
+@pytest.fixture(scope="module")
+def engraver() -> Engraver:
+    return Engraver()
+
+
+def starts(tune: Tune, bowing: Bowing) -> frozenset[str]:
+    return frozenset(n.id for n in tune.sequence if not n.is_rest and not n.held and n.id not in bowing.joins)
+
+
+def engraved(engraver: Engraver, text: str, meter: str = "4/4") -> Picture:
+    tune, bowing = bowed(text, meter)
+    return engraver.engrave(tune, bowing, Line(0, len(tune.bars)), starts(tune, bowing))
+
+
+def glyphs(picture: Picture, kind: Kind) -> Counter[str]:
+    return Counter(shape.code for shape in picture.shapes if isinstance(shape, Glyph) and shape.kind is kind)
+
+
+def test_every_note_and_rest_has_its_place_from_left_to_right(engraver: Engraver) -> None:
+    tune = tune_of("D2|GABc z2d2|A8|")
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 3), frozenset())
+    assert list(picture.boxes) == [note.id for note in tune.sequence]
+    assert all(a < b for a, b in pairwise(picture.heads[note.id].x for note in tune.sequence))
+    assert all(picture.boxes[i].contains(head.x, head.y) for i, head in picture.heads.items())
+
+
+def test_heads_stand_where_the_staff_says(engraver: Engraver) -> None:
+    picture = engraved(engraver, "EGBdf z3")
+    space = (picture.staff_bottom - picture.staff_top) / 4
+    assert space == 180
+    lines = [picture.staff_bottom - space * place for place in range(5)]  # E4, G4, B4, D5, F5 from the bottom
+    assert [picture.heads[f"b0n{k}"].y for k in range(1, 6)] == pytest.approx(lines, abs=5)
+
+
+def test_each_note_has_one_head_of_its_value(engraver: Engraver) -> None:
+    picture = engraved(engraver, "A8|A4B2cd|")
+    assert {code: n for code, n in glyphs(picture, Kind.NOTE).items() if code in HEADS} == {
+        "E0A2": 1,
+        "E0A3": 1,
+        "E0A4": 3,
+    }
+
+
+def test_slurs_and_ties_are_counted_and_know_their_notes(engraver: Engraver) -> None:
+    picture = engraved(engraver, "(GA)BG d2-d(B|c)A4 z3|")
+    assert [(s.start, s.end) for s in picture.slurs] == [("b0n1", "b0n2"), ("b0n7", "b1n1")]
+    assert [(c.start, c.end) for c in picture.curves if c.tie] == [("b0n5", "b0n6")]
+    for slur in picture.slurs:
+        middle = (slur.box.left + slur.box.right) / 2
+        assert picture.heads[slur.start].x < middle < picture.heads[slur.end].x
+        assert picture.shapes[slur.shape].owner == slur.start
+
+
+def test_a_slur_over_the_end_of_a_line_is_drawn_on_both(engraver: Engraver) -> None:
+    tune, bowing = bowed("A8|B6c(d|e)f6g|A8|")
+    first, second = (engraver.engrave(tune, bowing, line, frozenset()) for line in (Line(0, 2), Line(2, 4)))
+    for picture in (first, second):
+        assert [(s.start, s.end) for s in picture.slurs] == [("b1n3", "b2n1")]
+    assert first.slurs[0].box.right > first.heads["b1n3"].x
+    assert second.slurs[0].box.left < second.heads["b2n1"].x
+    assert set(first.boxes) == {n.id for bar in tune.bars[:2] for n in bar.notes}
+    assert set(second.measures) == {2, 3}
+
+
+def test_bow_slots_stand_over_their_notes_above_the_staff(engraver: Engraver) -> None:
+    tune, bowing = bowed(REEL)
+    picture = engraver.engrave(tune, bowing, Line(0, 5), starts(tune, bowing))
+    assert set(picture.bow_slots) == starts(tune, bowing)
+    for note_id, slot in picture.bow_slots.items():
+        assert abs(slot.x - picture.heads[note_id].x) < 60
+        assert slot.bottom < picture.staff_top
+        assert slot.bottom < picture.boxes[note_id].top + 20
+        assert slot.bottom - slot_height(slot) > 0
+    assert "E612" not in {shape.code for shape in picture.shapes if isinstance(shape, Glyph)}
+
+
+def test_all_lines_are_equally_wide_but_a_very_short_one(engraver: Engraver) -> None:
+    tune = tune_of("GABc defg|" * 4 + "GABc d2e2|G4 G4||A8|")
+    for line in (Line(0, 4), Line(4, 6)):
+        picture = engraver.engrave(tune, Bowing("plain"), line, frozenset(), 18000)
+        assert picture.width == 18000
+        assert max(box.right for box in picture.measures.values()) == pytest.approx(18000, abs=30)
+    alone = engraver.engrave(tune, Bowing("plain"), Line(6, 7), frozenset(), 18000)
+    assert alone.width == 18000
+    assert alone.measures[6].right < 9000
+
+
+def test_a_line_that_cannot_be_so_narrow_says_how_wide_it_is(engraver: Engraver) -> None:
+    tune = tune_of("GABc defg|" * 4)
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 4), frozenset(), 6000)
+    assert picture.width > 6000
+    assert set(picture.boxes) == {note.id for note in tune.sequence}
+    assert picture.staff_bottom - picture.staff_top == 720  # one system
+
+
+class TestKeeping:
+    """The same picture comes back while nothing on the line changes."""
+
+    TUNE, BOWING = bowed("GABc defg|" * 8)
+    LINES = break_lines(TUNE)
+
+    def pictures(self, engraver: Engraver, bowing: Bowing, slots: frozenset[str]) -> list[Picture]:
+        return [engraver.engrave(self.TUNE, bowing, line, slots) for line in self.LINES]
+
+    def test_an_edit_on_another_line_costs_nothing(self, engraver: Engraver) -> None:
+        slots = starts(self.TUNE, self.BOWING)
+        before = self.pictures(engraver, self.BOWING, slots)
+        edited = join(self.TUNE, self.BOWING, "b1n2")
+        after = self.pictures(engraver, edited, starts(self.TUNE, edited))
+        assert after[0] is not before[0]
+        assert after[1] is before[1]
+        assert self.pictures(engraver, self.BOWING, slots)[0] is before[0]
+
+    def test_a_fixed_direction_costs_nothing(self, engraver: Engraver) -> None:
+        slots = starts(self.TUNE, self.BOWING)
+        before = self.pictures(engraver, self.BOWING, slots)
+        assert self.pictures(engraver, fix_bow(self.TUNE, self.BOWING, "b0n3", Bow.UP), slots) == before
+
+    def test_a_join_over_the_end_of_a_line_draws_both_lines_again(self, engraver: Engraver) -> None:
+        before = self.pictures(engraver, self.BOWING, frozenset())
+        after = self.pictures(engraver, join(self.TUNE, self.BOWING, "b4n1"), frozenset())
+        assert after[0] is not before[0]
+        assert after[1] is not before[1]
+
+    def test_a_join_elsewhere_in_the_neighbouring_bar_does_not(self, engraver: Engraver) -> None:
+        before = self.pictures(engraver, self.BOWING, frozenset())
+        after = self.pictures(engraver, join(self.TUNE, self.BOWING, "b4n6"), frozenset())
+        assert after[0] is before[0]
+
+    def test_signs_width_and_tune_tell_pictures_apart(self, engraver: Engraver) -> None:
+        line = self.LINES[0]
+        plain = engraver.engrave(self.TUNE, self.BOWING, line, frozenset())
+        rolled = set_signs(self.BOWING, "b0n1", Signs(ornaments=(Ornament.ROLL,)))
+        other = replace(self.TUNE, bars=tune_of("AAAA BBBB|" * 8).bars)
+        assert engraver.engrave(self.TUNE, rolled, line, frozenset()) is not plain
+        assert engraver.engrave(self.TUNE, self.BOWING, line, frozenset(), 17000) is not plain
+        assert engraver.engrave(other, self.BOWING, line, frozenset()) is not plain
+        assert engraver.engrave(self.TUNE, self.BOWING, line, frozenset()) is plain
+
+    def test_no_more_pictures_are_kept_than_told(self) -> None:
+        small = Engraver(kept=1)
+        first, second = self.LINES[:2]
+        kept = small.engrave(self.TUNE, self.BOWING, first, frozenset())
+        small.engrave(self.TUNE, self.BOWING, second, frozenset())
+        assert small.engrave(self.TUNE, self.BOWING, first, frozenset()) is not kept
+
+
+@pytest.mark.parametrize(
+    ("ornament", "code"),
+    [(Ornament.TURN, "E567"), (Ornament.INVERTED_TURN, "E568"), (Ornament.TRILL, "E566"), (Ornament.ROLL, "E567"),
+     (Ornament.MORDENT, "E56D"), (Ornament.UPPER_MORDENT, "E56C"), (Ornament.SLIDE, "E587")],
+)  # fmt: skip
+def test_ornaments_have_the_signs_of_the_standard(engraver: Engraver, ornament: Ornament, code: str) -> None:
+    """SMuFL 1.4: ornamentTurn, ornamentTurnInverted, ornamentTrill, ornamentMordent, ornamentShortTrill, -Schleifer."""
+    tune, bowing = bowed("A8|")
+    bowing = replace(bowing, signs=immutabledict({"b0n1": Signs(ornaments=(ornament,))}))
+    assert glyphs(engraver.engrave(tune, bowing, Line(0, 1), frozenset()), Kind.SIGN) == {code: 1}
+
+
+def test_every_articulation_is_drawn_and_belongs_to_its_note(engraver: Engraver) -> None:
+    tune, bowing = bowed("A8|")
+    for sign in Articulation:
+        marked = replace(bowing, signs=immutabledict({"b0n1": Signs(articulations=(sign,))}))
+        drawn = engraver.engrave(tune, marked, Line(0, 1), frozenset())
+        signs = [shape for shape in drawn.shapes if shape.kind is Kind.SIGN]
+        assert len(signs) == (2 if sign is Articulation.DETACHED_LEGATO else 1), sign
+        assert {shape.owner for shape in signs} == {"b0n1"}
+
+
+def test_accidentals_and_double_stops(engraver: Engraver) -> None:
+    tune = tune_of("A4B4|")
+    notes = (
+        replace(tune.bars[0].notes[0], pitches=(Pitch(4, "F", 1), Pitch(4, "B", -1))),
+        replace(tune.bars[0].notes[1], pitches=(Pitch(4, "F"),)),
+    )
+    tune = replace(tune, bars=(replace(tune.bars[0], notes=notes, key=Key(1)),))
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 1), frozenset())
+    assert glyphs(picture, Kind.NOTE) == {"E0A3": 3, "E260": 1, "E261": 1}  # heads, flat, natural; the key has F sharp
+    assert glyphs(picture, Kind.STAFF)["E262"] == 1
+    assert picture.heads["b0n1"].y == pytest.approx((picture.staff_bottom - 90 + picture.staff_bottom - 360) / 2, abs=5)
+
+
+def test_texts_are_told_apart_and_flats_can_be_searched_for(engraver: Engraver) -> None:
+    tune = tune_of("{A}A4B4|c8|{B}A8|B8|")
+    bars = [replace(bar, chords=(ChordSymbol(Fraction(0), "Bb7"),)) for bar in tune.bars]
+    bars[3] = replace(bars[3], words=(Words(Fraction(0), "gently"),))
+    picture = engraver.engrave(replace(tune, bars=tuple(bars)), Bowing("plain"), Line(2, 4), frozenset())
+    found = {kind: [text.text for text in picture.texts if text.kind is kind] for kind in Kind}
+    assert found[Kind.CHORD] == ["B♭7", "B♭7"]
+    assert found[Kind.PART] == ["B"]
+    assert found[Kind.NUMBER] == ["3"]
+    assert found[Kind.WORDS] == ["gently"]
+    frame = next(shape for shape in picture.shapes if shape.kind is Kind.PART)
+    clef = next(shape for shape in picture.shapes if isinstance(shape, Glyph) and shape.code == "E050")
+    assert not frame.box.overlaps(clef.box)
+    assert frame.box.left >= -15
+
+
+def test_nothing_reaches_outside_the_picture(engraver: Engraver) -> None:
+    picture = engraved(engraver, "(g3/2b/)(bg) (eb)(=eb)|(GE)(EC) D2(CD)|")
+    for shape in picture.shapes:
+        assert shape.box.top >= 0
+        assert shape.box.bottom <= picture.height
+        assert shape.box.left >= -30
+        assert shape.box.right <= picture.width + 30
+
+
+def test_a_hook_looks_otherwise_than_a_slur(engraver: Engraver) -> None:
+    tune, bowing = bowed("A3B c2d2|")
+    dots = {}
+    for how in Join:
+        joined = join(tune, bowing, "b0n2", how)
+        picture = engraver.engrave(tune, joined, Line(0, 1), frozenset())
+        assert len(picture.slurs) == 1
+        dots[how] = glyphs(picture, Kind.SIGN)
+    assert dots == {Join.SLUR: {}, Join.HOOK: {"E4A2": 1, "E4A3": 1}}  # over the B, under the A
+
+
+def test_texts_of_a_file_never_reach_the_engraver_raw(engraver: Engraver) -> None:
+    tune = tune_of("A8|")
+    for text in ("</mei>", "&#0;", "\x00", "<!DOCTYPE x>", "%s%n", "𝄞" * 400, "\ud800", "]]>", "ö\u202e"):
+        bar = replace(
+            tune.bars[0], chords=(ChordSymbol(Fraction(0), text),), words=(Words(Fraction(0), text),), part=text
+        )
+        picture = engraver.engrave(replace(tune, bars=(bar,)), Bowing("plain"), Line(0, 1), frozenset())
+        assert list(picture.boxes) == ["b0n1"]
