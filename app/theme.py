@@ -16,12 +16,15 @@ from PySide6.QtWidgets import QApplication
 from app.settings import Look
 from core.check import Severity
 
+THEME_PROPERTY = "bowbench_theme"  # of the application: the theme that its widgets have
+
 
 @dataclass(frozen=True)
 class Theme:
     """Colours by what they are for, as ``#rrggbb``.
 
     Attributes:
+        name: ``light`` or ``dark``.
         desk: Behind the page.
         panel, field, line: Panes; lists and text fields; thin rules between things.
         text, quiet: Words; words of second rank.
@@ -30,7 +33,7 @@ class Theme:
         severities: Colour of each severity; shape and word say the same.
     """
 
-    is_dark: bool
+    name: str
     desk: str
     panel: str
     field: str
@@ -47,7 +50,7 @@ class Theme:
 
 
 LIGHT = Theme(
-    is_dark=False,
+    name="light",
     desk="#dedad0",
     panel="#f3f0e9",
     field="#fffdf8",
@@ -63,7 +66,7 @@ LIGHT = Theme(
     severities={Severity.FAULT: "#a3321f", Severity.WARNING: "#8a5a00", Severity.NOTE: "#3b5b85"},
 )
 DARK = Theme(
-    is_dark=True,
+    name="dark",
     desk="#17181a",
     panel="#222427",
     field="#2a2c30",
@@ -89,7 +92,10 @@ def choose_theme(look: Look) -> Theme:
 
 
 def apply_theme(app: QApplication, theme: Theme) -> None:
-    """Give every widget of the program the theme's colours."""
+    """Give every widget of the program the theme's colours; costs nothing where it has them already."""
+    if app.property(THEME_PROPERTY) == theme.name:
+        return
+    app.setProperty(THEME_PROPERTY, theme.name)
     app.setStyle("Fusion")
     app.setPalette(make_palette(theme))
     app.setStyleSheet(style_sheet(theme))

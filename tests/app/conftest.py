@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+import gc
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, Qt
 from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from app.dialogs import Answer, Dialogs
 from app.document import Document
@@ -127,6 +128,19 @@ class Hand:
 
     def beside_the_music(self) -> QPoint:
         return QPoint(4, 4)
+
+
+@pytest.fixture(autouse=True)
+def widgets_deleted_for_good(request: pytest.FixtureRequest) -> Iterator[None]:
+    """Carry out the deletions that a running event loop would have carried out by now, and fail where any are left."""
+    yield
+    if "qapp" not in request.fixturenames:
+        return
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    gc.collect()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    left = QApplication.topLevelWidgets()
+    assert not left, f"windows never deleted: {left}"
 
 
 @pytest.fixture

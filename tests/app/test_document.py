@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from app.document import Document, State
-from core.bowing import Join, fix_bow, Bow, join, toggle_join_to_next
+from core.bowing import Bow, Join, fix_bow, join, toggle_join_to_next
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
 
