@@ -16,7 +16,7 @@ from typing import NamedTuple, TypeAlias
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
 from core.bowing import Articulation, Bow, Bowing
-from core.once import once_per_tune
+from core.once import once
 from core.order import sections
 from core.strokes import Strokes
 from core.tune import Bar, Tune
@@ -123,7 +123,7 @@ def weigh(tune: Tune, bowing: Bowing, strokes: Strokes) -> Accents:
     return Accents(_meet(tune, strokes, _all_spots(mixed, signed)), chosen)
 
 
-@once_per_tune
+@once
 def phrases(tune: Tune) -> tuple[range, ...]:
     """Cut the written bars into phrases of four full bars within each section.
 
@@ -165,7 +165,7 @@ class _Spot(NamedTuple):
 _Spots: TypeAlias = tuple[tuple[_Spot, ...], ...]
 
 
-@once_per_tune
+@once
 def _spots(tune: Tune, plan: AccentPlan) -> _Spots:
     """The places that a plan accents in each bar."""
     return tuple(
@@ -234,7 +234,7 @@ def _meet(tune: Tune, strokes: Strokes, spots: _Spots) -> tuple[Accent, ...]:
     return tuple(accents)
 
 
-@once_per_tune
+@once
 def _sounding(tune: Tune) -> tuple[int, ...]:
     """Notes in each bar, rests left out."""
     return tuple(sum(not note.is_rest for note in bar.notes) for bar in tune.bars)

@@ -21,7 +21,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from core.once import once_per_tune
+from core.once import once
 from core.tune import Bar, Jump, Tune
 
 MAX_VISITS = 20_000  # beyond it the signs are nonsense: a tune of 2,000 bars, all repeated, with a D.C. has 6,000
@@ -44,7 +44,7 @@ class Visit:
     pass_number: int
 
 
-@once_per_tune
+@once
 def playing_order(tune: Tune) -> tuple[Visit, ...]:
     """Work out the order in which the bars are played, once through the tune.
 
@@ -60,7 +60,7 @@ def playing_order(tune: Tune) -> tuple[Visit, ...]:
     return tuple(played.visits)
 
 
-@once_per_tune
+@once
 def sections(tune: Tune) -> tuple[range, ...]:
     """Cut the written bars at repeats, double bars, jumps and part names.
 

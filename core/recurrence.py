@@ -11,7 +11,7 @@ from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from core.once import once_per_tune
+from core.once import once
 from core.tune import Bar, Tune
 
 BarKey: TypeAlias = Callable[[Bar], Hashable]
@@ -38,14 +38,14 @@ def exact(bar: Bar) -> Hashable:
     return bar.start, tuple((note.at, note.length, note.pitches, note.held) for note in bar.notes)
 
 
-@once_per_tune
+@once
 def bar_classes(tune: Tune, key: BarKey = exact) -> tuple[int, ...]:
     """For each bar the index of the first bar that is equal to it."""
     first: dict[Hashable, int] = {}
     return tuple(first.setdefault(key(bar), index) for index, bar in enumerate(tune.bars))
 
 
-@once_per_tune
+@once
 def recurring_bars(tune: Tune, key: BarKey = exact) -> tuple[tuple[int, ...], ...]:
     """Groups of two or more equal bars as indexes, by first bar; bars that are not material are left out."""
     groups: dict[int, list[int]] = {}
@@ -55,7 +55,7 @@ def recurring_bars(tune: Tune, key: BarKey = exact) -> tuple[tuple[int, ...], ..
     return tuple(tuple(group) for group in groups.values() if len(group) > 1)
 
 
-@once_per_tune
+@once
 def returns(tune: Tune, key: BarKey = exact) -> tuple[Return, ...]:
     """Find what comes again, at the largest scale.
 

@@ -19,7 +19,7 @@ from typing import NamedTuple
 from immutabledict import immutabledict
 
 from core.bowing import Bow, Bowing, Join
-from core.once import once_per_tune
+from core.once import once
 from core.order import Visit, playing_order
 from core.tune import Tune
 
@@ -32,6 +32,8 @@ class Step(Enum):
     SLURRED = "slurred"
     HOOKED = "hooked"
     HELD = "held"
+
+    __hash__ = object.__hash__  # members are singletons; Enum's own hash is slow, and tables are read for every note
 
 
 NEXT_BOW = {  # a test asserts that every pair is present
@@ -180,7 +182,7 @@ class _Written(NamedTuple):
     held: bool
 
 
-@once_per_tune
+@once
 def _written(tune: Tune) -> tuple[tuple[_Written, ...], ...]:
     """The notes of each bar, with their places in the tune."""
     places = tune.places

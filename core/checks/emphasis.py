@@ -12,6 +12,7 @@ from core.accents import Accent, Met, Silence
 from core.checks import words
 from core.checks.finding import Finding, Severity
 from core.checks.view import View, neighbours
+from core.once import once
 
 WHY = {
     Silence.REST: "a rest stands there",
@@ -84,11 +85,9 @@ def _told(view: View, met: Met) -> Iterator[_Told]:
     The first pass is told; a later one only where the place is met in another way although its bar is not turned
     round, for that is told of the bars already.
     """
-    by_place: dict[tuple[int, Fraction], list[Accent]] = {}
-    for accent in view.accents.met:
-        by_place.setdefault((accent.bar, accent.place), []).append(accent)
     told: list[tuple[Accent, int | None]] = []
-    for (bar, _), passes in sorted(by_place.items()):
+    for passes in _by_place(view):
+        bar = passes[0].bar
         if all(accent.met is met for accent in passes):
             told.append((passes[0], None))
             continue
@@ -103,6 +102,15 @@ def _told(view: View, met: Met) -> Iterator[_Told]:
         beat = words.beat(accents[0].place, view.tune.bars[accents[0].bar].meter)
         what = f"the accent on {beat}" if len(run) == 1 else f"{len(run)} accents"
         yield _Told(accents, number, f"in {where}{when}, {what}")
+
+
+@once
+def _by_place(view: View) -> tuple[list[Accent], ...]:
+    """The accents of each written place, one for each pass, in written order."""
+    by_place: dict[tuple[int, Fraction], list[Accent]] = {}
+    for accent in view.accents.met:
+        by_place.setdefault((accent.bar, accent.place), []).append(accent)
+    return tuple(passes for _, passes in sorted(by_place.items()))
 
 
 def _finding(view: View, rule: str, severity: Severity, told: _Told, text: str) -> Finding:

@@ -11,6 +11,7 @@ from core.bowing import Bow, Join, fix_bow
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View
+from core.once import once
 from core.recurrence import Return, is_material, recurring_bars, returns
 
 
@@ -78,17 +79,27 @@ def consistency(view: View) -> float:
 
 def _differing(view: View, likeness: Likeness) -> Iterator[tuple[list[int], list[int]]]:
     """The bars of each return that are bowed in this way: indexes of the first bars and of those that come again."""
-    joins = dict(view.bowing.joins)
-    for found in returns(view.tune):
-        offsets = [k for k in range(found.length) if _compare(view, joins, found, k) is likeness]
-        again = [found.again + k for k in offsets]
+    for found, likenesses in zip(returns(view.tune), _likenesses(view), strict=True):
+        offsets = [offset for offset, other in enumerate(likenesses) if other is likeness]
+        again = [found.again + offset for offset in offsets]
         if any(is_material(view.tune.bars[bar]) for bar in again):
-            yield [found.first + k for k in offsets], again
+            yield [found.first + offset for offset in offsets], again
 
 
-def _compare(view: View, joins: dict[str, Join], found: Return, offset: int) -> Likeness:
+@once
+def _likenesses(view: View) -> tuple[list[Likeness], ...]:
+    """How each bar of each return is bowed."""
+    joins = dict(view.bowing.joins)
+    bows = dict(view.strokes.bows)
+    return tuple(
+        [_compare(view, joins, bows, found, offset) for offset in range(found.length)] for found in returns(view.tune)
+    )
+
+
+def _compare(
+    view: View, joins: dict[str, Join], bows: dict[str, tuple[Bow, ...]], found: Return, offset: int
+) -> Likeness:
     """Compare one bar of a return; how its first note is joined counts inside the run only."""
-    bows = view.strokes.bows
     likeness = Likeness.ALIKE
     copies = zip(view.sounding(found.first + offset), view.sounding(found.again + offset), strict=True)
     for place, (old, new) in enumerate(copies):

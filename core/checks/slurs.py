@@ -13,7 +13,7 @@ from core.bowing import Articulation, Bowing, Join, Ornament, set_signs
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View, neighbours
-from core.once import once_per_tune
+from core.once import once
 from core.tune import Tune
 
 MOST_NOTES_IN_A_STROKE = 8  # common practice, no source: a bar of a reel
@@ -74,7 +74,7 @@ def count(view: View) -> int:
     return sum(sum(not note.held for note in notes) > 1 for notes in view.written_strokes)
 
 
-@once_per_tune
+@once
 def _reach(tune: Tune) -> tuple[int, ...]:
     """For each note of ``tune.sequence`` the place of the last note that a stroke from there may hold.
 

@@ -10,7 +10,7 @@ from typing import TypeVar
 
 from core.accents import Accents
 from core.bowing import Bow, Bowing
-from core.once import once_per_tune
+from core.once import once
 from core.strokes import Played, Strokes
 from core.tune import Note, Tune
 
@@ -116,6 +116,6 @@ def neighbours(
     return [group for groups in kinds.values() for group in groups]
 
 
-@once_per_tune
+@once
 def _sounding(tune: Tune) -> tuple[tuple[Note, ...], ...]:
     return tuple(tuple(note for note in bar.notes if not note.is_rest) for bar in tune.bars)

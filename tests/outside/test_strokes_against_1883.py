@@ -96,7 +96,7 @@ class TestCollegeHornpipe:
         assert [(note.starts, note.bow) for note in played] == [(True, Bow.DOWN), (True, Bow.UP)]
 
     def test_each_repeat_and_the_second_strain_take_one_retake_down(self) -> None:
-        written, bowing = tune("CollegeHornpipe")
+        written, _ = tune("CollegeHornpipe")
         second = sections(written)[1].start
         first_notes = [written.bars[0].notes[0].id, written.bars[second].notes[0].id]
         assert [(note_id, pass_number) for _, note_id, pass_number in retakes("CollegeHornpipe")] == [
