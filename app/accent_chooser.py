@@ -81,7 +81,7 @@ class AccentChooser(QWidget):
             self._buttons = {}
             for place, label in labels.items():
                 button = QToolButton()
-                button.setText(label)
+                button.setText(label.replace("&", "&&"))  # else Qt takes it for the mark of a key
                 button.setCheckable(True)
                 button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
                 button.setAccessibleName(f"Accent at count {label}, {place} quarter notes into the bar")

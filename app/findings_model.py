@@ -160,9 +160,9 @@ def heading_text(finding: Finding) -> str:
 
 
 def where_text(finding: Finding) -> str:
-    """The bars and pass of a finding, as "bars 1–4, 7, pass 2"."""
-    numbers = list(dict.fromkeys(finding.bars))
-    words = []
+    """The bars and pass of a finding, as "pick-up, bars 1–4, 7, pass 2"."""
+    numbers = [number for number in dict.fromkeys(finding.bars) if number]
+    words = ["pick-up"] if 0 in finding.bars else []
     if numbers:
         words.append(f"{'bar' if len(numbers) == 1 else 'bars'} {number_ranges(numbers)}")
     if finding.pass_number is not None:

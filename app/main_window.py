@@ -116,8 +116,10 @@ class MainWindow(QMainWindow):
         self._splitter.setSizes([FIRST_SIZE[0] - SIDE_WIDTH, SIDE_WIDTH])
         self.setCentralWidget(self._splitter)
         self._side = right
+        self._side.hide()  # until there is a lesson
         status = QStatusBar()
         status.setSizeGripEnabled(False)
+        status.setContentsMargins(12, 0, 14, 0)
         self._hint = QLabel()
         self._hint.setAccessibleName("What the pointer would do")
         self._zoom_label = QLabel()
@@ -368,7 +370,7 @@ class MainWindow(QMainWindow):
 
     def _on_zoomed(self, zoom: float, fits: bool) -> None:
         self._settings.zoom = None if fits else zoom
-        self._zoom_label.setText(f"{zoom:.0%}, fits the width" if fits else f"{zoom:.0%}")
+        self._zoom_label.setText(f"Fits the width, {zoom:.0%}" if fits else f"{zoom:.0%}")
 
     def show_keys(self) -> None:
         """Show what mouse and keys do."""
@@ -402,9 +404,11 @@ class MainWindow(QMainWindow):
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
         if before is None:
             self._stack.setCurrentWidget(self.area)
+            self._side.show()
             self._enable_actions()
         if before is None or before.tune is not after.tune:
             self._show_title()
+            self._show_hint("")
 
     def _on_finding_chosen(self, finding: Finding | None) -> None:
         if finding is None:

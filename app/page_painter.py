@@ -145,6 +145,7 @@ class PagePainter:
     def _paint_grounds(self, painter: QPainter, placed_lines: Sequence[PlacedLine], marks: Marks) -> None:
         painter.setPen(Qt.PenStyle.NoPen)
         for placed in placed_lines:
+            self._paint_touched(painter, placed, marks.preview)
             for box in _runs(placed, marks.selection):
                 painter.setBrush(self._inks.glow)
                 painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
@@ -154,6 +155,16 @@ class PagePainter:
                 painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
                 painter.setBrush(QColor(colour))  # a bar under the notes: seen without telling colours apart
                 painter.drawRect(QRectF(box.left, box.bottom + 40, box.width, 45))
+
+    def _paint_touched(self, painter: QPainter, placed: PlacedLine, preview: Preview) -> None:
+        """A soft spot behind each head that a gesture would touch."""
+        touched = {*preview.joined, *(note for pair in preview.parted for note in pair)}
+        painter.setBrush(self._inks.glow)
+        for note_id in touched.intersection(placed.picture.heads if placed.picture is not None else ()):
+            assert placed.picture is not None
+            head = placed.picture.heads[note_id]
+            place = QPointF(SIDE_MARGIN + head.x, placed.picture_top + head.y)
+            painter.drawEllipse(place, 1.35 * STAFF_SPACE, 1.1 * STAFF_SPACE)
 
     def _paint_focus(self, painter: QPainter, placed_lines: Sequence[PlacedLine], marks: Marks, pixel: float) -> None:
         for placed in placed_lines:
@@ -205,14 +216,14 @@ class PagePainter:
         left = picture.heads[here[0]].x if here[0] == whole[0] else 0
         right = picture.heads[here[-1]].x if here[-1] == whole[-1] else picture.width
         extreme = max(edges) if below else min(edges)
-        rise = side * min(SLUR_RISE + 0.05 * (right - left), 3 * STAFF_SPACE)
+        rise = side * min(SLUR_RISE + 0.09 * (right - left), 3 * STAFF_SPACE)
         path = QPainterPath(QPointF(left, edges[0]))
         path.cubicTo(
             QPointF(left + 0.25 * (right - left), extreme + rise),
             QPointF(right - 0.25 * (right - left), extreme + rise),
             QPointF(right, edges[-1]),
         )
-        pen = QPen(self._inks.accent, max(0.22 * STAFF_SPACE, 1.6 * pixel))
+        pen = QPen(self._inks.accent, max(0.28 * STAFF_SPACE, 1.8 * pixel))
         pen.setDashPattern([2.2, 1.6])
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)
         painter.setBrush(Qt.BrushStyle.NoBrush)

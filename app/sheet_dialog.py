@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import Enum
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -75,6 +75,7 @@ class SheetDialog(QDialog):
             item = QListWidgetItem(bowing.name)
             item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsUserCheckable | Qt.ItemFlag.ItemIsSelectable)
             item.setCheckState(Qt.CheckState.Checked if place == shown else Qt.CheckState.Unchecked)
+            item.setSizeHint(QSize(0, self.fontMetrics().height() + 12))
             self.bowings.addItem(item)
         self.bowings.itemChanged.connect(self._on_ticked)
         self.marks = QComboBox()
@@ -96,6 +97,7 @@ class SheetDialog(QDialog):
         self.way_buttons: dict[Way, QPushButton] = {}
         for choice in Way:
             button = buttons.addButton(choice.value, QDialogButtonBox.ButtonRole.ActionRole)
+            button.setAutoDefault(choice is way)
             button.setDefault(choice is way)
             button.clicked.connect(lambda _=False, chosen=choice: self._take(chosen))
             self.way_buttons[choice] = button

@@ -135,7 +135,9 @@ def make_palette(theme: Theme) -> QPalette:
 
 def style_sheet(theme: Theme) -> str:
     """The little that a palette cannot say."""
+    handle = mix(theme.quiet, theme.panel, 0.45).name()
     return f"""
+    * {{ dialogbuttonbox-buttons-have-icons: 0; }}
     QToolTip {{ color: {theme.text}; background: {theme.field}; border: 1px solid {theme.line}; padding: 4px; }}
     QToolBar {{ background: {theme.panel}; border: none; border-bottom: 1px solid {theme.line};
                 padding: 3px 8px; spacing: 2px; }}
@@ -149,8 +151,31 @@ def style_sheet(theme: Theme) -> str:
     QSplitter::handle {{ background: {theme.line}; }}
     QSplitter::handle:horizontal {{ width: 1px; }}
     QSplitter::handle:vertical {{ height: 1px; }}
-    QListView, QTableView {{ background: {theme.field}; border: 1px solid {theme.line}; border-radius: 5px; }}
+    QListView, QTableView {{ background: {theme.field}; border: 1px solid {theme.line}; border-radius: 5px;
+                             outline: none; selection-background-color: {theme.tint_soft};
+                             selection-color: {theme.text}; }}
     QListView:focus, QTableView:focus {{ border-color: {theme.tint}; }}
+    QListView::item {{ padding: 0 7px; min-height: 24px; color: {theme.text}; border: 1px solid transparent; }}
+    QListView::item:hover {{ background: {mix(theme.tint_soft, theme.field, 0.5).name()}; }}
+    QListView::item:selected {{ background: {theme.tint_soft}; color: {theme.text}; }}
+    QListView::item:focus {{ border: 1px solid {theme.tint}; }}
+    QHeaderView::section {{ background: {theme.panel}; color: {theme.quiet}; border: none;
+                            border-bottom: 1px solid {theme.line}; padding: 4px 7px; }}
+    QPushButton {{ background: {theme.field}; border: 1px solid {theme.line}; border-radius: 5px; padding: 5px 14px; }}
+    QPushButton:hover {{ background: {theme.tint_soft}; }}
+    QPushButton:focus, QPushButton:default {{ border-color: {theme.tint}; }}
+    QPushButton:disabled {{ color: {theme.quiet}; background: {theme.panel}; }}
+    QScrollBar {{ background: transparent; border: none; margin: 0; }}
+    QScrollBar:vertical {{ width: 12px; }}
+    QScrollBar:horizontal {{ height: 12px; }}
+    QScrollBar::handle {{ background: {handle}; border-radius: 4px; margin: 2px; }}
+    QScrollBar::handle:vertical {{ min-height: 36px; }}
+    QScrollBar::handle:horizontal {{ min-width: 36px; }}
+    QScrollBar::handle:hover {{ background: {theme.quiet}; }}
+    QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
+    QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+    QAbstractScrollArea::corner {{ background: {theme.desk}; }}
+    #page_area {{ background: {theme.desk}; }}
     QLabel[rank="heading"] {{ font-weight: 600; }}
     QLabel[rank="quiet"] {{ color: {theme.quiet}; }}
     QFrame[rank="notice"] {{ background: {theme.field}; border: none; border-bottom: 1px solid {theme.line}; }}

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+import re
+from collections.abc import Callable, Sequence
 from importlib.resources import as_file, files
 from pathlib import Path
 
@@ -64,11 +65,11 @@ class Welcome(QWidget):
         row.addStretch(1)
         row.addLayout(column, 6)
         row.addStretch(1)
-        self.samples.show_files(sample_files())
+        self.samples.show_files(sample_files(), sample_label)
 
     def show_recent(self, paths: Sequence[Path]) -> None:
         """Show the files opened lately; nothing of the list where there are none."""
-        self.recent.show_files([path for path in paths if path.exists()])
+        self.recent.show_files([path for path in paths if path.exists()], lambda path: path.name)
 
 
 class _FileList(QWidget):
@@ -80,7 +81,7 @@ class _FileList(QWidget):
         heading.setProperty("rank", "heading")
         self.list = QListWidget()
         self.list.setAccessibleName(title)
-        self.list.setMinimumHeight(210)
+        self.list.setMinimumHeight(330)
         self.list.itemActivated.connect(self._on_activated)
         self.list.itemClicked.connect(self._on_activated)
         column = QVBoxLayout(self)
@@ -88,10 +89,10 @@ class _FileList(QWidget):
         column.addWidget(heading)
         column.addWidget(self.list)
 
-    def show_files(self, paths: Sequence[Path]) -> None:
+    def show_files(self, paths: Sequence[Path], label: Callable[[Path], str]) -> None:
         self.list.clear()
         for path in paths:
-            item = QListWidgetItem(path.stem.replace("_", " ").capitalize())
+            item = QListWidgetItem(label(path))
             item.setData(Qt.ItemDataRole.UserRole, path)
             item.setToolTip(str(path))
             self.list.addItem(item)
@@ -109,3 +110,18 @@ def sample_files() -> list[Path]:
             with as_file(entry) as path:
                 found.append(path)
     return sorted(found)
+
+
+def sample_label(path: Path) -> str:
+    """What a sample is called, without reading it as a tune: the first screen should come at once."""
+    text = path.read_text("utf-8")
+    tunes = len(_TUNE.findall(text))
+    if tunes > 1:
+        return f"{path.stem.replace('_', ' ').capitalize()} ({tunes} tunes)"
+    title = _TITLE.search(text)
+    name = " ".join((title[1] or title[2]).split()) if title is not None else path.stem
+    return name if path.suffix == ".abc" else f"{name} (finished lesson)"
+
+
+_TUNE = re.compile(r"^X:", re.MULTILINE)
+_TITLE = re.compile(r"^T:(.*)$|<(?:work|movement)-title>([^<]*)<", re.MULTILINE)

@@ -20,6 +20,7 @@ BASE_OF_TYPE = {
 }  # fmt: skip
 
 NAME_OF_ALTER = {-2: "flat-flat", -1: "flat", 0: "natural", 1: "sharp", 2: "double-sharp"}
+ALTER_OF_NAME = {name: alter for alter, name in NAME_OF_ALTER.items()} | {"sharp-sharp": 2}
 
 BOW_NAMES = {Bow.DOWN: "down-bow", Bow.UP: "up-bow"}
 BOW_OF_NAME = {name: bow for bow, name in BOW_NAMES.items()}

@@ -16,6 +16,7 @@ from core.bowing import Grace
 from core.harmony import is_known_kind, read_harmony
 from core.lesson_fields import BarFacts, TuneFields
 from core.musicxml_names import (
+    ALTER_OF_NAME,
     ARTICULATION_OF_NAME,
     BASE_OF_TYPE,
     BOW_OF_NAME,
@@ -92,14 +93,11 @@ class MeasureReader:
         self._divisions = Fraction(1)
         self._meter: Meter = FREE
         self._key: Key = NO_KEY
-        self._next_opens_repeat = self._next_segno = self._next_coda = False
-        self._next_part = ""
-        self._next_ending: tuple[int, ...] = ()
+        self._next: dict[str, object] = {}  # attributes that the measure before gives to the next one
         self._last_ending: tuple[int, ...] = ()
         self._graces: dict[str, list[tuple[Grace, list[SlurEnd], int]]] = {}
-        self._grace_chord: dict[str, list[Pitch]] = {}
+        self._signs: list[tuple[Fraction, str, object]] = []  # place, name and value of signs that a bar begins with
         self._cursor = Fraction(0)
-        self._chord_start = Fraction(0)
         self._last: DraftNote | None = None
         self._measure = DraftMeasure(0, "", "", False, FREE, NO_KEY, BarFacts())
         self._music: dict[str, Callable[[etree._Element], None]] = {
@@ -141,15 +139,11 @@ class MeasureReader:
             meter=self._meter,
             key=self._key,
             facts=self._fields.bars.get(text, BarFacts()),
-            opens_repeat=self._next_opens_repeat,
-            segno=self._next_segno,
-            coda=self._next_coda,
-            part=self._next_part,
-            opens_ending=self._next_ending,
         )
-        self._next_opens_repeat = self._next_segno = self._next_coda = False
-        self._next_part, self._next_ending = "", ()
-        self._cursor = self._chord_start = Fraction(0)
+        for name, value in self._next.items():
+            setattr(self._measure, name, value)
+        self._next = {}
+        self._cursor = Fraction(0)
         self._last = None
         self.part.measures.append(self._measure)
         for element in music:
@@ -158,6 +152,16 @@ class MeasureReader:
                 read(element)
             else:
                 self._leave_out(element)
+        self._place_signs()
+
+    def _place_signs(self) -> None:
+        """Give the signs over the measure to it, or to the next one where they stand at its end."""
+        for at, name, value in self._signs:
+            if 0 < self._measure.end <= at:
+                self._next[name] = value
+            else:
+                setattr(self._measure, name, value)
+        self._signs = []
 
     def finish(self) -> None:
         """Tell what waited for a note that never came."""
@@ -352,6 +356,7 @@ class MeasureReader:
         if child is None:
             self._once(element, "Notes without a pitch were read as rests.")
             return None
+        accidental = (element.findtext("accidental") or "").strip()
         step = (child.findtext("step") or "").strip().upper()
         octave = number(child.findtext("octave"))
         alter = number(child.findtext("alter") or "0")
@@ -361,6 +366,8 @@ class MeasureReader:
         whole = max(-2, min(2, int(alter + Fraction(1, 2) if alter >= 0 else alter - Fraction(1, 2))))
         if whole != alter:
             self._once(child, "A pitch between the semitones, or altered by more than two, was moved to the nearest.")
+        elif ALTER_OF_NAME.get(accidental, whole) != whole:
+            self._once(child, "An accidental and the pitch beside it do not agree: the pitch counts.")
         return Pitch(int(octave), step, whole)
 
     def _read_grace(self, element: etree._Element, voice: str) -> None:
@@ -506,15 +513,14 @@ class MeasureReader:
 
     def _read_right_barline(self, element: etree._Element, style: BarLine) -> None:
         measure = self._measure
-        self._next_segno |= element.find("segno") is not None
-        self._next_coda |= element.find("coda") is not None
+        self._next |= {name: True for name in ("segno", "coda") if element.find(name) is not None}
         ending, repeat = element.find("ending"), element.find("repeat")
         if ending is not None and ending.get("type") == "start":
-            self._next_ending = self._ending_numbers(ending)
+            self._next["opens_ending"] = self._ending_numbers(ending)
         elif ending is not None:
             measure.closes_ending = True
         if repeat is not None and repeat.get("direction") == "forward":
-            self._next_opens_repeat = True
+            self._next["opens_repeat"] = True
             return
         if repeat is not None:
             measure.repeats = self._times(repeat)
@@ -580,7 +586,7 @@ class MeasureReader:
                 case "rehearsal":
                     self._read_rehearsal(child, at)
                 case "segno":
-                    self._set_segno(at)
+                    self._signs.append((at, "segno", True))
                 case "coda" if element.find("sound") is None or not _names_coda(element.find("sound")):
                     self._measure.coda_signs.append(child.sourceline or 0)
                 case "coda":
@@ -601,21 +607,8 @@ class MeasureReader:
 
     def _read_rehearsal(self, element: etree._Element, at: Fraction) -> None:
         text = element.text or "" if self._is_ours else " ".join((element.text or "").split())
-        if self._stands_at_end(at):
-            self._next_part = text
-        else:
-            self._measure.part = text
-
-    def _stands_at_end(self, at: Fraction) -> bool:
-        """Whether a place is the end of the measure as far as it has been read, so that the next bar is meant."""
-        full = self._measure.meter.bar_length
-        return at > 0 and (full is None or at >= min(full, max(self._measure.end, at)))
-
-    def _set_segno(self, at: Fraction) -> None:
-        if self._stands_at_end(at):
-            self._next_segno = True
-        else:
-            self._measure.segno = True
+        if text:
+            self._signs.append((at, "part", text))
 
     def _read_sound(self, element: etree._Element) -> None:
         """A sound element by itself: its jumps and its tempo."""
@@ -628,13 +621,9 @@ class MeasureReader:
         get = sound.get if sound is not None else lambda name: None
         measure = self._measure
         found = False
-        if get("segno"):
-            self._set_segno(at)
-        if get("coda"):
-            if self._stands_at_end(at):
-                self._next_coda = True
-            else:
-                measure.coda = True
+        for name in ("segno", "coda"):
+            if get(name):
+                self._signs.append((at, name, True))
         if get("tocoda") or (not self._is_ours and _TO_CODA_WORDS.fullmatch(words)):
             measure.to_coda = found = True
         if get("fine") or (not self._is_ours and _FINE_WORDS.fullmatch(words)):

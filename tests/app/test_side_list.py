@@ -201,6 +201,7 @@ def test_bars_are_told_as_ranges(numbers, text):
 
 def test_where_a_finding_is_names_bars_and_pass():
     assert where_text(Finding("retake", Severity.NOTE, (3, 4), 2, (), "")) == "bars 3–4, pass 2"
+    assert where_text(Finding("retake", Severity.NOTE, (0, 1), None, (), "")) == "pick-up, bar 1"
     assert where_text(Finding("retake", Severity.NOTE, (), None, (), "")) == ""
 
 
@@ -230,6 +231,13 @@ def test_places_of_ones_own_begin_where_the_plan_had_its_accents(side, document)
     assert document.state.bowing.accents == AccentPlan(PlanKind.PLACES, (Fraction(1), Fraction(3)))
     ticked = [place for place, button in side.accents.place_buttons.items() if button.isChecked()]
     assert ticked == [Fraction(1), Fraction(3)]
+
+
+def test_every_place_shows_how_it_is_counted(side, document):
+    side.accents.plan_chosen.emit(own_places(AccentPlan(), Meter()))
+    shown = [button.text().replace("&&", "&") for button in side.accents.place_buttons.values()]
+    assert shown == ["1", "&", "2", "&", "3", "&", "4", "&"]
+    assert "&" not in [button.text() for button in side.accents.place_buttons.values()]  # Qt would hide it
 
 
 def test_a_click_on_a_place_accents_it(side, document):
