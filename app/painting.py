@@ -6,6 +6,7 @@ dark window and a printed page come from the same picture.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
@@ -23,6 +24,7 @@ from core.engraving.picture import STAFF_SPACE, Anchor, Glyph, Picture, Run, Tex
 
 FONT_PIXELS = 200  # texts are set at this size and scaled, so that hinting and rounding never show
 LIFT = "E4CE"  # breathMarkComma: the bow is lifted
+_WORD = re.compile(r"\S+")
 SIGN_GAP = 1 / 16  # between two signs over one note, in ems of the sign
 LARGEST_PAIR, SMALLEST_SIGN = 0.85, 0.7  # size of two signs over one note, beside a single one
 
@@ -122,9 +124,20 @@ def paint_text(painter: QPainter, text: Text, colour: QColor) -> None:
         painter.translate(x, text.y)
         painter.scale(scale, scale)
         painter.setFont(page_font(run.music, run.bold, run.italic, FONT_PIXELS))
-        painter.drawText(QPointF(0, 0), run.text)
+        for at, word in _words(run):
+            painter.drawText(QPointF(at, 0), word)
         painter.restore()
         x += width
+
+
+@cache
+def _words(run: Run) -> tuple[tuple[float, str], ...]:
+    """Words of a run and where each begins, at FONT_PIXELS.
+
+    In a PDF the font's space reads back as a tab; between words drawn one by one every reader finds a space.
+    """
+    metrics = QFontMetricsF(page_font(run.music, run.bold, run.italic, FONT_PIXELS))
+    return tuple((metrics.horizontalAdvance(run.text[: found.start()]), found[0]) for found in _WORD.finditer(run.text))
 
 
 @cache

@@ -387,7 +387,7 @@ class _Flow:
         if not rows[0]:
             return
         leading = 1.7 * NOTE_MM
-        y = self.foot - leading * (len(rows) - 1)
+        y = self.foot - leading * (len(rows) - 1) - 0.25 * NOTE_MM  # room for descenders
         for row in rows:
             x = self.left
             for sign, text, shown in row:

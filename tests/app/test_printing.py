@@ -1,0 +1,122 @@
+"""PDF and printer, read back with a PDF library."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from pypdf import PdfReader
+from PySide6.QtCore import QBuffer, QIODevice, QMarginsF
+from PySide6.QtGui import QPageLayout, QPageSize
+from PySide6.QtPrintSupport import QPrinter
+
+from app.printing import export_pdf, paper_of, print_lessons, write_pdf
+from app.sheet import A4, LETTER, SheetSettings
+from core.lesson import Lesson
+from core.reading.abc import read_abc
+
+pytestmark = pytest.mark.usefixtures("qapp")
+WEIR = """X:1
+T:Gate of the Wéir
+C:Ada Quern
+R:reel
+M:4/4
+L:1/8
+Q:1/2=96
+K:G
+"G"GABc "Bb7"d2(de)|"Am7"GABc "D"d2(de)|GABc d2(de)|GABc d2(de):|
+"""
+
+
+@pytest.fixture
+def lessons() -> tuple[Lesson, ...]:
+    return read_abc(WEIR).lessons
+
+
+def fonts(reader: PdfReader) -> dict[str, bool]:
+    """Names of the fonts of all pages, and whether they are embedded."""
+    found = {}
+    for page in reader.pages:
+        for font in page["/Resources"]["/Font"].values():
+            inner = font.get_object()["/DescendantFonts"][0].get_object()
+            found[inner["/BaseFont"]] = "/FontFile2" in inner["/FontDescriptor"].get_object()
+    return found
+
+
+def test_a_pdf_can_be_searched_and_carries_its_fonts(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    assert write_pdf(tmp_path / "weir.pdf", lessons) == 1
+    reader = PdfReader(tmp_path / "weir.pdf")
+    text = reader.pages[0].extract_text()
+    for words in ("Gate of the Wéir", "Ada Quern", "Reel", "As written", "Am7", "B♭7", "= 96", "down-bow"):
+        assert words in text, words
+    names = fonts(reader)
+    assert any("Liberation" in name for name in names)
+    assert all(names.values())
+    assert reader.metadata is not None
+    assert reader.metadata.title == "Gate of the Wéir"
+    assert reader.metadata.author == "Ada Quern"
+    assert reader.metadata.creator == "Bowbench"
+
+
+def test_a_pdf_holds_drawings_and_no_pictures(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    write_pdf(tmp_path / "weir.pdf", lessons)
+    page = PdfReader(tmp_path / "weir.pdf").pages[0]
+    assert "/XObject" not in page["/Resources"] or not page["/Resources"]["/XObject"]
+    assert (tmp_path / "weir.pdf").stat().st_size < 200_000
+
+
+@pytest.mark.parametrize("paper", [A4, LETTER], ids=lambda paper: paper.name)
+def test_pages_have_the_size_of_the_paper(tmp_path: Path, lessons: tuple[Lesson, ...], paper: object) -> None:
+    settings = SheetSettings(paper=paper)  # type: ignore[arg-type]
+    write_pdf(tmp_path / "weir.pdf", lessons, settings)
+    box = PdfReader(tmp_path / "weir.pdf").pages[0].mediabox
+    assert float(box.width) == pytest.approx(settings.paper.width_mm / 25.4 * 72, abs=1)
+    assert float(box.height) == pytest.approx(settings.paper.height_mm / 25.4 * 72, abs=1)
+
+
+def test_a_device_will_do_as_well(lessons: tuple[Lesson, ...]) -> None:
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    write_pdf(buffer, lessons)
+    assert bytes(buffer.data().data()).startswith(b"%PDF")
+
+
+def test_a_file_that_cannot_be_written_is_told_and_leaves_nothing(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    with pytest.raises(OSError, match=r"."):
+        write_pdf(tmp_path / "nowhere" / "weir.pdf", lessons)
+    assert not (tmp_path / "nowhere").exists()
+
+
+def test_the_command_line_chooses_paper_and_marks_by_name(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    export_pdf(lessons, tmp_path / "a.pdf", paper="Letter", marks="needed")
+    export_pdf(lessons, tmp_path / "b.pdf", paper="Letter", marks="every")
+    sparse, dense = (PdfReader(tmp_path / name).pages[0] for name in ("a.pdf", "b.pdf"))
+    assert float(sparse.mediabox.width) == pytest.approx(612, abs=1)
+    assert len(sparse.get_contents().get_data()) < len(dense.get_contents().get_data())
+
+
+def printer_to(path: Path, paper: QPageSize.PageSizeId) -> QPrinter:
+    printer = QPrinter()
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    printer.setOutputFileName(str(path))
+    printer.setPageLayout(QPageLayout(QPageSize(paper), QPageLayout.Orientation.Portrait, QMarginsF(12, 12, 12, 12)))
+    return printer
+
+
+def test_a_printer_gets_pages_for_its_own_paper(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    printer = printer_to(tmp_path / "p.pdf", QPageSize.PageSizeId.A5)
+    assert paper_of(printer).width_mm == pytest.approx(148, abs=0.5)
+    print_lessons(printer, lessons)
+    page = PdfReader(tmp_path / "p.pdf").pages[0]
+    assert float(page.mediabox.width) == pytest.approx(148 / 25.4 * 72, abs=1)
+    assert "Gate of the Wéir" in page.extract_text()
+
+
+def test_a_range_of_pages_can_be_printed(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    printer = printer_to(tmp_path / "p.pdf", QPageSize.PageSizeId.A4)
+    printer.setPrintRange(QPrinter.PrintRange.PageRange)
+    printer.setFromTo(2, 3)
+    print_lessons(printer, lessons * 4)
+    reader = PdfReader(tmp_path / "p.pdf")
+    assert ["2 / 4" in page.extract_text() for page in reader.pages] == [True, False]
+    assert "3 / 4" in reader.pages[1].extract_text()
