@@ -28,7 +28,7 @@ KINDS = {
     "diminished-seventh": ("dim7", "°7", "o7", "º7"),
     "augmented-seventh": ("+7", "aug7", "7+"),
     "half-diminished": ("ø", "ø7", "Ø", "Ø7", "m7b5", "min7b5", "-7b5", "m7(b5)", "min7(b5)"),
-    "major-minor": ("m(maj7)", "mmaj7", "mMaj7", "mM7", "m(M7)", "minmaj7", "min(maj7)", "-maj7", "-M7", "mΔ"),
+    "major-minor": ("m(maj7)", "mmaj7", "m#7", "mMaj7", "mM7", "m(M7)", "minmaj7", "min(maj7)", "-maj7", "-M7", "mΔ"),
     "major-sixth": ("6", "maj6", "M6", "add6"),
     "minor-sixth": ("m6", "min6", "mi6", "-6"),
     "dominant-ninth": ("9", "dom9"),
@@ -93,6 +93,34 @@ class Chord:
     bass: tuple[str, int] | None = None
     second: str = ""
 
+
+def _altered(kind: str, *degrees: tuple[int, int, DegreeType]) -> tuple[str, tuple[Degree, ...]]:
+    return kind, tuple(Degree(*degree) for degree in degrees)
+
+
+_SHARP_FIFTH = (5, 1, DegreeType.ALTER)
+_NINTH, _11TH, _13TH = ((value, 0, DegreeType.ADD) for value in (9, 11, 13))
+
+# Spellings whose sign means the fifth, or that no kind has a name for: kind and degrees.
+COMPOUNDS = {
+    **dict.fromkeys(("+9", "aug9", "9+"), _altered("dominant-ninth", _SHARP_FIFTH)),
+    **dict.fromkeys(("+11", "aug11"), _altered("dominant-11th", _SHARP_FIFTH)),
+    **dict.fromkeys(("+13", "aug13"), _altered("dominant-13th", _SHARP_FIFTH)),
+    **dict.fromkeys(("+M7", "+maj7", "augmaj7", "augM7"), _altered("major-seventh", _SHARP_FIFTH)),
+    **dict.fromkeys(("+M9", "+maj9", "augmaj9"), _altered("major-ninth", _SHARP_FIFTH)),
+    **dict.fromkeys(("+M11", "+maj11", "augmaj11"), _altered("major-11th", _SHARP_FIFTH)),
+    **dict.fromkeys(("+M13", "+maj13", "augmaj13"), _altered("major-13th", _SHARP_FIFTH)),
+    **dict.fromkeys(("mM9", "mmaj9", "minmaj9", "m(maj9)"), _altered("major-minor", _NINTH)),
+    **dict.fromkeys(("mM11", "mmaj11", "minmaj11"), _altered("major-minor", _NINTH, _11TH)),
+    **dict.fromkeys(("mM13", "mmaj13", "minmaj13"), _altered("major-minor", _NINTH, _11TH, _13TH)),
+    **dict.fromkeys(("dim9", "o9", "°9"), _altered("diminished-seventh", _NINTH)),
+    **dict.fromkeys(("dim11", "o11", "°11"), _altered("diminished-seventh", _NINTH, _11TH)),
+    **dict.fromkeys(("dimb9", "ob9", "°b9"), _altered("diminished-seventh", (9, -1, DegreeType.ADD))),
+    **dict.fromkeys(("ø9",), _altered("half-diminished", _NINTH)),
+    **dict.fromkeys(("ø11",), _altered("half-diminished", _NINTH, _11TH)),
+    **dict.fromkeys(("ø13",), _altered("half-diminished", _NINTH, _11TH, _13TH)),
+    **dict.fromkeys(("dom7dim5", "7dim5"), _altered("dominant", (5, -1, DegreeType.ALTER))),
+}
 
 _ROOT = re.compile(r"([A-G])(##|bb|[#b♯♭♮𝄪𝄫]?)")
 _BASS = re.compile(r"([A-Ga-g])(##|bb|[#b♯♭♮𝄪𝄫]?)$")
@@ -192,6 +220,8 @@ def _kind(text: str) -> tuple[str, tuple[Degree, ...]] | None:
     """Kind and degrees of what stands between root and bass, or None where it is neither."""
     if text in SPELLINGS:
         return SPELLINGS[text], ()
+    if text in COMPOUNDS:
+        return COMPOUNDS[text]
     for length in range(min(len(text), LONGEST_SPELLING), -1, -1):
         kind = SPELLINGS.get(text[:length])
         if kind is not None and (degrees := _degrees(text[length:], kind)):

@@ -30,6 +30,7 @@ MAX_TUNES = 20_000
 MAX_FILE_PROBLEMS = 20_000
 
 _FIELD = re.compile(r"[A-Ga-gxz]:(?![|:\]])|[H-WXYZh-wy+]:")  # “e:|” at the start of a line is music
+_NOTE = re.compile(r"[A-Ga-gzxZX]")
 _MUSIC = re.compile(r"[A-Ga-gz|]")
 _NOT_MUSIC = re.compile(r"[^A-Ga-gzxZXyH-Wh-w0-9 \t|:\[\](){}<>/,'^_=.~!+\"\-\\$*&`#%]")
 _UNDEFINED = re.compile(r"[h-tw]")  # letters that stand for nothing unless a U: field says so
@@ -166,9 +167,9 @@ def _looks_like_music(line: str, strictly: bool) -> bool:
         strictly: Ask that nearly all of it is music, where nothing else says so.
     """
     text = without_comment(line)
-    if not _MUSIC.search(text):
-        return False
     bare = _QUOTED_OR_LONG.sub(" ", text)
+    if not _NOTE.search(bare):
+        return False
     strange = len(_NOT_MUSIC.findall(bare))
     notes = len(_MUSIC.findall(bare))
     if not strictly:

@@ -699,6 +699,9 @@ class MusicReader:
         for sign in signs:
             if isinstance(sign, BarSign | Jump):
                 self._put_bar_sign(sign, self._bar, index, index)
+            elif not note.pitches and isinstance(sign, Bow):
+                self._signs.append(sign)
+                self._say("A bow mark on a rest is read on the note after it.", "bow on rest")
             elif not note.pitches and sign not in (Articulation.FERMATA, Articulation.BREATH_MARK):
                 self._say("A mark on a rest is left out.", "mark on rest")
             elif isinstance(sign, Bow):

@@ -52,7 +52,8 @@ class Facts:
         joins: Places of notes under a slur with the note before.
         marks: Place and direction of each bow mark.
         repeats: Place, and ``"start"`` or ``"end"``.
-        endings: Passes, place of the first note, place after the last where a repeat ends there, else None.
+        endings: Passes, place of the first note, and for a first ending that a repeat closes the place after its last
+        note (music21 gives later endings one bar only), else None.
     """
 
     notes: list[tuple[tuple[int, ...], Fraction]]
@@ -77,13 +78,20 @@ def _facts(
     return Facts(
         notes,
         {place for place in joins if notes[place][0] and notes[place - 1][0]},  # music21 slurs over rests
-        marks,
+        [(_next_sound(notes, place), bow) for place, bow in marks],
         repeats,
         [
-            (passes, first, stop if stop in ends else None)
-            for passes, first, stop in sorted(endings, key=lambda e: e[1])
+            (passes, first, stop if 1 in passes and stop in ends else None)
+            for passes, first, stop in sorted(endings, key=lambda ending: ending[1])
         ],
     )
+
+
+def _next_sound(notes: list[tuple[tuple[int, ...], Fraction]], place: int) -> int:
+    """Place of the first note that is no rest; a bow mark on a rest is meant for it."""
+    while place + 1 < len(notes) and not notes[place][0]:
+        place += 1
+    return place
 
 
 def sources(*folders: str) -> list[Source]:
@@ -181,7 +189,7 @@ _NOTE = r"(?:\^\^?|__?|=)?[A-Ga-g][,']*"
 _LENGTH = r"[0-9]*/*[0-9]*"
 _SOUND = rf"(?:{_NOTE}|z|\[(?:{_NOTE}{_LENGTH})+\])"
 _BROKEN = re.compile(
-    rf"(?P<first>{_SOUND})(?P<first_length>{_LENGTH})(?P<close>[-)]*)\s*(?P<signs>[<>]+)"
+    rf"(?P<first>{_SOUND})(?P<first_length>{_LENGTH})(?P<close>[-()]*)\s*(?P<signs>[<>]+)"
     rf"(?P<between>[-(uv)\s]*)(?P<second>{_SOUND})(?P<second_length>{_LENGTH})"
 )
 _TRIPLET = re.compile(rf"\(3(?P<open>\(?)((?:{_NOTE}{_LENGTH}[ )uv]*){{3}})")
@@ -237,7 +245,7 @@ def _first_voice(text: str) -> str:
         if voice := re.match(r"\[V:\s*(\S+?)\s*\]", line):
             keep = voice[1] == "1"
             line = line[voice.end() :]
-        if keep or _FIELD.match(line):
+        if (keep or _FIELD.match(line)) and not line.startswith("V:"):
             lines.append(line)
     return "\n".join(lines)
 
@@ -267,18 +275,19 @@ def _replace(pattern: str, by: str) -> Callable[[str], str]:
 
 # What music21 loses, and the same said so that it does not. Tried one after the other until both readings agree.
 REWRITINGS: tuple[tuple[str, Callable[[str], str]], ...] = (
-    ("a slur before a triplet, ((3abc), runs on", _replace(r"(\(+)(u|v)?(\([2-9](?::[0-9]*)*)", r"\2\3\1")),
     ("texts and !marks! break what stands beside them", _replace(r'![^! \n]*!|"[^"\n]*"', "")),
-    ("dots and letters before a note break it", _replace(r"\.(?!\|)|[~H-TWk]", "")),
+    ("dots, letters and ` before a note break it", _replace(r"\.(?!\|)|[~H-TWk`]", "")),
     ("grace notes break rhythm and slurs", _replace(r"\{[^}\n]*\}", "")),
+    ("a slur before a triplet, ((3abc), runs on", _replace(r"(\(+)([uv]?\([2-9](?::[0-9]*)*)", r"\2\1")),
     ("broken rhythm with a mark or bracket between", _in_music(_spell_broken_rhythm)),
+    ("a length such as 3// is read as 3/", _replace(r"([0-9])//", r"\1/4")),
     ("bare :: loses the repeat", _replace("::", ":||:")),
-    ("an invisible bar line hides its neighbour", _replace(r"\[\|\]\s*\\?\s*(?=[:|])", "")),
+    ("invisible bar lines hide their neighbours", _replace(r"(?:\[\|\]\s*\\?\s*)+(?=[:|])", "")),
     ("two bar lines with nothing between", _replace(r"\|\s*\\?\n?\s*(:\|)", r"\1")),
-    ("|:| and ||: are not read", lambda text: re.sub(r"\|:\|", ":|", text).replace("||:", "|:")),
+    ("||: and |:| and :] and ||1 are not read", _replace(r"(?<!:)\|(\|:|:\||\|[1-9])|(?<=:)\](?=\s)", r"\1")),
+    ("a repeat start before a P: line is lost", lambda text: re.sub(r"(?m)^P:.*\n", "", text)),
     ("unseen rests x are not read", _replace(r"x[0-9/]*", "")),
     ("rests of whole bars Z are not read", _replace("Z", "z")),
-    ("a tie after a chord", _replace(rf"\[({_NOTE}{_LENGTH})({_NOTE}{_LENGTH})\]-", r"[\1-\2-]")),
     ("chords +CEG+ of ABC 1.6", _replace(r"\+([A-Ga-g0-9^_=,'/]+)\+", r"[\1]")),
     ("codes of old mail programs", lambda text: re.sub("=20|=0D", "", text).replace("=3D", "=").replace("=\n", "\n")),
     ("slur brackets without a partner", _in_music(_drop_lone_slurs)),
@@ -298,12 +307,29 @@ def _has(pattern: str) -> Callable[[str], bool]:
     return lambda text: re.search(pattern, text) is not None
 
 
+def _has_lone_bracket(text: str) -> bool:
+    music = "".join(line for line in text.split("\n") if not _FIELD.match(line))
+    return re.search(r"\[[^\]|:]*(?:[\[|]|$)", re.sub(r"\[\||\|\]|\[[1-9]|:\]", "|", music)) is not None
+
+
+def _has_prose(text: str) -> bool:
+    return any(
+        "is not music" in problem.text or "is not a field" in problem.text for problem in read_abc(text).problems
+    )
+
+
+EVERYTHING = {field.name for field in fields(Facts)}
+
 # What no rewriting mends: name, the facts that it can touch, and what the tune must hold. First match names it.
 CLASSES: tuple[tuple[str, set[str], Callable[[str], bool]], ...] = (
-    ("bars fuller than the metre are split", {"repeats", "endings", "notes", "joins", "marks"}, _is_over_full),
-    ("bow marks on chords are not read", {"marks"}, _has(r"[uv]\[")),
+    ("bars fuller than the metre are split", EVERYTHING, _is_over_full),
+    ("a metre inside the tune is not used", {"repeats", "endings"}, _has(r"(?s)\nM:.*\nM:")),
+    ("bow marks and slurs on chords are lost", {"marks", "joins"}, _has(r"[uv(]\[|\][0-9/]*\)")),
+    ("ties of chords are lost", EVERYTHING, _has(r"\]-|-\]")),
     ("an accidental in a chord does not carry", {"notes"}, _has(r"\[[^\]\n]*[_^=][A-Ga-g]")),
-    ("slurs that begin or end on chords are lost", {"joins"}, _has(r"\(\[|\][0-9/]*\)")),
+    ("an ending that no repeat closes is dropped", {"endings"}, _has(r"\|1[^:]*\|\]")),
+    ("a bracket without a partner makes one chord of the rest", {"notes", "joins"}, _has_lone_bracket),
+    ("prose among the lines is read as notes", EVERYTHING, _has_prose),
 )
 
 
