@@ -86,6 +86,7 @@ def test_parts_in_the_order_of_the_header(text: str, part_order: str, expected: 
         ("|:A8|[1B8:|[2c8!fine!||d8!D.C. al Fine!|]", "ABACDAC"),  # the last ending after the jump
         ("|:A8|B8!D.C.!:|", "ABABAB"),  # after the last repeat
         ("A8!fine!||B8!D.C. al Fine!||c8!D.C. al Fine!|]", "ABACA"),  # a rondo
+        ("A8!fine!||B8!D.C. al Fine!||c8|]", "ABAC"),  # what is written behind the jump is not lost
     ],
 )
 def test_jumps(text: str, expected: str) -> None:

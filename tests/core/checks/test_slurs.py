@@ -1,8 +1,11 @@
+from dataclasses import replace
+
 import pytest
 
 from core.accent_plan import parse_plan
 from core.bowing import Articulation, Signs, set_signs
 from core.check import Finding, Severity, check
+from core.tune import Meter, Tune
 from tests.core.builders import bowed
 
 
@@ -58,3 +61,8 @@ class TestLongStrokes:
     @pytest.mark.parametrize("text", ["(ABcdefga)|", "(A8|B4)c4|", "A8-|A4c4|", "(ABcdefga)|b8|"])
     def test_just_enough(self, text: str) -> None:
         assert findings(text, "long-stroke") == []
+
+    def test_free_metre_sets_no_length(self) -> None:
+        tune, bowing = bowed("(A8|B8)|")
+        free = Tune("", tuple(replace(bar, meter=Meter(())) for bar in tune.bars))
+        assert "long-stroke" not in {finding.rule for finding in check(free, bowing).findings}
