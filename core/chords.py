@@ -211,7 +211,7 @@ def _second_choice(rest: str) -> tuple[str, str | None]:
     before, bracket, inner = rest[:-1].rpartition("(")
     if not bracket:
         return rest, None
-    if parse_chord(inner) is not None and "(" not in before:
+    if parse_chord(inner) is not None:
         return before, inner
     return rest, ""
 

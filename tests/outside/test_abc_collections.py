@@ -79,7 +79,7 @@ def test_every_difference_has_a_name(verdicts: list[Verdict]) -> None:
 
 def test_the_comparison_sees_a_difference() -> None:
     """A near miss, so that the comparison itself is known to work: one note, one slur, one mark changed."""
-    text = "X:1\nT:Probe\nM:4/4\nL:1/8\nK:D\nd2|:uDEFG (AB)cd|efga b2:|\n"
+    text = "X:1\nT:Probe\nM:4/4\nL:1/8\nK:D\nd2|:uDEFG (AB)cd|efga b4|d4 e4|f4 g2:|\n"
     theirs = their_facts(text)
     assert our_facts(text).differences(theirs) == set()
     assert our_facts(text.replace("DEFG", "DEF^G")).differences(theirs) == {"notes"}
