@@ -2,7 +2,7 @@ from itertools import product
 
 import pytest
 
-from core.bowing import Bow, Bowing, Join, fix_bow, join
+from core.bowing import Bow, Bowing, Grace, Join, Ornament, Signs, fix_bow, join, set_signs
 from core.order import Visit
 from core.strokes import EFFECTS, NEXT_BOW, STEP_OF_JOIN, Step, work_out
 from core.tune import Tune
@@ -34,6 +34,14 @@ def test_hooked_notes_share_a_direction_and_are_struck() -> None:
     assert bows(tune, bowing) == "D=D U=U D"
     assert [note.struck for note in work_out(tune, bowing).played] == [True] * 5
     assert [note.starts for note in work_out(tune, bowing).played] == [True, False, True, False, True]
+
+
+@pytest.mark.parametrize("ornament", Ornament)
+def test_ornaments_and_grace_notes_turn_no_stroke_round(ornament: Ornament) -> None:
+    """Rule B8; a bowed triplet is three strokes and ends as it began."""
+    tune, bowing = bowed("A2B2c2d2|")
+    signs = Signs(graces=(Grace(tune.bars[0].notes[2].pitches),), ornaments=(ornament,))
+    assert bows(tune, set_signs(bowing, "b0n2", signs)) == "D U D U"
 
 
 class TestFirstStroke:
