@@ -91,10 +91,10 @@ class Engraver:
         svg = self._draw(document, pageWidth=width // 10, spacingLinear=_LOOSE, breaks="encoded")
         if svg.count(_SYSTEM) > 1:  # did not fit: the narrowest spacing tells how wide the line must be
             svg = self._draw(document, spacingLinear=_TIGHT, breaks="none")
-            needed = read_svg(svg, document.names).width
+            needed = read_svg(svg, document).width
             if needed < width:
                 svg = self._draw(document, pageWidth=width // 10, spacingLinear=_TIGHT, breaks="encoded")
-        picture = read_svg(svg, document.names, document.number)
+        picture = read_svg(svg, document)
         return picture if picture.width >= full else replace(picture, width=float(full))
 
     def _draw(self, document: Document, **options: object) -> str:

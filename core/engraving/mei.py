@@ -89,12 +89,15 @@ class Document:
         bars_shown: ``"2-5"``: the bars to draw, counted from 1, or "" for all.
         names: What our ids in it stand for.
         number: The bar number printed at the start of the line, or None.
+        tempo: The tempo mark to print over the start of the line, notes as SMuFL characters, or "". It is not in the
+            document, where it would push the chords up.
     """
 
     text: str
     bars_shown: str
     names: Mapping[str, Name]
     number: int | None
+    tempo: str = ""
 
 
 def write_line(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) -> Document:
@@ -117,7 +120,13 @@ def write_line(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) ->
     for curve in curves:
         by_bar.setdefault(tune.bar_of[curve.start], []).append(curve)
     body = "".join(writer.measures(range(first, stop), by_bar))
-    return Document(_HEAD + writer.score_definition(first) + "<section>" + body + _FOOT, shown, writer.names, number)
+    return Document(
+        _HEAD + writer.score_definition(first) + "<section>" + body + _FOOT,
+        shown,
+        writer.names,
+        number,
+        _tempo(tune, line),
+    )
 
 
 def _first_number(tune: Tune, line: Line) -> int | None:
@@ -396,8 +405,6 @@ class _Writer:
 
     def _signs_at_bar(self, index: int) -> Iterator[str]:
         bar = self.tune.bars[index]
-        if index == 0 and self.tune.tempo is not None:
-            yield self._named(f'<tempo tstamp="1" place="above">{_tempo(self.tune.tempo)}</tempo>', Kind.WORDS, "")
         if bar.part:
             part = escape(clean_text(bar.part))
             yield self._named(f'<reh tstamp="0" place="above"><rend rend="box">{part}</rend></reh>', Kind.PART, "")
@@ -518,12 +525,17 @@ def _with_glyphs(text: str) -> str:
     return re.sub(r"[\ue000-\uf8ff]+", lambda found: f'<rend glyph.auth="smufl">{found[0]}</rend>', escape(text))
 
 
-def _tempo(tempo: Tempo) -> str:
-    value = note_value(tempo.beat) or (Fraction(1), 0)
-    glyphs = NOTE_GLYPHS.get(value[0], NOTE_GLYPHS[Fraction(1)]) + DOT_GLYPH * value[1]
+def tempo_text(tempo: Tempo) -> str:
+    """A tempo mark as printed, its note as SMuFL characters."""
+    base, dots = note_value(tempo.beat) or (Fraction(1), 0)
+    beat = NOTE_GLYPHS.get(base, NOTE_GLYPHS[Fraction(1)]) + DOT_GLYPH * dots
     number = f"{float(tempo.per_minute):g}"
     words = clean_text(tempo.text)
-    return _with_glyphs(f"{words} ({glyphs} = {number})" if words else f"{glyphs} = {number}")
+    return f"{words} ({beat} = {number})" if words else f"{beat} = {number}"
+
+
+def _tempo(tune: Tune, line: Line) -> str:
+    return tempo_text(tune.tempo) if tune.tempo is not None and line.first == 0 else ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from xml.parsers import expat
 
 from core.engraving.glyphs import Command, parse_outline
 from core.engraving.kinds import Kind
-from core.engraving.mei import Name
+from core.engraving.mei import Document, Name
 from core.engraving.picture import (
     Anchor,
     BowSlot,
@@ -42,7 +42,10 @@ _SCALE = re.compile(r"scale\(([-\d.]+)")
 _ACCIDENTALS = {"\uea64": "♭", "\uea66": "♯"}  # set as Unicode, which can be searched for
 _TEXT_TO_MUSIC = 0.5625  # size of a text beside that of the music glyphs in it
 _NUMBER_SIZE = 324.0  # as verovio sets bar numbers
-_HEAD_ROOM = 200.0  # over a line with a part letter, which is moved up to clear the clef
+_TEMPO_SIZE = 405.0  # as verovio sets texts
+_MUSIC_OR_TEXT = re.compile("[\ue000-\uf8ff]+|[^\ue000-\uf8ff]+")
+_PART_ROOM = 200.0  # over a line with a part letter, which is moved up to clear the clef
+_TEMPO_ROOM, _TEMPO_LINE = 680.0, 560.0  # over a line with a tempo, and its base line; a note in it is tall
 _OVER_CLEF = 260.0  # from the top staff line up
 _ROUND = 0.5522847498  # control points of a quarter circle
 
@@ -64,30 +67,31 @@ class _Group:
     size: float = 0.0
 
 
-def read_svg(svg: str, names: Mapping[str, Name], number: int | None = None) -> Picture:
+def read_svg(svg: str, document: Document) -> Picture:
     """Read one line's SVG.
 
     Args:
         svg: As verovio writes it, at scale 100, with references by plain ``href``.
-        names: What our ids stand for.
-        number: Bar number to print beside a part letter, where verovio leaves it out.
+        document: What it was drawn from.
     Raises:
         ValueError: the SVG has no staff.
     """
-    reader = _Reader(names)
+    reader = _Reader(document)
     parser = expat.ParserCreate()
     parser.buffer_text = True
     parser.StartElementHandler = reader.start
     parser.EndElementHandler = reader.end
     parser.CharacterDataHandler = reader.characters
     parser.Parse(svg, True)
-    return reader.picture(number)
+    return reader.picture()
 
 
 class _Reader:
-    def __init__(self, names: Mapping[str, Name]) -> None:
-        self._names = names
-        self._head_room = _HEAD_ROOM if any(name.kind is Kind.PART for name in names.values()) else 0.0
+    def __init__(self, document: Document) -> None:
+        self._document = document
+        self._names = document.names
+        has_part = any(name.kind is Kind.PART for name in self._names.values())
+        self._head_room = _TEMPO_ROOM if document.tempo else _PART_ROOM if has_part else 0.0
         self._groups = [_Group(y=self._head_room)]
         self._skipped = 0
         self._size = (0.0, 0.0)
@@ -239,10 +243,10 @@ class _Reader:
 
     # Result
 
-    def picture(self, number: int | None) -> Picture:
+    def picture(self) -> Picture:
         if not self._staff_lines:
             raise ValueError("the engraver drew no staff")
-        self._place_part(number)
+        self._place_tempo(self._place_part())
         heads = {
             note_id: Point(sum(p.x for p in points) / len(points), sum(p.y for p in points) / len(points))
             for note_id, points in self._heads.items()
@@ -263,21 +267,40 @@ class _Reader:
             curves=curves,
         )
 
-    def _place_part(self, number: int | None) -> None:
-        """Move the part letter to the very left, over the clef, and print the bar number beside it."""
+    def _place_part(self) -> float:
+        """Move the part letter to the very left, over the clef, and print the bar number beside it.
+
+        Returns:
+            x after what stands there.
+        """
         frame = next((i for i, shape in enumerate(self._shapes) if shape.kind is Kind.PART), None)
         letter = next((i for i, text in enumerate(self._texts) if text.kind is Kind.PART), None)
         if frame is None or letter is None:
-            return
+            return 0.0
         shape, text = self._shapes[frame], self._texts[letter]
         assert isinstance(shape, Outline)
         box = shape.box
         up = max(box.bottom - (min(self._staff_lines) - _OVER_CLEF), 0.0)
+        if self._document.tempo:
+            up = text.y - _TEMPO_LINE
         self._shapes[frame] = replace(shape, commands=_shift(shape.commands, -box.left, -up))
         self._texts[letter] = text = replace(text, x=text.x - box.left, y=text.y - up)
-        if number is not None:
-            run = Run(str(number), _NUMBER_SIZE, italic=True)
-            self._texts.append(Text(box.width + _NUMBER_SIZE / 4, text.y, Anchor.START, (run,), Kind.NUMBER))
+        if self._document.number is None:
+            return box.width + _TEMPO_SIZE / 2
+        run = Run(str(self._document.number), _NUMBER_SIZE, italic=True)
+        self._texts.append(Text(box.width + _NUMBER_SIZE / 4, text.y, Anchor.START, (run,), Kind.NUMBER))
+        return box.width + _NUMBER_SIZE * 2
+
+    def _place_tempo(self, x: float) -> None:
+        """Print the tempo in the room over the line."""
+        runs = [
+            Run(part, _TEMPO_SIZE / _TEXT_TO_MUSIC, music=True)
+            if "\ue000" <= part[0] <= "\uf8ff"
+            else Run(part, _TEMPO_SIZE, bold=True)
+            for part in _MUSIC_OR_TEXT.findall(self._document.tempo)
+        ]
+        if runs:
+            self._texts.append(Text(x, _TEMPO_LINE, Anchor.START, tuple(runs), Kind.WORDS))
 
 
 def _joined(lines: list[Outline]) -> Outline:

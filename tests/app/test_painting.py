@@ -108,7 +108,7 @@ def test_two_signs_shrink_to_the_room_they_have_but_stay_legible() -> None:
     tight = bow_sign_path((Bow.UP, Bow.DOWN), False, 720, room=0.9 * wide).boundingRect().width()
     none = bow_sign_path((Bow.UP, Bow.DOWN), False, 720, room=10).boundingRect().width()
     assert tight == pytest.approx(0.9 * wide, rel=0.01)
-    assert none > 0.7 * wide
+    assert none > 0.55 * wide
 
 
 def test_a_lift_comma_stands_before_the_sign() -> None:

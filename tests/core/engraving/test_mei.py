@@ -283,9 +283,7 @@ class TestStructure:
         slowly = root.find(".//m:dir", NS)
         assert slowly is not None
         assert (slowly.text, slowly.get("place"), slowly.get("startid")) == ("slowly", "below", "#b0n2")
-        tempo = root.find(".//m:tempo", NS)
-        assert tempo is not None
-        assert "".join(tempo.itertext()) == "Brisk (\ue1d5\ue1e7 = 112.5)"
+        assert document(tune).tempo == "Brisk (\ue1d5\ue1e7 = 112.5)"
         assert ["".join(r.itertext()) for r in root.iterfind(".//m:reh", NS)] == ["A"]
 
 
