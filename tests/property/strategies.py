@@ -1,7 +1,7 @@
 """Generators of tunes, bowings and lessons that keep every promise of ``core.tune`` and ``core.bowing``.
 
-``tunes()``, ``bowings(tune)`` and ``lessons()`` are what tests draw from; ``AWKWARD`` holds typed lessons that are known
-to be difficult, and every draw of ``lessons()`` takes one of them now and then.
+``tunes()``, ``bowings(tune)`` and ``lessons()`` are what tests draw from; ``AWKWARD`` holds typed lessons that are
+known to be difficult, and ``lessons()`` draws one of them now and then.
 """
 
 from __future__ import annotations
@@ -58,9 +58,12 @@ CELLS: tuple[tuple[tuple[Fraction, ...], tuple[int, int] | None], ...] = (
     ((Fraction(3, 4),) * 2, (2, 3)),
     ((Fraction(2),), None),
 )
-TEXTS = ("The Frost & the Sluice", "a <b> “c”", "line\nbreak", "  spaces  kept ", "]]>", "Nørre 🎻", "'\"", "D.C. al Fine")
+TEXTS = (
+    "The Frost & the Sluice", "a <b> “c”", "line\nbreak", "  spaces  kept ", "]]>", "Nørre 🎻", "'\"", "D.C. al Fine",
+)  # fmt: skip
 CHORDS = (
-    "G", "Am7", "C#m/G#", "G(Em)", "N.C.", "Bb7", "C♯", "G/B(Em)", "D7sus4", "F°", "?", "Fine", "A7b9", "(A)", "e", "B/B",
+    "G", "Am7", "C#m/G#", "G(Em)", "N.C.", "Bb7", "C♯", "G/B(Em)", "D7sus4", "F°", "?", "Fine", "A7b9", "(A)", "e",
+    "B/B",
 )  # fmt: skip
 
 legal_text = st.one_of(
@@ -112,7 +115,8 @@ def tunes(draw: st.DrawFn) -> Tune:
         if draw(st.integers(0, 4)) == 0:
             length = draw(st.sampled_from([size for size in (Fraction(1, 4), EIGHTH, QUARTER) if size <= full]))
             start = draw(st.sampled_from((Fraction(0), full - length)))
-        number += index > 0 and draw(st.integers(0, 5)) > 0 or (index == 0 and not start)
+        shares_number = start > 0 if index == 0 else draw(st.integers(0, 5)) == 0
+        number += not shares_number
         notes = draw(_notes(index, length, bars[-1].notes[-1] if bars else None))
         bars.append(draw(_bars(number, notes, meter, key, start)))
     return Tune(
