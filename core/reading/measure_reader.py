@@ -375,11 +375,7 @@ class MeasureReader:
         if pitch is None:
             return
         graces = self._graces.setdefault(voice, [])
-        slurs = [
-            end
-            for slur in element.findall("notations/slur")
-            if (end := _slur_end(slur)) is not None
-        ]
+        slurs = [end for slur in element.findall("notations/slur") if (end := _slur_end(slur)) is not None]
         for end in slurs:
             end.on_grace = True
         if element.find("chord") is not None and graces:

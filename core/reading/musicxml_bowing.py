@@ -142,9 +142,7 @@ def _signs(draft: DraftNote, hook_sign: Articulation | None) -> Signs:
 
 
 def _with_marks(bowing: Bowing, marks: Mapping[str, Mark]) -> Bowing:
-    return Bowing(
-        bowing.name, bowing.joins, immutabledict(marks), bowing.retakes, bowing.signs, bowing.accents
-    )
+    return Bowing(bowing.name, bowing.joins, immutabledict(marks), bowing.retakes, bowing.signs, bowing.accents)
 
 
 # ---- files of ours
@@ -169,9 +167,7 @@ def _apply_fields(
     return _fix_foreign_bows(tune, bowing, bows, complaints)
 
 
-def _fix_foreign_bows(
-    tune: Tune, bowing: Bowing, bows: Mapping[str, DraftNote], complaints: Complaints
-) -> Bowing:
+def _fix_foreign_bows(tune: Tune, bowing: Bowing, bows: Mapping[str, DraftNote], complaints: Complaints) -> Bowing:
     """Fix each shown direction that does not follow from those fixed before it in the tune."""
     places = tune.places
     shown: dict[str, Bow] = {}
