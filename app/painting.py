@@ -26,7 +26,7 @@ FONT_PIXELS = 200  # texts are set at this size and scaled, so that hinting and 
 LIFT = "E4CE"  # breathMarkComma: the bow is lifted
 _WORD = re.compile(r"\S+")
 SIGN_GAP = 1 / 16  # between two signs over one note, in ems of the sign
-LARGEST_PAIR, SMALLEST_SIGN = 0.85, 0.5  # size of two signs over one note, beside a single one
+LARGEST_PAIR, SMALLEST_SIGN = 0.85, 0.6  # size of two signs over one note, beside a single one
 
 
 @dataclass(frozen=True, slots=True)
@@ -258,7 +258,7 @@ def _room(picture: Picture) -> dict[str, float]:
     slots = sorted(picture.bow_slots.values(), key=lambda slot: slot.x)
     room = dict.fromkeys(picture.bow_slots, float("inf"))
     for slot, after in pairwise(slots):
-        between = round(after.x - slot.x - 3 * SIGN_GAP * slot.size)
+        between = round(after.x - slot.x - 1.8 * SIGN_GAP * slot.size)
         room[slot.note_id] = min(room[slot.note_id], between)
         room[after.note_id] = min(room[after.note_id], between)
     return room
