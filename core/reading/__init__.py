@@ -32,10 +32,11 @@ def read_file(data: bytes) -> Reading:
     Raises:
         UnreadableFileError: no tune can be read; the sentence says what was found and expected.
     """
-    from core.reading import abc, musicxml  # each loads only what it needs
+    from core.reading.abc import decode, read_abc  # each loads only what it needs
+    from core.reading.musicxml import read_musicxml, read_mxl
 
     if data[:4] == b"PK\x03\x04":
-        return musicxml.read_mxl(data)
+        return read_mxl(data)
     if data.lstrip(b"\xef\xbb\xbf \t\r\n")[:1] == b"<" or data[:2] in (b"\xff\xfe", b"\xfe\xff"):
-        return musicxml.read_musicxml(data)
-    return abc.read_abc(abc.decode(data))
+        return read_musicxml(data)
+    return read_abc(decode(data))

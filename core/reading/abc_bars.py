@@ -7,6 +7,7 @@ as ``Join.HOOK``, and the dots are not kept as articulations: they are what the 
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 from itertools import accumulate, pairwise
@@ -16,13 +17,14 @@ from immutabledict import immutabledict
 from core.bowing import Articulation, Bowing, Join, Mark, Signs
 from core.lesson import AS_WRITTEN
 from core.reading.abc_draft import Complaints, DraftBar, DraftNote, DraftTune
-from core.tune import NOTE_BASES, Bar, BarLine, ChordSymbol, Note, Tuplet, Words, note_value
+from core.reading.bar_starts import bar_starts, is_seam
+from core.reading.note_lengths import is_exact, split_length
+from core.tune import Bar, ChordSymbol, Note, Tuplet, Words, note_value
 
-SHORTEST = NOTE_BASES[-1]  # quarter notes
+Pieces = tuple[tuple[Fraction, Tuplet | None], ...]
+
 MAX_BARS_TOLD = 6  # bars that do not fill the metre and are told one by one
 _HOOK_SIGNS = (Articulation.STACCATO, Articulation.TENUTO)
-_PIECES = tuple(sorted((base * (2 - Fraction(1, 2**dots)) for base in NOTE_BASES for dots in (0, 1)), reverse=True))
-_LONGEST_PIECE = _PIECES[0]
 
 
 @lru_cache(maxsize=4096)
@@ -37,16 +39,17 @@ def build(draft: DraftTune, complaints: Complaints) -> tuple[tuple[Bar, ...], Bo
         draft: With at least one bar, none without notes.
         complaints: Told of every bar that does not fill its metre, and every slur that is cut short.
     """
-    ids: list[str] = []  # first piece of each note of the draft
+    ids: list[str] = []  # of the first piece of each note of the draft
     notes: list[tuple[Note, ...]] = []
-    starts: list[list[Fraction]] = []
-    for index, draft_bar in enumerate(draft.bars):
-        made, places = _notes(index, draft_bar, ids, complaints)
+    places: list[list[Fraction]] = []
+    for index, bar in enumerate(draft.bars):
+        made, starts = _notes(index, bar, ids, complaints)
         notes.append(made)
-        starts.append(places)
-    lengths = [places[-1] for places in starts]
-    numbers, begins = _number(draft.bars, lengths)
-    _tell_lengths(draft.bars, lengths, numbers, begins, complaints)
+        places.append(starts)
+        bar.length = starts[-1]
+    begins = bar_starts(draft.bars)
+    numbers = _numbers(draft.bars, begins)
+    _tell_lengths(draft.bars, numbers, begins, complaints)
     bars = tuple(
         Bar(
             number=number,
@@ -57,17 +60,17 @@ def build(draft: DraftTune, complaints: Complaints) -> tuple[tuple[Bar, ...], Bo
             opens_repeat=bar.opens_repeat,
             repeats=bar.repeats,
             ending=bar.ending,
-            line=bar.bar_line,
+            line=bar.line,
             part=bar.part,
             segno=bar.segno,
             coda=bar.coda,
             to_coda=bar.to_coda,
             fine=bar.fine,
             jump=bar.jump,
-            chords=tuple(ChordSymbol(places[at], text) for at, text in bar.chords),
-            words=tuple(Words(places[at], text, above) for at, text, above in bar.words),
+            chords=tuple(ChordSymbol(starts[at], text) for at, text in bar.chords),
+            words=tuple(Words(starts[at], text, above) for at, text, above in bar.words),
         )
-        for bar, made, places, number, begin in zip(draft.bars, notes, starts, numbers, begins, strict=True)
+        for bar, made, starts, number, begin in zip(draft.bars, notes, places, numbers, begins, strict=True)
     )
     return bars, _bowing(draft, ids, complaints)
 
@@ -79,21 +82,23 @@ def _notes(
     made: list[Note] = []
     places: list[Fraction] = []
     at = Fraction(0)
-    group: tuple[Tuplet, Fraction] | None = None  # triplet written as fractions: what is filled so far
+    filled = Fraction(0)  # of a triplet that the file writes as fractions, A2/3 B2/3 c2/3
     for note in bar.notes:
         places.append(at)
         ids.append(f"b{index}n{len(made) + 1}")
-        if not note.doubtful or _has_value(note.length, note.tuplet):
-            pieces: tuple[Fraction, ...] = (note.length,)
-            tuplet = note.tuplet
-        else:
-            tuplet = note.tuplet
-            if tuplet is None and note.length.denominator % 3 == 0:
-                tuplet = Tuplet(3, 2, starts=group is None)
-                filled = (group[1] if group else 0) + note.length
-                group = (tuplet, filled) if filled.denominator % 3 == 0 else None
-            pieces = _pieces(note, tuplet, complaints)
-        for piece, length in enumerate(pieces):
+        pieces: Pieces = ((note.length, note.tuplet),)
+        if note.doubtful and not _has_value(note.length, note.tuplet):
+            pieces = split_length(note.length, note.tuplet)
+            if not is_exact(note.length, pieces):
+                text = f"No note values show a length of {note.length / 4} of a whole note: it is rounded."
+                complaints.say(note.line, text)
+            if note.tuplet is None and (tuplet := pieces[0][1]) is not None:
+                if not filled:
+                    pieces = ((pieces[0][0], replace(tuplet, starts=True)), *pieces[1:])
+                filled += note.length
+                if filled.denominator % tuplet.actual:
+                    filled = Fraction(0)
+        for piece, (length, tuplet) in enumerate(pieces):
             made.append(
                 Note(
                     f"b{index}n{len(made) + 1}",
@@ -101,8 +106,8 @@ def _notes(
                     length,
                     note.pitches,
                     note.held or (piece > 0 and bool(note.pitches)),
-                    tuplet if piece == 0 or tuplet is None else Tuplet(tuplet.actual, tuplet.normal),
-                    note.courtesy and piece == 0,
+                    tuplet if not piece or tuplet is None else replace(tuplet, starts=False),
+                    note.courtesy and not piece,
                     note.hidden,
                 )
             )
@@ -111,96 +116,55 @@ def _notes(
     return tuple(made), places
 
 
-def _pieces(note: DraftNote, tuplet: Tuplet | None, complaints: Complaints) -> tuple[Fraction, ...]:
-    """Lengths of the tied notes that show a length which no single note value shows (ABC 2.1, 4.3: undefined)."""
-    ratio = Fraction(tuplet.actual, tuplet.normal) if tuplet else Fraction(1)
-    written = note.length * ratio
-    rest = max(round(written / SHORTEST), 1) * SHORTEST
-    if rest != written:
-        complaints.say(note.line, f"No note values show a length of {note.length / 4} of a whole note: it is rounded.")
-    if note_value(rest) is not None:
-        return (rest / ratio,)
-    pieces = []
-    while rest:
-        piece = _LONGEST_PIECE if rest >= _LONGEST_PIECE else next(size for size in _PIECES if size <= rest)
-        pieces.append(piece / ratio)
-        rest -= piece
-    return tuple(pieces)
+def _numbers(bars: list[DraftBar], begins: list[Fraction]) -> list[int]:
+    """Printed numbers by the rules of ``core.tune.Bar``.
 
-
-def _is_seam(before: DraftBar, bar: DraftBar) -> bool:
-    """Whether a section ends between two bars: a repeat, a double bar, a jump, an ending."""
-    return bool(
-        before.repeats
-        or before.bar_line is not BarLine.PLAIN
-        or before.jump
-        or bar.opens_repeat
-        or bar.begins_ending
-        or before.ending != bar.ending
-        or bar.part
-    )
-
-
-def _number(bars: list[DraftBar], lengths: list[Fraction]) -> tuple[list[int], list[Fraction]]:
-    """Printed numbers, and where in the full bar each bar begins, by the rules of ``core.tune.Bar``."""
+    A pick-up at the very start is 0. A bar that begins inside the bar before it, or, as a later ending, inside the bar
+    that the first ending follows, shares that bar's number.
+    """
     numbers: list[int] = []
-    begins: list[Fraction] = []
-    parted = -1  # the bar that every ending of the group follows
-    inside = False  # the endings of the group begin inside that bar
-    last = 0
-    for index, (bar, length) in enumerate(zip(bars, lengths, strict=True)):
-        full = bar.meter.bar_length
-        number, begin = last + 1, Fraction(0)
+    parted = -1
+    last = -1 if begins[0] else 0
+    for index, (bar, begin) in enumerate(zip(bars, begins, strict=True)):
         before = index - 1
-        if bar.begins_ending and index:
-            if bar.continues or not bars[before].ending:
-                parted, inside = before, bar.continues
-            before = parted
-        if full is None or length >= full:
-            pass
-        elif index == 0:
-            if len(bars) > 1 and not bar.repeats:
-                number, begin = 0, full - length
-        elif _is_seam(bars[index - 1], bar):
-            filled = begins[before] + lengths[before]
-            completes = filled + length == full or (bar.begins_ending and inside and filled + length < full)
-            if completes and bars[before].meter == bar.meter:
-                number, begin = numbers[before], filled
-            elif not bar.begins_ending and index + 1 < len(bars) and not _is_seam(bar, bars[index + 1]):
-                begin = full - length
-        numbers.append(number)
-        begins.append(begin)
-        last = max(last, number)
-    return numbers, begins
+        if bar.ending and index and bars[before].ending != bar.ending:
+            if not bars[before].ending:
+                parted = before
+            elif parted >= 0:
+                before = parted
+        if index and begin and begins[before] + bars[before].length == begin:
+            numbers.append(numbers[before])
+        else:
+            last += 1
+            numbers.append(last)
+    return numbers
 
 
-def _tell_lengths(
-    bars: list[DraftBar], lengths: list[Fraction], numbers: list[int], begins: list[Fraction], complaints: Complaints
-) -> None:
+def _tell_lengths(bars: list[DraftBar], numbers: list[int], begins: list[Fraction], complaints: Complaints) -> None:
     """Say which bars do not fill their metre, pick-ups and the short bars that belong to them apart."""
     completing = {begin for begin in begins if begin}
     odd: list[int] = []
-    for index, (bar, length) in enumerate(zip(bars, lengths, strict=True)):
+    for index, bar in enumerate(bars):
         full = bar.meter.bar_length
-        end = begins[index] + length
+        end = begins[index] + bar.length
         if full is None or end == full:
             continue
-        is_last = index + 1 == len(bars) or _is_seam(bar, bars[index + 1])
+        is_last = index + 1 == len(bars) or is_seam(bar, bars[index + 1])
         if end > full or not (is_last and end in completing):
             odd.append(index)
     if len(odd) > MAX_BARS_TOLD:
         metre = bars[odd[0]].meter
         complaints.say(
-            bars[odd[0]].line,
+            bars[odd[0]].file_line,
             f"{len(odd)} of {len(bars)} bars do not fill the metre {metre}, bar {numbers[odd[0]]} the first: kept.",
         )
         return
     for index in odd:
         bar, full = bars[index], bars[index].meter.bar_length or Fraction(0)
-        size = "longer" if begins[index] + lengths[index] > full else "shorter"
+        size = "longer" if begins[index] + bar.length > full else "shorter"
         complaints.say(
-            bar.line,
-            f"Bar {numbers[index]} is {size} than {bar.meter}: it holds {lengths[index] / 4} of a whole note, "
+            bar.file_line,
+            f"Bar {numbers[index]} is {size} than {bar.meter}: it holds {bar.length / 4} of a whole note, "
             f"not {(full - begins[index]) / 4}; kept as it stands.",
         )
 

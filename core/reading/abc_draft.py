@@ -75,22 +75,24 @@ class DraftNote:
 
 @dataclass(slots=True)
 class DraftBar:
-    """A bar as read so far; places in ``chords`` and ``words`` are indexes of its notes.
+    """A bar as read so far; fields without a word here are those of ``core.tune.Bar``.
 
     Attributes:
-        continues: No bar line stands before it: an ending begins inside a bar.
+        file_line: Line in the file where its first note stands.
+        length: Quarter notes that it holds; worked out at the end.
+        chords: Index of the note in the bar, and text.
+        words: Index of the note in the bar, text, and whether it is printed above.
     """
 
-    line: int
+    file_line: int
     meter: Meter
     key: Key
+    length: Fraction = Fraction(0)
     notes: list[DraftNote] = field(default_factory=list)
     opens_repeat: bool = False
     repeats: int = 0
     ending: tuple[int, ...] = ()
-    begins_ending: bool = False
-    continues: bool = False
-    bar_line: BarLine = BarLine.PLAIN
+    line: BarLine = BarLine.PLAIN
     part: str = ""
     segno: bool = False
     coda: bool = False
@@ -100,6 +102,11 @@ class DraftBar:
     chords: list[tuple[int, str]] = field(default_factory=list)
     words: list[tuple[int, str, bool]] = field(default_factory=list)
 
+    @property
+    def ends_section(self) -> bool:
+        """A repeat, double bar, final bar or jump stands at its end."""
+        return self.repeats > 0 or self.line is not BarLine.PLAIN or self.jump is not None
+
 
 @dataclass(slots=True)
 class DraftTune:
@@ -108,7 +115,6 @@ class DraftTune:
     Attributes:
         bars: In written order, none without notes.
         slurs: First and last note of each slur, as places among all notes and rests of the tune, and the line.
-        chained: Lines on which one slur ends on the note where the next begins.
         tempo: At the start.
     """
 

@@ -391,7 +391,7 @@ class MusicReader:
         """Add a note, double stop or rest (no pitches) with all that waits for it."""
         bar = self._bar
         if not bar.notes:
-            bar.line, bar.meter, bar.key, bar.ending = self._line, self._meter, self._key, self._ending
+            bar.file_line, bar.meter, bar.key, bar.ending = self._line, self._meter, self._key, self._ending
             bar.part, self._part = self._part, ""
         elif len(bar.notes) == MAX_NOTES:
             self._say(f"A bar holds more than {MAX_NOTES} notes: it is cut there.")
@@ -801,7 +801,7 @@ class MusicReader:
 
     def _close_bar(self, look: BarLine, ends: int) -> None:
         bar = self._bar
-        bar.bar_line = look
+        bar.line = look
         bar.repeats = max(ends + 1, self._section_times) if ends else 0
         self.tune.bars.append(bar)
         self._bar = DraftBar(self._line, self._meter, self._key)
@@ -818,15 +818,13 @@ class MusicReader:
         last = self.tune.bars[-1]
         if ends and not last.repeats:
             last.repeats = max(ends + 1, self._section_times)
-        if last.bar_line is BarLine.PLAIN or look is BarLine.FINAL:
-            last.bar_line = look
+        if last.line is BarLine.PLAIN or look is BarLine.FINAL:
+            last.line = look
 
     def _read_ending(self, token: re.Match[str]) -> None:
-        parts_bar = bool(self._bar.notes)
-        if parts_bar:
+        if self._bar.notes:  # an ending that begins inside a bar parts it; accidentals hold on
             self._close_bar(BarLine.PLAIN, 0)
         self._begin_ending(token["ending"])
-        self._bar.continues = parts_bar
 
     def _read_digits(self, token: re.Match[str]) -> None:
         between = token.string[self._bar_token_end : token.start()] if self._bar_token_end >= 0 else "?"
@@ -840,7 +838,6 @@ class MusicReader:
         passes = _passes(text)
         if passes:
             self._ending = passes
-            self._bar.begins_ending = True
         else:
             self._say(f"“{text.lstrip('[')[:12]}” is no list of passes for an ending: it is ignored.")
 
