@@ -238,6 +238,11 @@ def _drawn(picture: Picture) -> _Drawn:
     return made
 
 
+def forget_paths() -> None:
+    """Let go of all paths kept with pictures, for measuring."""
+    _drawn_pictures.clear()
+
+
 def _pen(width: float, dash: tuple[float, ...], round_ends: bool) -> QPen:
     pen = QPen()
     pen.setWidthF(width)

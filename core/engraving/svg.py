@@ -38,6 +38,7 @@ _BOLD = frozenset({"voltaBracket", "fing", "reh", "tempo"})
 _ITALIC = frozenset({"dir", "mNum", "repeatMark"})
 _MUSIC_FONT = "Leipzig"
 _MOVE = re.compile(r"translate\(([-\d.]+),? ?([-\d.]+)\)")
+_LINE = re.compile(r"M([-\d.]+) ([-\d.]+) L([-\d.]+) ([-\d.]+)")
 _SCALE = re.compile(r"scale\(([-\d.]+)")
 _ACCIDENTALS = {"\uea64": "♭", "\uea66": "♯"}  # set as Unicode, which can be searched for
 _TEXT_TO_MUSIC = 0.5625  # size of a text beside that of the music glyphs in it
@@ -65,6 +66,13 @@ class _Group:
     italic: bool = False
     music: bool = False
     size: float = 0.0
+
+    def inner(self) -> _Group:
+        """What the next group inside begins with (several times as fast as ``dataclasses.replace``)."""
+        return _Group(
+            self.x, self.y, self.kind, self.owner, self.name, self.is_head, False,
+            self.bold, self.italic, self.music, self.size,
+        )  # fmt: skip
 
 
 def read_svg(svg: str, document: Document) -> Picture:
@@ -117,20 +125,21 @@ class _Reader:
         if tag in ("defs", "style", "desc") or "placeholder" in classes:
             self._skipped = 1
             return
-        outer = self._groups[-1]
-        group = replace(outer)
+        group = self._groups[-1]
+        if tag == "g":
+            group = group.inner()
+            self._open(group, given, classes.split())
+        elif tag in ("text", "tspan"):
+            group = group.inner()
+            self._open_text(tag, group, given)
+        elif tag == "use":
+            self._draw_glyph(group, given)
+        elif tag != "svg":
+            self._draw_outline(tag, group, given)
+        elif "viewBox" in given:
+            _, _, width, height = map(float, given["viewBox"].split())
+            self._size = (width, height + self._head_room)
         self._groups.append(group)
-        match tag:
-            case "svg":
-                if "viewBox" in given:
-                    _, _, width, height = map(float, given["viewBox"].split())
-                    self._size = (width, height + self._head_room)
-            case "g":
-                self._open(group, given, classes.split())
-            case "text" | "tspan":
-                self._open_text(tag, group, given)
-            case _:
-                self._draw(tag, group, given)
 
     def end(self, tag: str) -> None:
         if self._skipped:
@@ -192,10 +201,7 @@ class _Reader:
                 anchor = Anchor.START  # stands over the very start of the line, which must not cut it in two
             self._text = Text(x, y, anchor, (), group.kind, group.owner)
 
-    def _draw(self, tag: str, group: _Group, given: Mapping[str, str]) -> None:
-        if tag == "use":
-            self._draw_glyph(group, given)
-            return
+    def _draw_outline(self, tag: str, group: _Group, given: Mapping[str, str]) -> None:
         commands = _commands(tag, given)
         if commands is None:
             return
@@ -319,6 +325,10 @@ def _moved(group: _Group, transform: str) -> tuple[float, float]:
 def _commands(tag: str, given: Mapping[str, str]) -> tuple[Command, ...] | None:
     match tag:
         case "path":
+            line = _LINE.fullmatch(given["d"])
+            if line is not None:  # most paths are stems and staff lines
+                x1, y1, x2, y2 = map(float, line.groups())
+                return Command("M", (x1, y1)), Command("L", (x2, y2))
             return parse_outline(given["d"])
         case "polygon" | "polyline":
             points = [tuple(map(float, point.split(","))) for point in given["points"].split()]
