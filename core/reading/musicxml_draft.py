@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from core.bowing import Articulation, Bow, Grace, Ornament
@@ -72,6 +72,26 @@ class SlurEnd:
 
 
 @dataclass(slots=True)
+class DraftGrace:
+    """A grace note that waits for its note.
+
+    Attributes:
+        measure: Number of measures read when it came, its own included.
+    """
+
+    grace: Grace
+    line: int
+    measure: int = 0
+    slurs: list[SlurEnd] = field(default_factory=list)
+
+    def add(self, other: DraftGrace) -> None:
+        """Take the pitches and slurs of a grace note that sounds together with this one."""
+        pitches = sorted({*self.grace.pitches, *other.grace.pitches}, key=lambda pitch: (pitch.midi, pitch))
+        self.grace = replace(self.grace, pitches=tuple(pitches))
+        self.slurs += other.slurs
+
+
+@dataclass(slots=True)
 class DraftNote:
     """A note, double stop or rest as read so far.
 
@@ -125,6 +145,7 @@ class DraftMeasure:
         closes_ending: An ending stops at the end.
         repeats: 0 without a backward repeat, else how often the file says, 1 where it says nothing.
         cuts: Places inside where a repeat sign cuts the measure in two, and whether it is a backward one.
+        signs: Place, attribute name and value of signs that a bar begins with: part, segno, coda.
         coda_signs: Lines of coda signs that nothing tells the meaning of.
     """
 
@@ -151,6 +172,7 @@ class DraftMeasure:
     chords: list[tuple[Fraction, str]] = field(default_factory=list)
     words: list[tuple[Fraction, str, bool]] = field(default_factory=list)
     cuts: list[tuple[Fraction, bool]] = field(default_factory=list)
+    signs: list[tuple[Fraction, str, object]] = field(default_factory=list)
     coda_signs: list[int] = field(default_factory=list)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from fractions import Fraction
 from pyexpat import ExpatError, ParserCreate, errors
 from typing import NoReturn
 
@@ -83,3 +84,12 @@ _POSITION = re.compile(r", line \d+, column \d+.*", re.DOTALL)
 def _refuse(reason: str, line: int | None) -> NoReturn:
     reason = _POSITION.sub("", reason).strip().rstrip(".")
     raise UnreadableFileError(f"The file is no complete XML document ({reason or 'nothing was found'}).", line)
+
+
+_DECIMAL = re.compile(r"[+-]?\d{1,9}(?:\.\d{1,9})?")
+
+
+def decimal_number(text: str | None) -> Fraction | None:
+    """A decimal number of reasonable size as it stands in an element or attribute, or None where there is none."""
+    text = (text or "").strip()
+    return Fraction(text) if text.isascii() and _DECIMAL.fullmatch(text) else None
