@@ -122,6 +122,7 @@ class BowingsPane(QWidget):
     def __init__(self, document: Document, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._document = document
+        self._seen: tuple[list[str], int] | None = None
         self.model = BowingsModel(self)
         self.model.rename_wanted.connect(self.rename)
         self.model.move_wanted.connect(self.move)
@@ -238,6 +239,9 @@ class BowingsPane(QWidget):
         state = self._document.state
         names = [bowing.name for bowing in state.lesson.bowings] if state is not None else []
         shown = state.shown if state is not None else -1
+        if (names, shown) == self._seen:
+            return
+        self._seen = names, shown
         selection = self.list.selectionModel()
         selection.blockSignals(True)  # shown, not chosen: nothing goes back to the document
         self.model.show_names(names, shown)

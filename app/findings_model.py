@@ -2,11 +2,22 @@
 
 from __future__ import annotations
 
+from collections import OrderedDict
 from collections.abc import Sequence
 from enum import IntEnum
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter
+from PySide6.QtCore import (
+    QAbstractListModel,
+    QModelIndex,
+    QObject,
+    QPersistentModelIndex,
+    QPoint,
+    QRect,
+    QRectF,
+    QSize,
+    Qt,
+)
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPixmap
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.severity_signs import WORDS, paint_severity
@@ -16,6 +27,8 @@ from core.check import RULES, Finding
 Index = QModelIndex | QPersistentModelIndex
 PAD = 8  # pixels around the texts of a row
 SIGN = 14  # side of the severity sign
+TEXT_LEFT = PAD + SIGN + 8
+ROWS_KEPT = 300
 
 
 class Role(IntEnum):
@@ -85,17 +98,21 @@ class FindingsModel(QAbstractListModel):
 
 
 class FindingDelegate(QStyledItemDelegate):
-    """Paints a finding: sign and word of its severity, where it is, and its sentence."""
+    """Paints a finding: sign and word of its severity, where it is, and its sentence.
+
+    Rows are painted once and kept as pixmaps: an edit repaints the whole list, and most of it looks as before.
+    """
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.theme: Theme = LIGHT
         self._heights: dict[tuple[str, int], int] = {}
+        self._rows: OrderedDict[tuple[object, ...], QPixmap] = OrderedDict()
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         finding: Finding = index.data(Role.FINDING)
         view = option.widget
-        width = (view.viewport().width() if view is not None else 300) - 2 * PAD - SIGN - 8
+        width = (view.viewport().width() if view is not None else 300) - TEXT_LEFT - PAD
         key = finding.text, width
         height = self._heights.get(key)
         if height is None:
@@ -106,42 +123,59 @@ class FindingDelegate(QStyledItemDelegate):
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         finding: Finding = index.data(Role.FINDING)
-        theme = self.theme
-        place = option.rect
-        painter.save()
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        if chosen:
-            painter.fillRect(place, QColor(theme.tint_soft))
-        elif index.data(Role.IS_OF_NOTE):
-            painter.fillRect(place, mix(theme.tint_soft, theme.field, 0.45))
-        if index.data(Role.IS_OF_NOTE):
-            painter.fillRect(QRect(place.left(), place.top(), 3, place.height()), QColor(theme.tint))
-        if chosen and option.state & QStyle.StateFlag.State_HasFocus:
+        focused = chosen and bool(option.state & QStyle.StateFlag.State_HasFocus)
+        of_note = bool(index.data(Role.IS_OF_NOTE))
+        ratio = painter.device().devicePixelRatioF()
+        size = option.rect.size()
+        key = (
+            finding.severity, where_text(finding), finding.text, chosen, focused, of_note,
+            size.width(), size.height(), ratio, self.theme.name, option.font.key(),
+        )  # fmt: skip
+        row = self._rows.get(key)
+        if row is None:
+            row = QPixmap(size * ratio)
+            row.setDevicePixelRatio(ratio)
+            with QPainter(row) as inner:
+                self._paint_row(inner, QRect(QPoint(0, 0), size), option.font, finding, chosen, focused, of_note)
+            self._rows[key] = row
+            if len(self._rows) > ROWS_KEPT:
+                self._rows.popitem(last=False)
+        else:
+            self._rows.move_to_end(key)
+        painter.drawPixmap(option.rect.topLeft(), row)
+
+    def _paint_row(
+        self, painter: QPainter, place: QRect, font: QFont, finding: Finding, chosen: bool, focused: bool, of_note: bool
+    ) -> None:
+        theme = self.theme
+        ground = QColor(theme.tint_soft) if chosen else mix(theme.tint_soft, theme.field, 0.45 if of_note else 0)
+        painter.fillRect(place, ground)
+        if of_note:
+            painter.fillRect(QRect(0, 0, 3, place.height()), QColor(theme.tint))
+        if focused:
             painter.setPen(QColor(theme.tint))
             painter.drawRect(place.adjusted(0, 0, -1, -1))
         colour = QColor(theme.severities[finding.severity])
-        metrics = QFontMetrics(option.font)
+        metrics = QFontMetrics(font)
         line = metrics.height()
-        paint_severity(painter, finding.severity, QRectF(place.left() + PAD, place.top() + PAD, SIGN, line), colour)
-        left = place.left() + PAD + SIGN + 8
-        width = place.width() - (left - place.left()) - PAD
-        bold = QFont(option.font)
+        paint_severity(painter, finding.severity, QRectF(PAD, PAD, SIGN, line), colour)
+        width = place.width() - TEXT_LEFT - PAD
+        bold = QFont(font)
         bold.setWeight(QFont.Weight.DemiBold)
         painter.setFont(bold)
         painter.setPen(colour)
         word = WORDS[finding.severity]
-        painter.drawText(QRect(left, place.top() + PAD, width, line), Qt.AlignmentFlag.AlignLeft, word)
+        painter.drawText(QRect(TEXT_LEFT, PAD, width, line), Qt.AlignmentFlag.AlignLeft, word)
         used = QFontMetrics(bold).horizontalAdvance(word) + 8
-        painter.setFont(option.font)
+        painter.setFont(font)
         painter.setPen(QColor(theme.quiet))
         where = metrics.elidedText(where_text(finding), Qt.TextElideMode.ElideRight, width - used)
-        painter.drawText(QRect(left + used, place.top() + PAD, width - used, line), Qt.AlignmentFlag.AlignLeft, where)
+        painter.drawText(QRect(TEXT_LEFT + used, PAD, width - used, line), Qt.AlignmentFlag.AlignLeft, where)
         painter.setPen(QColor(theme.text))
-        below = QRect(left, place.top() + PAD + line + 2, width, place.height() - line - 2 * PAD)
-        painter.drawText(below, _WRAP, finding.text)
+        painter.drawText(QRect(TEXT_LEFT, PAD + line + 2, width, place.height() - line - PAD), _WRAP, finding.text)
         painter.setPen(QColor(theme.line))
         painter.drawLine(place.bottomLeft(), place.bottomRight())
-        painter.restore()
 
 
 _WRAP = int(Qt.TextFlag.TextWordWrap) | int(Qt.AlignmentFlag.AlignLeft) | int(Qt.AlignmentFlag.AlignTop)

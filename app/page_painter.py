@@ -90,9 +90,7 @@ class PagePainter:
             scale: Pixels a picture unit.
             device_ratio: Device pixels a pixel.
         """
-        if self._pixmap_key != (scale, device_ratio):
-            self._pixmaps.clear()
-            self._pixmap_key = (scale, device_ratio)
+        self._fit_pixmaps(scale, device_ratio)
         layout = page.layout
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.fillRect(QRectF(0, 0, layout.width * scale, layout.height * scale), self._inks.paper)
@@ -119,6 +117,17 @@ class PagePainter:
                 painter.restore()
         self._paint_focus(painter, placed_lines, marks, 1 / scale)
         self._paint_preview(painter, placed_lines, marks.preview, 1 / scale)
+
+    def foresee(self, pictures: Iterable[Picture], scale: float, device_ratio: float) -> None:
+        """Have the pixmaps of lines at hand that may be shown soon."""
+        self._fit_pixmaps(scale, device_ratio)
+        for picture in pictures:
+            self._pixmap(picture, scale, device_ratio)
+
+    def _fit_pixmaps(self, scale: float, device_ratio: float) -> None:
+        if self._pixmap_key != (scale, device_ratio):
+            self._pixmaps.clear()
+            self._pixmap_key = (scale, device_ratio)
 
     def _pixmap(self, picture: Picture, scale: float, device_ratio: float) -> QPixmap:
         kept = self._pixmaps.get(id(picture))

@@ -36,11 +36,13 @@ from app.proposals import (
     propose_turn,
 )
 from app.theme import Theme
-from core.bowing import Bow
+from core.bowing import Bow, Bowing
 from core.check import Severity
 from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
 from core.engraving.picture import STAFF_SPACE, Box, Picture, slot_height
+from core.strokes import work_out
+from core.tune import Tune
 
 UNITS_PER_INCH = 2540
 DESK_MARGIN = 18  # pixels around the page
@@ -48,6 +50,7 @@ LEAST_ZOOM, MOST_ZOOM = 0.25, 5.0
 NOTE_REACH = 1.3 * STAFF_SPACE
 SIGN_REACH = 0.55 * STAFF_SPACE
 LINES_A_TURN = 2  # lines out of sight that are engraved in one turn of the event loop
+REST_MS = 25  # how long the pointer rests on a note before what a click would give is engraved
 FIRST_SIGHT = 1000  # pixels that a window shows about, before it is shown
 
 
@@ -125,6 +128,10 @@ class PageView(QWidget):
         self._idle = QTimer(self)
         self._idle.setInterval(0)
         self._idle.timeout.connect(self._engrave_some)
+        self._rest = QTimer(self)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(REST_MS)
+        self._rest.timeout.connect(self._foresee)
         document.lesson_changed.connect(self._on_lesson_changed)
         if document.state is not None:
             self._on_lesson_changed(None, document.state)
@@ -300,7 +307,8 @@ class PageView(QWidget):
         if before is not None and before.tune is after.tune:
             self._heading = heading
             self._show_strokes()
-            if before.shown == after.shown and not self._is_in_sight(changed := changed_notes(before, after)):
+            changed = changed_notes(after.tune, before.bowing, after.bowing) if before.shown == after.shown else ()
+            if not self._is_in_sight(changed):
                 self._reveal(changed[:1])  # an undo far away would else be done unseen
             self._describe_focus()
             return
@@ -556,9 +564,20 @@ class PageView(QWidget):
         else:
             self._proposal = propose(self._here, target.note_id)
             self.setCursor(Qt.CursorShape.PointingHandCursor)
+            self._rest.start()
             tips = "" if self._proposal.refusal else SIGN_TIPS if target.is_sign else NOTE_TIPS
             self.hinted.emit(f"{self._proposal.says('Click')} {tips}".strip())
         self.update()
+
+    def _foresee(self) -> None:
+        """Engrave what a click would give while the hand has not clicked yet, so that the click only has to show it."""
+        proposal, here = self._proposal, self._here
+        if proposal is None or proposal.refusal or here is None or self._page is None:
+            return
+        bowing = proposal.edit(here.tune, here.bowing)
+        signs = bow_signs(here.tune, bowing, work_out(here.tune, bowing, here.strokes.order), self._density)
+        pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, signs)
+        self._painter.foresee(pictures, self._scale, self.devicePixelRatioF())
 
     # ------------------------------------------------------------------------------------------------- painting
 
@@ -583,17 +602,13 @@ class PageView(QWidget):
             self._painter.paint(painter, self._page, self._heading, marks, lines, self._scale, ratio)
 
 
-def changed_notes(before: State, after: State) -> tuple[str, ...]:
-    """Ids of the notes on which two states of one tune differ by what stands in the bowing, in written order."""
-    old, new = before.bowing, after.bowing
-    return tuple(
-        note.id
-        for note in after.tune.sequence
-        if old.joins.get(note.id) is not new.joins.get(note.id)
-        or old.marks.get(note.id) != new.marks.get(note.id)
-        or (note.id in old.retakes) != (note.id in new.retakes)
-        or old.signs.get(note.id) != new.signs.get(note.id)
-    )
+def changed_notes(tune: Tune, old: Bowing, new: Bowing) -> tuple[str, ...]:
+    """Ids of the notes on which two bowings of a tune differ, in written order."""
+    changed: set[str] = set(old.retakes ^ new.retakes)
+    for was, now in ((old.joins, new.joins), (old.marks, new.marks), (old.signs, new.signs)):
+        if was is not now:
+            changed.update(note for note, _ in dict(was).items() ^ dict(now).items())
+    return tuple(sorted(changed.intersection(tune.places), key=tune.places.__getitem__))
 
 
 def _held_key(keys: Qt.KeyboardModifier) -> Qt.KeyboardModifier:

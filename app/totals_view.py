@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent
+from math import ceil
+
+from PySide6.QtCore import QPointF, QSize
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme import LIGHT, Theme
@@ -48,24 +50,23 @@ class TotalsView(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         if self._totals is None:
             return
-        painter = QPainter(self)
-        y = 0.0
-        for row in figures(self._totals):
-            width = self.width() / len(row)
-            for place, (figure, word) in enumerate(row):
-                self._paint_figure(painter, QRectF(place * width, y, width, self._row_height()), figure, word)
-            y += self._row_height() + ROW_GAP
-
-    def _paint_figure(self, painter: QPainter, place: QRectF, figure: str, word: str) -> None:
         large, small = self._fonts()
-        painter.setFont(large)
-        painter.setPen(QColor(self._theme.text))
-        top = QRectF(place.left(), place.top(), place.width(), QFontMetrics(large).height())
-        painter.drawText(top, Qt.AlignmentFlag.AlignLeft, figure)
-        painter.setFont(small)
-        painter.setPen(QColor(self._theme.quiet))
-        under = QRectF(place.left(), top.bottom(), place.width(), QFontMetrics(small).height())
-        painter.drawText(under, Qt.AlignmentFlag.AlignLeft, word)
+        over, under = QFontMetricsF(large), QFontMetricsF(small)
+        line = over.height() + under.height() + ROW_GAP
+        placed = [
+            (place * self.width() / len(row), line * number, figure, word)
+            for number, row in enumerate(figures(self._totals))
+            for place, (figure, word) in enumerate(row)
+        ]
+        with QPainter(self) as painter:
+            painter.setFont(large)
+            painter.setPen(QColor(self._theme.text))
+            for x, y, figure, _ in placed:
+                painter.drawText(QPointF(x, y + over.ascent()), figure)
+            painter.setFont(small)
+            painter.setPen(QColor(self._theme.quiet))
+            for x, y, _, word in placed:
+                painter.drawText(QPointF(x, y + over.height() + under.ascent()), word)
 
     def _fonts(self) -> tuple[QFont, QFont]:
         large, small = QFont(self.font()), QFont(self.font())
@@ -76,7 +77,7 @@ class TotalsView(QWidget):
 
     def _row_height(self) -> int:
         large, small = self._fonts()
-        return QFontMetrics(large).height() + QFontMetrics(small).height()
+        return ceil(QFontMetricsF(large).height() + QFontMetricsF(small).height())
 
 
 def figures(totals: Totals) -> tuple[tuple[tuple[str, str], ...], ...]:

@@ -11,6 +11,8 @@ from app.page_view import PageView
 from core.bowing import Bow, Join, Mark
 from core.check import Severity
 from core.engraving.bow_signs import MarkDensity
+from core.engraving.engraver import Engraver
+from core.engraving.picture import Picture
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 Key = Qt.Key
@@ -370,6 +372,32 @@ def test_an_edit_engraves_its_own_line_only(qtbot, hand, page, document):
     changed = [old is not new for old, new in zip(before, page.pictures, strict=True)]
     assert changed[0]
     assert not any(changed[1:])
+
+
+class CountingEngraver(Engraver):
+    """Counts what is really engraved, not taken from what was kept."""
+
+    made = 0
+
+    def _engrave(self, *given: object) -> Picture:
+        self.made += 1
+        return super()._engrave(*given)
+
+
+def test_what_a_click_gives_is_engraved_while_the_pointer_rests(qtbot, document):
+    engraver = CountingEngraver()
+    page = PageView(document, engraver)
+    qtbot.addWidget(page)
+    page.resize(900, 700)
+    page.show()
+    qtbot.waitUntil(lambda: not page.waits)
+    QTest.mouseMove(page, page.head_point("b0n1"))
+    made = engraver.made
+    qtbot.waitUntil(lambda: engraver.made == made + 1)
+    QTest.mouseClick(page, Qt.MouseButton.LeftButton, pos=page.head_point("b0n1"))
+    qtbot.waitUntil(lambda: not page.waits)
+    assert joins(document) == {"b0n2": Join.SLUR}
+    assert engraver.made == made + 1
 
 
 def test_undo_far_away_comes_into_sight(qtbot, document, page):
