@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
+from functools import cache
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSaveFile, QSizeF
@@ -45,9 +48,8 @@ def export_pdf(lessons: Sequence[Lesson], path: Path, *, paper: str = "A4", mark
     Raises:
         OSError: the file cannot be written.
     """
-    application = QGuiApplication.instance() or _application()
+    _need_application()
     write_pdf(path, lessons, SheetSettings(paper=PAPERS[paper], marks=MarkDensity(marks)))
-    del application
 
 
 def pdf_bytes(sheet: Sheet) -> QByteArray:
@@ -114,8 +116,6 @@ def print_lessons(printer: QPrinter, lessons: Sequence[Lesson], settings: SheetS
     Raises:
         OSError: the printer cannot be used.
     """
-    from dataclasses import replace
-
     printer.setFullPage(True)
     sheet = lay_out(lessons, replace(settings or SheetSettings(), paper=paper_of(printer)))
     wanted = None
@@ -131,9 +131,10 @@ def _replace_file(path: Path, data: QByteArray) -> None:
         raise OSError(0, file.errorString())
 
 
-def _application() -> QGuiApplication:
-    """An application without a display, for fonts and painting only."""
-    import os
-
+@cache
+def _need_application() -> QGuiApplication | None:
+    """Make an application without a display where there is none: fonts and painting need one, as long as we run."""
+    if QGuiApplication.instance() is not None:
+        return None
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
     return QGuiApplication([])

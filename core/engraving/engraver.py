@@ -85,17 +85,21 @@ class Engraver:
 
     def _engrave(self, tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str], width: int) -> Picture:
         document = write_line(tune, bowing, line, slots)
-        full = width
-        if sum(not bar.is_pickup for bar in tune.bars[line.first : line.stop]) == 1:
-            width = max(int(width * LONE_BAR), MIN_WIDTH_UNITS)
-        svg = self._draw(document, pageWidth=width // 10, spacingLinear=_LOOSE, breaks="encoded")
-        if svg.count(_SYSTEM) > 1:  # did not fit: the narrowest spacing tells how wide the line must be
-            svg = self._draw(document, spacingLinear=_TIGHT, breaks="none")
-            needed = read_svg(svg, document).width
-            if needed < width:
-                svg = self._draw(document, pageWidth=width // 10, spacingLinear=_TIGHT, breaks="encoded")
+        wished = width
+        if sum(not bar.is_pickup for bar in tune.bars[line.first : line.stop]) <= 1:
+            natural = self._natural_width(document, _LOOSE)  # one bar is never broken, so ask first
+            wished = max(int(width * LONE_BAR), MIN_WIDTH_UNITS, natural)
+        svg = self._draw(document, pageWidth=wished // 10, spacingLinear=_LOOSE, breaks="encoded")
+        if wished > width or svg.count(_SYSTEM) > 1:  # does not fit
+            wished = max(width, self._natural_width(document, _TIGHT) + 10)
+            svg = self._draw(document, pageWidth=wished // 10, spacingLinear=_TIGHT, breaks="encoded")
         picture = read_svg(svg, document)
-        return picture if picture.width >= full else replace(picture, width=float(full))
+        return picture if picture.width >= width else replace(picture, width=float(width))
+
+    def _natural_width(self, document: Document, spacing: float) -> int:
+        """Width of a document that is neither stretched nor broken, in picture units."""
+        svg = self._draw(document, spacingLinear=spacing, breaks="none")
+        return int(read_svg(svg, document).width) + 1
 
     def _draw(self, document: Document, **options: object) -> str:
         """One document as SVG."""

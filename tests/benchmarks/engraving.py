@@ -1,8 +1,8 @@
 """How long the page takes: run by hand with ``python -m tests.benchmarks.engraving``.
 
 Prints medians and 95th percentiles in milliseconds for a tune of 32 bars on 8 lines: the first engraving of all
-lines, one edit (the line that it changes is engraved, the others come back as they were), painting all lines with
-and without their paths kept, a PDF; and beside them verovio's own loading and rendering of the same 32 bars as one document.
+lines, one edit (its line is engraved, the others come back as they were), painting all lines with and without their
+paths kept, a PDF; and beside them verovio's own loading and rendering of the same 32 bars as one document.
 """
 
 from __future__ import annotations

@@ -244,3 +244,21 @@ def test_texts_of_a_file_never_reach_the_engraver_raw(engraver: Engraver) -> Non
         )
         picture = engraver.engrave(replace(tune, bars=(bar,)), Bowing("plain"), Line(0, 1), frozenset())
         assert list(picture.boxes) == ["b0n1"]
+
+
+def test_a_bar_of_very_many_notes_is_as_wide_as_they_need(engraver: Engraver) -> None:
+    tune = tune_of("A/4" * 128 + "|", "16/4")
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 1), frozenset())
+    heads = [picture.heads[note.id].x for note in tune.sequence]
+    assert min(b - a for a, b in pairwise(heads)) > 226, "heads, 2.26 mm wide, do not touch"
+    assert picture.width > 18000
+    assert max(heads) < picture.width
+
+
+def test_empty_bars_and_bars_of_rests_have_their_place(engraver: Engraver) -> None:
+    tune = tune_of("z8|z2z6|A8|")
+    empty = replace(tune.bars[0], notes=())
+    tune = replace(tune, bars=(empty, *tune.bars))
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 4), frozenset())
+    assert list(picture.measures) == [0, 1, 2, 3]
+    assert set(picture.boxes) == {note.id for note in tune.sequence}
