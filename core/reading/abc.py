@@ -35,6 +35,7 @@ _MUSIC = re.compile(r"[A-Ga-gz|]")
 _NOT_MUSIC = re.compile(r"[^A-Ga-gzxZXyH-Wh-w0-9 \t|:\[\](){}<>/,'^_=.~!+\"\-\\$*&`#%]")
 _UNDEFINED = re.compile(r"[h-tw]")  # letters that stand for nothing unless a U: field says so
 _QUOTED_OR_LONG = re.compile(r'"[^"]*"|![^! ]*!|\+[^+ ]*\+|\[[A-Za-z]:[^\[\]]*\]')
+_INDENTED_TUNE = re.compile(r"(?m)^[ \t>]+X:")
 _MAIL_CODE = re.compile(r"=(?:3D|20|0D|09|2E)")
 _CREDITS = {
     "A": "area", "B": "book", "C": "composer", "D": "discography", "F": "file", "G": "group", "H": "history",
@@ -93,6 +94,9 @@ def read_abc(text: str) -> Reading:
         raise UnreadableFileError(f"The text is longer than {MAX_TEXT // 1_000_000} million characters.")
     lessons: list[Lesson] = []
     problems: list[Problem] = []
+    if not text.startswith("X:") and "\nX:" not in text and (indented := _INDENTED_TUNE.search(text)):
+        problems.append(Problem(text.count("\n", 0, indented.start()) + 1, "The text is indented: read as if not."))
+        text = "\n".join(line.lstrip(" \t>") for line in text.split("\n"))
     preamble, tunes = _cut(text)
     file_header = _Header()
     fragment = _fragment(preamble)
@@ -132,14 +136,23 @@ def _unreadable(text: str, problems: list[Problem]) -> UnreadableFileError:
 
 
 def _cut(text: str) -> tuple[list[_Line], list[list[_Line]]]:
-    """Cut a text into what stands before the first ``X:`` and the lines of each tune."""
+    """Cut a text into what stands before the first ``X:`` and the lines of each tune.
+
+    Blocks of free text, ``%%begintext`` to ``%%endtext`` and the like (ABC 2.1, 11.4), are left out.
+    """
     preamble: list[_Line] = []
     tunes: list[list[_Line]] = []
     current = preamble
+    in_block = False
     for number, line in enumerate(text.split("\n"), 1):
         if line.startswith("X:"):
             current = []
             tunes.append(current)
+            in_block = False
+        elif line.startswith("%%"):
+            in_block = line.startswith("%%begin") or (in_block and not line.startswith("%%end"))
+        elif in_block:
+            continue
         current.append(_Line(number, line))
     return preamble, tunes
 
@@ -301,14 +314,17 @@ def _joined_fields(lines: list[_Line]) -> list[_Line]:
     if not any(line.text.startswith("+:") for line in lines):
         return lines
     joined: list[_Line] = []
-    last: _Line | None = None
+    parts: dict[int, list[str]] = {}  # by place in joined, of the fields that are continued
+    last: int | None = None
     for line in lines:
         if line.text.startswith("+:") and last is not None:
-            last.text = f"{without_comment(last.text).rstrip()} {line.text[2:].strip()}"
+            parts.setdefault(last, [without_comment(joined[last].text)]).append(without_comment(line.text[2:]))
             continue
         if not line.text.startswith("%"):
-            last = line if _FIELD.match(line.text) else None
+            last = len(joined) if _FIELD.match(line.text) else None
         joined.append(line)
+    for place, texts in parts.items():
+        joined[place] = _Line(joined[place].number, " ".join(text.strip() for text in texts))
     return joined
 
 
@@ -318,26 +334,35 @@ def _read_header(lines: list[_Line], header: _Header, complaints: Complaints) ->
     Returns:
         Index of the first line of the body.
     """
-    history = False
+    history: list[str] | None = None  # of an H: field, which in old files runs on without a letter (10.1)
+    histories: list[tuple[int, list[str]]] = []
+    end = len(lines)
     for index, line in enumerate(lines):
         text = line.text
         if text.startswith("%") or not text.strip():
             continue
         if not _FIELD.match(text):
-            if history and not _looks_like_music(text, strictly=True):
-                last = header.credits[-1]
-                header.credits[-1] = Credit(last.kind, f"{last.text} {plain_text(text)}".strip())
+            if history is not None and not _looks_like_music(text, strictly=True):
+                history.append(plain_text(text))
             elif _looks_like_music(text, strictly=False) and not _is_prose(text, header.symbols):
-                return index
+                end = index
+                break
             else:
                 complaints.say(line.number, f"“{text.strip()[:40]}” is not {_HEADER_WORDS}: the line is ignored.")
             continue
         letter, value = text[0], without_comment(text[2:])
-        history = letter == "H"
+        if letter == "H":
+            history = [plain_text(value)]
+            histories.append((len(header.credits), history))
+        else:
+            history = None
         _read_header_field(letter, value, line.number, header, complaints)
         if letter == "K":
-            return index + 1
-    return len(lines)
+            end = index + 1
+            break
+    for place, texts in histories:
+        header.credits[place] = Credit("history", " ".join(filter(None, texts)))
+    return end
 
 
 def _read_header_field(letter: str, value: str, number: int, header: _Header, complaints: Complaints) -> None:

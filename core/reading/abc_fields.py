@@ -206,6 +206,12 @@ def _explicit_key(changes: list[tuple[str, int]]) -> Key:
     return Key(0, "none", tuple((step, alter) for step, alter in dict(changes).items() if alter))
 
 
+def is_staff_setting(value: str) -> bool:
+    """Whether a key field names a clef or the like and no key, so that the key in force stays (ABC 2.1, 4.6)."""
+    words = value.lower().split()
+    return bool(words) and words[0] != "none" and all(_CLEF.match(word) or _STAFF_SETTING.match(word) for word in words)
+
+
 def _is_no_key(value: str) -> bool:
     words = value.lower().split()
     return not all(word == "none" or _CLEF.match(word) or _STAFF_SETTING.match(word) for word in words)

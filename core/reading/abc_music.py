@@ -25,6 +25,7 @@ from core.tune import BarLine, Jump, Key, Meter, Pitch, Tuplet, note_value
 
 MAX_BARS = 2000  # in a tune
 MAX_NOTES = 256  # in a bar
+MAX_PITCHES = 16  # in a chord
 MAX_PASSES = 64  # that an ending can be for
 LONGEST = Fraction(64)  # quarter notes in one note
 LOWEST_OCTAVE, HIGHEST_OCTAVE = 0, 9
@@ -228,7 +229,7 @@ class MusicReader:
             self._set_voice(value)
         elif not self._other_voice:
             match letter:
-                case "K":
+                case "K" if not abc_fields.is_staff_setting(value):
                     self._change_key(abc_fields.parse_key(value, self._say))
                 case "L":
                     self._unit = abc_fields.parse_unit(value, self._say) or self._unit
@@ -505,6 +506,9 @@ class MusicReader:
         if length is None:
             self._say(f"“[{inside[:20]}]” holds no notes: it is ignored.")
             return
+        if len(pitches) > MAX_PITCHES:
+            self._say(f"A chord of more than {MAX_PITCHES} notes is cut to its first ones.")
+            del pitches[MAX_PITCHES:], ties[MAX_PITCHES:]
         if times:
             length *= _times(times) or 1
             doubtful = True
@@ -700,7 +704,7 @@ class MusicReader:
             if isinstance(sign, BarSign | Jump):
                 self._put_bar_sign(sign, self._bar, index, index)
             elif not note.pitches and isinstance(sign, Bow):
-                self._signs.append(sign)
+                self._signs = _with(self._signs, sign)
                 self._say("A bow mark on a rest is read on the note after it.", "bow on rest")
             elif not note.pitches and sign not in (Articulation.FERMATA, Articulation.BREATH_MARK):
                 self._say("A mark on a rest is left out.", "mark on rest")
@@ -761,7 +765,7 @@ class MusicReader:
             self._say("A fermata on a bar line is left out.", "fermata on bar line")
         if any(isinstance(sign, Bow) for sign in waiting):
             self._say("A bow mark before a bar line is read on the note after it.", "mark on bar line")
-        self._signs = waiting
+        self._signs = list(dict.fromkeys(waiting))
         if self._words and self._bar.notes:
             self._bar.words += [(len(self._bar.notes) - 1, text, above) for text, above in self._words]
             self._words = []

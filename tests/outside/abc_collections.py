@@ -275,6 +275,7 @@ def _replace(pattern: str, by: str) -> Callable[[str], str]:
 
 # What music21 loses, and the same said so that it does not. Tried one after the other until both readings agree.
 REWRITINGS: tuple[tuple[str, Callable[[str], str]], ...] = (
+    ("codes of old mail programs", lambda text: re.sub("=20|=0D", "", text).replace("=3D", "=").replace("=\n", "\n")),
     ("texts and !marks! break what stands beside them", _replace(r'![^! \n]*!|"[^"\n]*"', "")),
     ("dots, letters and ` before a note break it", _replace(r"\.(?!\|)|[~H-TWk`]", "")),
     ("grace notes break rhythm and slurs", _replace(r"\{[^}\n]*\}", "")),
@@ -289,7 +290,6 @@ REWRITINGS: tuple[tuple[str, Callable[[str], str]], ...] = (
     ("unseen rests x are not read", _replace(r"x[0-9/]*", "")),
     ("rests of whole bars Z are not read", _replace("Z", "z")),
     ("chords +CEG+ of ABC 1.6", _replace(r"\+([A-Ga-g0-9^_=,'/]+)\+", r"[\1]")),
-    ("codes of old mail programs", lambda text: re.sub("=20|=0D", "", text).replace("=3D", "=").replace("=\n", "\n")),
     ("slur brackets without a partner", _in_music(_drop_lone_slurs)),
     ("a slur around a triplet runs on", _in_music(_spell_triplets)),
     ("voices after the first", _first_voice),
@@ -322,12 +322,14 @@ EVERYTHING = {field.name for field in fields(Facts)}
 
 # What no rewriting mends: name, the facts that it can touch, and what the tune must hold. First match names it.
 CLASSES: tuple[tuple[str, set[str], Callable[[str], bool]], ...] = (
-    ("bars fuller than the metre are split", EVERYTHING, _is_over_full),
+    ("bars fuller than the metre are split", {"repeats", "endings"}, _is_over_full),
     ("a metre inside the tune is not used", {"repeats", "endings"}, _has(r"(?s)\nM:.*\nM:")),
     ("bow marks and slurs on chords are lost", {"marks", "joins"}, _has(r"[uv(]\[|\][0-9/]*\)")),
     ("ties of chords are lost", EVERYTHING, _has(r"\]-|-\]")),
     ("an accidental in a chord does not carry", {"notes"}, _has(r"\[[^\]\n]*[_^=][A-Ga-g]")),
     ("an ending that no repeat closes is dropped", {"endings"}, _has(r"\|1[^:]*\|\]")),
+    ("a stray accidental takes a note with it", {"notes"}, _has(r"[_^][0-9]")),
+    ("a slur around two tuplets at once runs on", {"joins"}, _has(r"\(+[2-9]\(+[2-9]")),
     ("a bracket without a partner makes one chord of the rest", {"notes", "joins"}, _has_lone_bracket),
     ("prose among the lines is read as notes", EVERYTHING, _has_prose),
 )
