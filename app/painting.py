@@ -20,12 +20,14 @@ from app.fonts import page_font
 from core.bowing import Bow
 from core.engraving.bow_signs import BowSign
 from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box, glyph_outline
-from core.engraving.picture import STAFF_SPACE, Anchor, Glyph, Picture, Run, Text
+from core.engraving.kinds import Kind
+from core.engraving.picture import STAFF_SPACE, Anchor, Glyph, Picture, Run, Text, slot_height
 
 FONT_PIXELS = 200  # texts are set at this size and scaled, so that hinting and rounding never show
 LIFT = "E4CE"  # breathMarkComma: the bow is lifted
 _WORD = re.compile(r"\S+")
 SIGN_GAP = 1 / 16  # between two signs over one note, in ems of the sign
+NEIGHBOUR_GAP = 1.8 * SIGN_GAP  # between them and those over the next note
 LARGEST_PAIR, SMALLEST_SIGN = 0.85, 0.6  # size of two signs over one note, beside a single one
 
 
@@ -205,6 +207,7 @@ def _path(commands: tuple[Command, ...]) -> QPainterPath:
     return path
 
 
+_rooms: WeakKeyDictionary[Picture, dict[str, float]] = WeakKeyDictionary()
 _Drawn = dict[str, tuple[QPainterPath, list[tuple[QPen, QPainterPath]]]]
 _drawn_pictures: WeakKeyDictionary[Picture, _Drawn] = WeakKeyDictionary()
 
@@ -241,6 +244,7 @@ def _drawn(picture: Picture) -> _Drawn:
 def forget_paths() -> None:
     """Let go of all paths kept with pictures, for measuring."""
     _drawn_pictures.clear()
+    _rooms.clear()
 
 
 def _pen(width: float, dash: tuple[float, ...], round_ends: bool) -> QPen:
@@ -259,11 +263,21 @@ def _glyph_width(code: str) -> float:
 
 
 def _room(picture: Picture) -> dict[str, float]:
-    """Width that signs over each slot may take without meeting those over its neighbours."""
+    """Width that signs over each slot may take without meeting those over its neighbours or its own grace notes."""
+    known = _rooms.get(picture)
+    if known is not None:
+        return known
     slots = sorted(picture.bow_slots.values(), key=lambda slot: slot.x)
     room = dict.fromkeys(picture.bow_slots, float("inf"))
     for slot, after in pairwise(slots):
-        between = round(after.x - slot.x - 1.8 * SIGN_GAP * slot.size)
+        between = round(after.x - slot.x - NEIGHBOUR_GAP * slot.size)
         room[slot.note_id] = min(room[slot.note_id], between)
         room[after.note_id] = min(room[after.note_id], between)
+    for shape in picture.shapes:
+        slot_beside = picture.bow_slots.get(shape.owner) if shape.kind is Kind.GRACE else None
+        if slot_beside is not None:
+            box = shape.box
+            if box.top < slot_beside.bottom and slot_beside.bottom - slot_height(slot_beside) < box.bottom:
+                room[shape.owner] = min(room[shape.owner], round(2 * (slot_beside.x - box.right)))
+    _rooms[picture] = room
     return room

@@ -10,7 +10,6 @@ import pytest
 from PySide6.QtCore import QRect
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from app.fonts import load_fonts
 from app.painting import DARK_INKS, PRINT_INKS, Inks, bow_sign_path, paint_bow_signs, paint_glow, paint_picture
 from core.bowing import Bow, Bowing
 from core.engraving.bow_signs import BowSign
@@ -58,10 +57,6 @@ def darkest(image: QImage, box: Box) -> int:
 def over(picture: Picture, note_id: str, grow: float = 0) -> Box:
     slot = picture.bow_slots[note_id]
     return Box(slot.x - 110, slot.bottom - slot_height(slot), slot.x + 110, slot.bottom).grown(grow, grow)
-
-
-def test_both_fonts_of_the_page_come_with_the_program() -> None:
-    assert load_fonts() == ("Leipzig", "Liberation Serif")
 
 
 def test_heads_and_staff_are_inked_and_the_rest_is_paper(picture: Picture) -> None:
