@@ -10,6 +10,7 @@ from core.reading import Reading
 from core.reading.musicxml import read_musicxml
 from core.tune import Jump, Pitch
 from core.writing.musicxml import write_musicxml
+from tests.core.builders import bowed
 from tests.core.reading.scores import note, score
 from tests.outside.schema import faults
 from tests.property.strategies import AWKWARD, lessons
@@ -57,7 +58,8 @@ MEASURES = {
     ),
     "ending number A": ('<barline location="right"><ending number="A" type="stop"/></barline>', False),
     "the reference's appoggiatura": (
-        '<note><grace slash="no" steal-time-following="33"/><pitch><step>D</step><octave>5</octave></pitch></note>', True,
+        '<note><grace slash="no" steal-time-following="33"/><pitch><step>D</step><octave>5</octave></pitch></note>',
+        True,
     ),
     "a grace note with a duration": (
         "<note><grace/><pitch><step>D</step><octave>5</octave></pitch><duration>1</duration></note>", False,
@@ -155,8 +157,6 @@ def test_any_lesson_is_written_validly(lesson: Lesson) -> None:
 
 @pytest.mark.parametrize("jump", Jump)
 def test_jumps_are_written_as_sounds_that_the_standard_has(jump: Jump) -> None:
-    from tests.core.builders import bowed
-
     tune, bowing = bowed(f"A8|!segno!B8!tocoda!|c8!{jump.value}!|!coda!d8!fine!|]")
     text = write_musicxml(Lesson(tune, (bowing,)))
     assert faults(text) == []
