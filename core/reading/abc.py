@@ -222,7 +222,8 @@ def _lines_of_tune(lines: list[_Line], complaints: Complaints) -> list[_Line]:
             goes_on = _goes_on(block, has_key, has_music)
             if not goes_on:
                 break
-            complaints.say(block[0].number, "An empty line stands inside the tune: the tune is read on after it.")
+            text = "An empty line stands inside the tune: the tune is read on after it."
+            complaints.say(text, line=block[0].number)
         kept += block
         has_key = has_key or any(line.text.startswith("K:") for line in block)
         has_music = has_music or any(
@@ -248,10 +249,10 @@ def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Comp
     if not kept:
         return None
     if not kept[0].text.startswith("X:"):
-        complaints.say(kept[0].number, "The tune has no X: line: it is read as tune 1.")
+        complaints.say("The tune has no X: line: it is read as tune 1.", line=kept[0].number)
     body = _read_header(kept, header, complaints)
     if header.key is None:
-        complaints.say(first, "The tune has no K: line: it is read without sharps and flats.")
+        complaints.say("The tune has no K: line: it is read without sharps and flats.", line=first)
     music = MusicReader(complaints, header.symbols)
     music.start(header.meter, header.unit, header.key or Key(0, "none"), header.voice)
     for value, line in header.instructions:
@@ -263,7 +264,7 @@ def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Comp
     titles = header.titles or [""]
     if not draft.bars:
         name = f" “{titles[0]}”" if titles[0] else ""
-        complaints.say(first, f"The tune{name} has no notes: it is left out.")
+        complaints.say(f"The tune{name} has no notes: it is left out.", line=first)
         return None
     bars, bowing = abc_bars.build(draft, complaints)
     tune = Tune(
@@ -284,12 +285,11 @@ def _part_order(header: _Header, parts: set[str], complaints: Complaints) -> tup
     if header.parts is None:
         return ()
     value, line = header.parts
-    order = abc_fields.parse_part_order(value, lambda text: complaints.say(line, text))
+    order = abc_fields.parse_part_order(value, lambda text: complaints.say(text, line=line))
     missing = sorted(set(order) - parts)
     if missing:
-        complaints.say(
-            line, f"The part order names {', '.join(missing)}, which no P: in the tune begins: the order is left out."
-        )
+        text = f"The part order names {', '.join(missing)}, which no P: in the tune begins: the order is left out."
+        complaints.say(text, line=line)
         return ()
     return order
 
@@ -302,7 +302,8 @@ def _without_mail_codes(lines: list[_Line], complaints: Complaints) -> list[_Lin
     coded = next((line for line in lines if "=" in line.text and _MAIL_CODE.search(line.text)), None)
     if coded is None:
         return lines
-    complaints.say(coded.number, "The text went through a mail program that wrote =3D for = and the like: undone.")
+    text = "The text went through a mail program that wrote =3D for = and the like: undone."
+    complaints.say(text, line=coded.number)
     return [
         _Line(line.number, _MAIL_CODE.sub(lambda code: chr(int(code[0][1:], 16)), line.text.removesuffix("=")).rstrip())
         for line in lines
@@ -348,7 +349,7 @@ def _read_header(lines: list[_Line], header: _Header, complaints: Complaints) ->
                 end = index
                 break
             else:
-                complaints.say(line.number, f"“{text.strip()[:40]}” is not {_HEADER_WORDS}: the line is ignored.")
+                complaints.say(f"“{text.strip()[:40]}” is not {_HEADER_WORDS}: the line is ignored.", line=line.number)
             continue
         letter, value = text[0], without_comment(text[2:])
         if letter == "H":
@@ -366,9 +367,8 @@ def _read_header(lines: list[_Line], header: _Header, complaints: Complaints) ->
 
 
 def _read_header_field(letter: str, value: str, number: int, header: _Header, complaints: Complaints) -> None:
-    def say(text: str) -> None:
-        complaints.say(number, text)
-
+    complaints.line = number
+    say = complaints.say
     match letter:
         case "X":
             digits = value.strip()
@@ -395,15 +395,11 @@ def _read_header_field(letter: str, value: str, number: int, header: _Header, co
         case "I":
             header.instructions.append((value, number))
         case "U":
-            symbol = abc_fields.parse_user_symbol(value)
-            if symbol is None:
-                say(f"“U:{value.strip()[:40]}” is no user symbol such as T = !trill!: it is ignored.")
-            else:
-                header.symbols[symbol[0]] = symbol[1]
+            abc_fields.define_symbol(value, header.symbols, say)
         case _ if letter in _CREDITS:
             header.credits.append(Credit(_CREDITS[letter], plain_text(value)))
         case _ if letter in _LEFT_OUT:
-            complaints.say(number, f"{_LEFT_OUT[letter]} are left out.", letter)
+            say(f"{_LEFT_OUT[letter]} are left out.", once=letter)
 
 
 def _read_body(lines: list[_Line], header: _Header, music: MusicReader, complaints: Complaints) -> None:
@@ -414,8 +410,8 @@ def _read_body(lines: list[_Line], header: _Header, music: MusicReader, complain
                 music.read_field("I", text[2:], line.number)
             continue
         if not _FIELD.match(text):
-            if _UNDEFINED.search(text) and _is_prose(text, music.symbols):
-                complaints.say(line.number, f"“{text.strip()[:40]}” is not music: the line is ignored.")
+            if _UNDEFINED.search(text) and _is_prose(text, header.symbols):
+                complaints.say(f"“{text.strip()[:40]}” is not music: the line is ignored.", line=line.number)
             else:
                 music.read_line(without_comment(text), line.number)
             continue
@@ -423,7 +419,7 @@ def _read_body(lines: list[_Line], header: _Header, music: MusicReader, complain
         if letter in _TO_MUSIC:
             music.read_field(letter, value, line.number)
         elif letter in _LEFT_OUT:
-            complaints.say(line.number, f"{_LEFT_OUT[letter]} are left out.", letter)
+            complaints.say(f"{_LEFT_OUT[letter]} are left out.", once=letter, line=line.number)
         elif letter == "T":
             header.titles.append(plain_text(value))
         elif letter in _CREDITS:

@@ -91,7 +91,7 @@ def _notes(
             pieces = split_length(note.length, note.tuplet)
             if not is_exact(note.length, pieces):
                 text = f"No note values show a length of {note.length / 4} of a whole note: it is rounded."
-                complaints.say(note.line, text)
+                complaints.say(text, line=note.line)
             if note.tuplet is None and (tuplet := pieces[0][1]) is not None:
                 if not filled:
                     pieces = ((pieces[0][0], replace(tuplet, starts=True)), *pieces[1:])
@@ -155,17 +155,17 @@ def _tell_lengths(bars: list[DraftBar], numbers: list[int], begins: list[Fractio
     if len(odd) > MAX_BARS_TOLD:
         metre = bars[odd[0]].meter
         complaints.say(
-            bars[odd[0]].file_line,
             f"{len(odd)} of {len(bars)} bars do not fill the metre {metre}, bar {numbers[odd[0]]} the first: kept.",
+            line=bars[odd[0]].file_line,
         )
         return
     for index in odd:
         bar, full = bars[index], bars[index].meter.bar_length or Fraction(0)
         size = "longer" if begins[index] + bar.length > full else "shorter"
         complaints.say(
-            bar.file_line,
             f"Bar {numbers[index]} is {size} than {bar.meter}: it holds {bar.length / 4} of a whole note, "
             f"not {(full - begins[index]) / 4}; kept as it stands.",
+            line=bar.file_line,
         )
 
 
@@ -212,11 +212,11 @@ def _joined(draft: DraftTune, notes: list[DraftNote], complaints: Complaints) ->
     change = [0] * (len(notes) + 1)
     for first, last, line in draft.slurs:
         if not notes[first].pitches:
-            complaints.say(line, "A slur begins on a rest: it is read from the note after it.")
+            complaints.say("A slur begins on a rest: it is read from the note after it.", line=line)
             first += 1
         stop = min(last + 1, next_rest[first])
         if stop <= last and first <= last:
-            complaints.say(line, "A slur runs over a rest: it is read as ending before the rest.")
+            complaints.say("A slur runs over a rest: it is read as ending before the rest.", line=line)
         if stop > first + 1:
             change[first + 1] += 1
             change[stop] -= 1

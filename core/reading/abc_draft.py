@@ -17,28 +17,30 @@ class Complaints:
 
     Attributes:
         problems: In the order found.
+        line: Line in the file that is being read, counted from 1.
     """
 
-    def __init__(self) -> None:
+    def __init__(self, line: int = 1) -> None:
         self.problems: list[Problem] = []
+        self.line = line
         self._said: set[str] = set()
 
-    def say(self, line: int | None, text: str, once: str | None = None) -> None:
+    def say(self, text: str, once: str | None = None, line: int | None = None) -> None:
         """Note a problem.
 
         Args:
-            line: Line in the file, counted from 1.
             text: One sentence.
             once: Name of the kind, where only the first of its kind shall be told.
+            line: Line in the file, where it is not the one being read.
         """
         if once is not None:
             if once in self._said:
                 return
             self._said.add(once)
         if len(self.problems) < MAX_PROBLEMS:
-            self.problems.append(Problem(line, text))
+            self.problems.append(Problem(line if line is not None else self.line, text))
         elif len(self.problems) == MAX_PROBLEMS:
-            self.problems.append(Problem(line, "More was repaired in this tune than is listed here."))
+            self.problems.append(Problem(self.line, "More was repaired in this tune than is listed here."))
 
 
 class DraftNote:

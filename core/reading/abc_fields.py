@@ -217,31 +217,24 @@ def _is_no_key(value: str) -> bool:
     return not all(word == "none" or _CLEF.match(word) or _STAFF_SETTING.match(word) for word in words)
 
 
-def parse_user_symbol(text: str) -> tuple[str, str] | None:
-    """Letter and meaning of a ``U:`` field (ABC 2.1, 4.16).
+def define_symbol(text: str, symbols: dict[str, str], say: Say) -> None:
+    """Give a letter the meaning that a ``U:`` field says (ABC 2.1, 4.16).
 
-    Returns:
-        The letter, and the decoration's name, the quoted text with its quotation marks, or "" where the letter is
-        freed; None where the field is neither.
-
-    >>> parse_user_symbol("T = !trill!")
-    ('T', 'trill')
+    Args:
+        text: Such as ``T = !trill!`` or ``p = "^+"``.
+        symbols: Changed: for the letter the decoration's name, the quoted text with its quotation marks, or "" where
+            the letter is freed by ``!nil!`` or ``!none!``.
+        say: Told where the field says none of these.
     """
     letter, equals, value = text.partition("=")
     letter, value = letter.strip(), value.strip()
-    if not equals or not re.fullmatch(r"[H-Wh-w~]", letter):
-        return None
-    if value in SHORT_VALUES:
-        return letter, SHORT_VALUES[value]
-    if len(value) > 2 and value[0] == value[-1] == '"':
-        return letter, value
-    if len(value) > 2 and value[0] == value[-1] and value[0] in "!+":
-        name = value[1:-1].strip()
-        return letter, "" if name in ("nil", "none", "nill") else name
-    return None
-
-
-SHORT_VALUES = {"~": "roll", ".": "staccato", "u": "upbow", "v": "downbow", "nil": "", "none": ""}
+    name: str | None = None
+    if len(value) > 2 and value[0] == value[-1]:
+        name = value if value[0] == '"' else value[1:-1].strip() if value[0] in "!+" else None
+    if equals and name and re.fullmatch(r"[H-Wh-w~]", letter):
+        symbols[letter] = "" if name in ("nil", "none") else name
+    else:
+        say(f"“U:{_short(text.strip())}” is no user symbol such as T = !trill!: it is ignored.")
 
 
 def _is_small_number(text: str) -> bool:
