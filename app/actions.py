@@ -45,7 +45,7 @@ ACTIONS = (
     ActionSpec("open", "&Open…", (Standard.Open,), "Open a lesson, a score or a tune book", "open", short="Open"),
     ActionSpec("save", "&Save", (Standard.Save,), "Save the lesson", "save"),
     ActionSpec("save_as", "Save &as…", (Standard.SaveAs, "Ctrl+Shift+S"), "Save the lesson under another name"),
-    ActionSpec("print", "&Print…", (Standard.Print,), "Print bowings of the lesson", "print"),
+    ActionSpec("print", "&Print…", (Standard.Print,), "Print bowings of the lesson", "print", short="Print"),
     ActionSpec("preview", "Print pre&view…", ("Ctrl+Shift+P",), "See the printed pages first"),
     ActionSpec("export_pdf", "&Export as PDF…", ("Ctrl+E",), "Write the printed pages to a PDF file"),
     ActionSpec("close", "&Close window", (Standard.Close,), "Close the window"),

@@ -3,17 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from enum import Enum
 from pathlib import Path
+from typing import TypeVar
 
+from PySide6.QtCore import QEventLoop, Qt, QTimer
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrintPreviewDialog
-from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QWidget
+from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QProgressDialog, QWidget
 
 from app.files import OPEN_FILTERS, SAVE_FILTERS
 from app.sheet import SheetSettings
 from app.sheet_dialog import SheetChoice, SheetDialog, Way
 from app.tune_chooser import TuneChooser
 from core.lesson import Lesson
+
+Result = TypeVar("Result")
+PATIENCE_MS = 400  # nothing is shown for work that ends sooner
 
 
 class Answer(Enum):
@@ -87,6 +93,32 @@ class Dialogs:
         dialog.paintRequested.connect(paint)
         dialog.exec()
         dialog.deleteLater()
+
+    def wait(self, parent: QWidget, text: str, work: Callable[[], Result]) -> Result | None:
+        """Do long work in a thread of its own, with a sign of life and a button to leave off.
+
+        Returns:
+            What the work returns, or None where the user left off; the work then ends unheard.
+        Raises:
+            Exception: whatever the work raises.
+        """
+        box = QProgressDialog(text, "Leave off", 0, 0, parent)
+        box.setWindowTitle("Bowbench")
+        box.setWindowModality(Qt.WindowModality.WindowModal)
+        box.setMinimumDuration(PATIENCE_MS)
+        box.reset()  # shown by the timer, not by itself
+        loop = QEventLoop()
+        box.canceled.connect(loop.quit)
+        QTimer.singleShot(PATIENCE_MS, box, box.show)
+        pool = ThreadPoolExecutor(max_workers=1)
+        future = pool.submit(work)
+        look = QTimer()
+        look.timeout.connect(lambda: loop.quit() if future.done() else None)
+        look.start(10)
+        loop.exec()
+        pool.shutdown(wait=False)
+        box.deleteLater()
+        return future.result() if future.done() else None
 
     def tell(self, parent: QWidget, title: str, text: str) -> None:
         """Show a text that the user asked for."""

@@ -7,8 +7,9 @@ the engraver then hands out the picture it made before.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from math import ceil
 
-from app.page_layout import PageLayout, lay_out
+from app.page_layout import MUSIC_WIDTH, PageLayout, lay_out
 from core.bowing import Bowing
 from core.engraving.bow_signs import BowSign
 from core.engraving.engraver import Engraver
@@ -33,6 +34,7 @@ class EngravedPage:
         self._lines = break_lines(tune)
         self._pictures: list[Picture | None] = [None] * len(self._lines)
         self._bowing: Bowing | None = None
+        self._music_width: float = MUSIC_WIDTH
         self.signs: Mapping[str, BowSign] = {}
         self.stale: set[int] = set()
         self.layout: PageLayout = self._lay_out()
@@ -52,16 +54,31 @@ class EngravedPage:
         changed = False
         for index in self.stale.intersection(indexes):
             self.stale.discard(index)
-            line = self._lines[index]
-            bars = self._tune.bars[line.first : line.stop]
-            slots = frozenset(note.id for bar in bars for note in bar.notes if note.id in self.signs)
             assert self._bowing is not None, "lines are stale only once there is a bowing"
-            picture = self._engraver.engrave(self._tune, self._bowing, line, slots)
+            picture = self._picture(index, self._bowing, self.signs)
+            if picture.width > self._music_width + 1:  # more notes than the line has room for: wider lines for all
+                self._music_width = picture.width
+                self.stale = set(range(len(self._lines)))
             changed = changed or picture is not self._pictures[index]
             self._pictures[index] = picture
         if changed:
             self.layout = self._lay_out()
         return changed
 
+    def foresee(self, note_ids: Iterable[str], bowing: Bowing, signs: Mapping[str, BowSign]) -> list[Picture]:
+        """Engrave the lines of some notes as they would be in another bowing, so that they are at hand if it comes.
+
+        Returns:
+            Their pictures.
+        """
+        indexes = sorted({self.layout.line_of[note_id] for note_id in note_ids})
+        return [self._picture(index, bowing, signs) for index in indexes]
+
+    def _picture(self, index: int, bowing: Bowing, signs: Mapping[str, BowSign]) -> Picture:
+        line = self._lines[index]
+        bars = self._tune.bars[line.first : line.stop]
+        slots = frozenset(note.id for bar in bars for note in bar.notes if note.id in signs)
+        return self._engraver.engrave(self._tune, bowing, line, slots, ceil(self._music_width))
+
     def _lay_out(self) -> PageLayout:
-        return lay_out(self._tune, self._lines, self._pictures, self._heading_height)
+        return lay_out(self._tune, self._lines, self._pictures, self._heading_height, self._music_width)

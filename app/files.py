@@ -24,6 +24,7 @@ OPEN_FILTERS = (
 )
 SAVE_FILTERS = ("Lesson in MusicXML (*.musicxml)", "Packed lesson (*.mxl)")
 LARGEST_FILE_BYTES = 64 * 1024 * 1024
+SLOW_FILE_BYTES = 200 * 1024  # about half a second
 
 
 class FileError(Exception):
@@ -46,6 +47,14 @@ def read_path(path: Path) -> Reading:
         return read_file(data)
     except UnreadableFileError as fault:
         raise FileError(f"{path.name}, {fault}" if fault.line else f"{path.name}: {fault}") from fault
+
+
+def is_slow_to_read(path: Path) -> bool:
+    """Whether reading may take longer than a user waits without a sign of life."""
+    try:
+        return path.stat().st_size > SLOW_FILE_BYTES
+    except OSError:
+        return False  # reading will say why
 
 
 def save_lesson(lesson: Lesson, path: Path) -> None:

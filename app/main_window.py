@@ -11,7 +11,7 @@ from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QPoint, QSize, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication, QKeySequence
 from PySide6.QtWidgets import (
     QApplication,
@@ -30,7 +30,7 @@ from app.actions import ACTIONS, NOTE_ITEMS, RECENT, fill_menu, fill_menu_bar, f
 from app.bowings_pane import BowingsPane
 from app.dialogs import Answer, Dialogs
 from app.document import Document, State
-from app.files import FileError, lesson_path, read_path, save_lesson, suggested_name
+from app.files import FileError, is_slow_to_read, lesson_path, read_path, save_lesson, suggested_name
 from app.notice import Notice
 from app.page_area import PageArea
 from app.page_view import NOTE_TIPS, SIGN_TIPS, PageView
@@ -66,6 +66,7 @@ class MainWindow(QMainWindow):
         self._settings = settings or Settings()
         self._dialogs = dialogs or Dialogs()
         self.document = Document(self)
+        self._note_menu: QMenu | None = None
         self.page = PageView(self.document)
         self.page.set_density(MarkDensity(self._settings.marks))
         self.area = PageArea(self.page)
@@ -90,6 +91,7 @@ class MainWindow(QMainWindow):
         self._tool_bar.setObjectName("tools")
         self._tool_bar.setMovable(False)
         self._tool_bar.setFloatable(False)
+        self._tool_bar.setIconSize(QSize(20, 20))
         self.addToolBar(self._tool_bar)
         self._stack = QStackedWidget()
         self._stack.addWidget(self.welcome)
@@ -207,6 +209,7 @@ class MainWindow(QMainWindow):
             self.area.set_zoom(self._settings.zoom)
         self.welcome.show_recent(self._settings.recent_files)
         self._enable_actions()
+        self.welcome.open_button.setFocus()
 
     # ------------------------------------------------------------------------------------------------- opening
 
@@ -219,12 +222,12 @@ class MainWindow(QMainWindow):
     def open_path(self, path: Path) -> bool:
         """Open a file; the open lesson stays as it is where that fails or the user thinks better of it."""
         try:
-            reading = read_path(path)
+            reading = self._read(path)
         except FileError as fault:
             self._settings.forget_file(path)
             self.notice.say(str(fault))
             return False
-        if not self._open_reading(reading, path.name, path):
+        if reading is None or not self._open_reading(reading, path.name, path):
             return False
         self._settings.remember_file(path)
         return True
@@ -249,6 +252,12 @@ class MainWindow(QMainWindow):
             self.notice.say(f"{PASTED} is no tune that can be read: {fault}")
             return False
         return self._open_reading(reading, PASTED, None, unsaved=True)
+
+    def _read(self, path: Path) -> Reading | None:
+        """Read a file; a large one with a way to leave off, and then None."""
+        if not is_slow_to_read(path):
+            return read_path(path)
+        return self._dialogs.wait(self, f"Reading {path.name} …", partial(read_path, path))
 
     def _open_reading(self, reading: Reading, name: str, path: Path | None, *, unsaved: bool = False) -> bool:
         if not self._may_leave_lesson():
@@ -370,7 +379,8 @@ class MainWindow(QMainWindow):
 
     def _on_zoomed(self, zoom: float, fits: bool) -> None:
         self._settings.zoom = None if fits else zoom
-        self._zoom_label.setText(f"Fits the width, {zoom:.0%}" if fits else f"{zoom:.0%}")
+        if self.document.state is not None:
+            self._zoom_label.setText(f"Fits the width, {zoom:.0%}" if fits else f"{zoom:.0%}")
 
     def show_keys(self) -> None:
         """Show what mouse and keys do."""
@@ -451,13 +461,19 @@ class MainWindow(QMainWindow):
             menu.addAction("Nothing opened yet").setEnabled(False)
 
     def _show_note_menu(self, place: QPoint) -> None:
-        menu = QMenu(self)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        if self._note_menu is not None and self._note_menu.isVisible():
+            return  # some systems tell of the menu key twice
+        menu = self._note_menu = QMenu(self)
+        menu.aboutToHide.connect(menu.deleteLater)
+        menu.destroyed.connect(self._forget_note_menu)
         passes = self.page.passes()
         wanted = [item for item in NOTE_ITEMS if not item.startswith("pass_") or passes > 1]
         wanted = [item for item in wanted if item not in {f"pass_{n}" for n in range(passes + 1, 5)}]
         fill_menu(menu, tuple(wanted), self.actions_by_name)
         menu.popup(place)
+
+    def _forget_note_menu(self) -> None:
+        self._note_menu = None
 
     # ------------------------------------------------------------------------------------------------- Qt events
 

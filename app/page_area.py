@@ -25,12 +25,14 @@ class PageArea(QScrollArea):
         super().__init__(parent)
         self.page = page
         self._fits = True
+        self.setObjectName("page_area")
         self.setWidget(page)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)  # else fitting the width could swing
         page.revealed.connect(self._on_revealed)
+        page.widened.connect(self._on_widened)
 
     @property
     def fits_width(self) -> bool:
@@ -71,6 +73,10 @@ class PageArea(QScrollArea):
             event.accept()
         else:
             super().wheelEvent(event)
+
+    def _on_widened(self) -> None:
+        if self._fits:
+            self.fit_width()
 
     def _on_revealed(self, rect: QRect) -> None:
         self.ensureVisible(rect.center().x(), rect.center().y(), rect.width() // 2, rect.height() // 2)

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from PySide6.QtGui import QColor, QPainter
 
-from app.page_layout import PAGE_WIDTH, SIDE_MARGIN, TOP_MARGIN
+from app.page_layout import SIDE_MARGIN, TOP_MARGIN
 from app.painting import paint_text, run_width
 from core.engraving.picture import Anchor, Run, Text
 from core.tune import Tune
@@ -37,10 +37,10 @@ class Heading:
         """Picture units from the top margin to the foot of the heading."""
         return TITLE_SIZE * 1.2 + SMALL_SIZE * LEADING * (len(self.subtitles) + bool(self.left or self.right))
 
-    def texts(self) -> tuple[Text, ...]:
-        """Its lines as they stand on the page, none over the edge."""
-        room = PAGE_WIDTH - 2 * SIDE_MARGIN
-        middle, right = PAGE_WIDTH / 2, PAGE_WIDTH - SIDE_MARGIN
+    def texts(self, page_width: float) -> tuple[Text, ...]:
+        """Its lines as they stand on a page of some width, none over the edge."""
+        room = page_width - 2 * SIDE_MARGIN
+        middle, right = page_width / 2, page_width - SIDE_MARGIN
         y = TOP_MARGIN + TITLE_SIZE * 0.9
         texts = [Text(middle, y, Anchor.MIDDLE, (_fitted(Run(self.title, TITLE_SIZE), room),))]
         for subtitle in self.subtitles:
@@ -52,9 +52,9 @@ class Heading:
         texts.append(Text(right, y, Anchor.END, (_fitted(Run(self.right, SMALL_SIZE), room * 0.48),)))
         return tuple(text for text in texts if text.text)
 
-    def paint(self, painter: QPainter, ink: QColor) -> None:
+    def paint(self, painter: QPainter, page_width: float, ink: QColor) -> None:
         """Paint it in picture units, the origin at the page's top left corner."""
-        for text in self.texts():
+        for text in self.texts(page_width):
             paint_text(painter, text, ink)
 
 

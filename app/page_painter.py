@@ -68,7 +68,7 @@ class PagePainter:
             ink=QColor(theme.ink),
             light=QColor(theme.faint_ink),
             paper=QColor(theme.paper),
-            glow=QColor(theme.tint_soft),
+            glow=mix(theme.tint, theme.paper, 0.22),
             accent=QColor(theme.tint),
         )
         self._pixmaps.clear()
@@ -179,7 +179,7 @@ class PagePainter:
         for placed in placed_lines:
             if placed.picture is None or marks.focus_note not in placed.picture.boxes:
                 continue
-            box = placed.page_box(placed.picture.boxes[marks.focus_note]).grown(0.45 * STAFF_SPACE, 0.45 * STAFF_SPACE)
+            box = placed.page_box(placed.picture.boxes[marks.focus_note]).grown(0.45 * STAFF_SPACE, 0.2 * STAFF_SPACE)
             pen = QPen(self._inks.accent, (2 if marks.has_keyboard else 1) * pixel)
             if not marks.has_keyboard:
                 pen.setStyle(Qt.PenStyle.DotLine)

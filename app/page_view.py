@@ -72,6 +72,8 @@ NO_KEY, CTRL, SHIFT = (
     Qt.KeyboardModifier.ControlModifier,
     Qt.KeyboardModifier.ShiftModifier,
 )
+HELD_KEYS = {Qt.Key.Key_Control: CTRL, Qt.Key.Key_Shift: SHIFT}
+MENU_KEYS = (Qt.Key.Key_Menu, Qt.Key.Key_F10)  # the latter with Shift
 # What a click does: (on a bow mark, key held) -> proposal. Shift on a note extends the selection and is not here.
 CLICKS: Mapping[tuple[bool, Qt.KeyboardModifier], Callable[[Here, str], Proposal]] = {
     (False, NO_KEY): propose_join,
@@ -122,6 +124,7 @@ class PageView(QWidget):
         self._found: tuple[str, ...] = ()
         self._found_severity = Severity.NOTE
         self._target: Target | None = None
+        self._held = NO_KEY  # Ctrl or Shift while the pointer is over the target
         self._pressed: Target | None = None
         self._dragged_to = ""
         self._proposal: Proposal | None = None  # what the pointer would do now
@@ -429,6 +432,7 @@ class PageView(QWidget):
     def _set_focus_note(self, note_id: str, *, reveal: bool = True) -> None:
         if note_id != self._focus_note:
             self._focus_note = note_id
+            self._rest.start()
             self.note_focused.emit(note_id)
         self._describe_focus()
         if reveal and note_id:
@@ -449,8 +453,11 @@ class PageView(QWidget):
         if event.key() == Qt.Key.Key_Escape:
             self._leave_off()
             return
-        if event.key() == Qt.Key.Key_Menu:
+        if event.key() in MENU_KEYS and (event.key() == Qt.Key.Key_Menu or event.modifiers() & SHIFT):
             self._want_menu()
+            return
+        if event.key() in HELD_KEYS and self._target is not None and self._pressed is None:
+            self._hover(self._target, HELD_KEYS[event.key()])
             return
         step = STEPS.get((event.key(), bool(event.modifiers() & CTRL)))
         if step is None or self._here is None or not self._focus_note:
@@ -462,6 +469,12 @@ class PageView(QWidget):
             self._anchor = ""
         layout = self._final_layout(self._focus_note, lines_below=1)
         self._set_focus_note(step(layout, self._here.tune, self._focus_note))
+
+    def keyReleaseEvent(self, event: QKeyEvent) -> None:
+        if event.key() in HELD_KEYS and self._target is not None and self._pressed is None:
+            self._hover(self._target, NO_KEY)
+        else:
+            super().keyReleaseEvent(event)
 
     def _leave_off(self) -> None:
         """Escape: drop what the mouse holds, else the selection, else the marks of a finding."""
@@ -504,7 +517,7 @@ class PageView(QWidget):
         target = self._target_at(event.position())
         if self._pressed is not None and not self._pressed.is_sign:
             self._drag_to(self._target_at(event.position()), event.position())
-        elif target != self._target or self._proposal is None or not self.preview:
+        elif (target, _held_key(event.modifiers())) != (self._target, self._held):  # after a click: not before it moves
             self._hover(target, event.modifiers())
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
@@ -555,8 +568,8 @@ class PageView(QWidget):
             self.update()
 
     def _hover(self, target: Target | None, keys: Qt.KeyboardModifier) -> None:
-        self._target = target
-        propose = CLICKS.get((target.is_sign, _held_key(keys))) if target is not None else None
+        self._target, self._held = target, _held_key(keys)
+        propose = CLICKS.get((target.is_sign, self._held)) if target is not None else None
         if propose is None or target is None or self._here is None:
             self._proposal = None
             self.unsetCursor()
@@ -570,9 +583,12 @@ class PageView(QWidget):
         self.update()
 
     def _foresee(self) -> None:
-        """Engrave what a click would give while the hand has not clicked yet, so that the click only has to show it."""
-        proposal, here = self._proposal, self._here
-        if proposal is None or proposal.refusal or here is None or self._page is None:
+        """Engrave what a click (or the slur key) would give, so that it only has to be shown when it comes."""
+        here = self._here
+        if here is None or self._page is None or not self._focus_note:
+            return
+        proposal = self._proposal or propose_join(here, self._focus_note)
+        if proposal.refusal:
             return
         bowing = proposal.edit(here.tune, here.bowing)
         signs = bow_signs(here.tune, bowing, work_out(here.tune, bowing, here.strokes.order), self._density)

@@ -210,22 +210,24 @@ def number_in_bar(tune: Tune, note_id: str) -> int:
 
 
 def place_text(tune: Tune, note_id: str) -> str:
-    """Where a note stands, as "bar 3, note 2"."""
-    bar = tune.bars[tune.bar_of[note_id]]
-    if tune.note(note_id).is_rest:
-        return f"bar {bar.number}, rest"
-    return f"bar {bar.number}, note {number_in_bar(tune, note_id)}"
+    """Where a note stands, as "bar 3, note 2" or "pick-up, note 1"."""
+    what = "rest" if tune.note(note_id).is_rest else f"note {number_in_bar(tune, note_id)}"
+    return f"{_bar_text(tune, note_id)}, {what}"
 
 
 def span_text(tune: Tune, first_id: str, last_id: str) -> str:
     """Where a row of notes stands, as "bar 3, notes 1–2" or "bar 3, note 8 to bar 4, note 1"."""
     if first_id == last_id:
         return place_text(tune, first_id)
-    bars = tune.bar_of
-    if bars[first_id] == bars[last_id]:
-        number = tune.bars[bars[first_id]].number
-        return f"bar {number}, notes {number_in_bar(tune, first_id)}–{number_in_bar(tune, last_id)}"
+    if tune.bar_of[first_id] == tune.bar_of[last_id]:
+        numbers = f"{number_in_bar(tune, first_id)}–{number_in_bar(tune, last_id)}"
+        return f"{_bar_text(tune, first_id)}, notes {numbers}"
     return f"{place_text(tune, first_id)} to {place_text(tune, last_id)}"
+
+
+def _bar_text(tune: Tune, note_id: str) -> str:
+    number = tune.bars[tune.bar_of[note_id]].number
+    return f"bar {number}" if number else "pick-up"
 
 
 def describe_note(here: Here, note_id: str) -> str:

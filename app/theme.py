@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QGuiApplication, QIcon, QPainter, QPalette, QPixmap
+from PySide6.QtGui import QColor, QFont, QGuiApplication, QIcon, QPainter, QPalette, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QApplication
 
@@ -188,7 +188,17 @@ def mix(colour: str, other: str, share: float) -> QColor:
     return QColor(*(round(x * share + y * (1 - share)) for x, y in zip(a.getRgb()[:3], b.getRgb()[:3], strict=True)))
 
 
-def tinted_icon(svg: str, colours: dict[QIcon.Mode, str], sizes: tuple[int, ...] = (20, 40)) -> QIcon:
+def scaled_font(font: QFont, factor: float) -> QFont:
+    """A font larger or smaller, whether its size is given in points or in pixels."""
+    scaled = QFont(font)
+    if font.pointSizeF() > 0:
+        scaled.setPointSizeF(font.pointSizeF() * factor)
+    else:
+        scaled.setPixelSize(round(font.pixelSize() * factor))
+    return scaled
+
+
+def tinted_icon(svg: str, colours: dict[QIcon.Mode, str], sizes: tuple[int, ...] = (20, 40, 60)) -> QIcon:
     """Make an icon from an SVG drawing in which ``currentColor`` stands for the colour of the words beside it."""
     icon = QIcon()
     for mode, colour in colours.items():

@@ -8,7 +8,7 @@ from PySide6.QtCore import QPointF, QSize
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.theme import LIGHT, Theme
+from app.theme import LIGHT, Theme, scaled_font
 from core.check import Totals
 
 ROWS = 3
@@ -69,10 +69,8 @@ class TotalsView(QWidget):
                 painter.drawText(QPointF(x, y + over.height() + under.ascent()), word)
 
     def _fonts(self) -> tuple[QFont, QFont]:
-        large, small = QFont(self.font()), QFont(self.font())
-        large.setPointSizeF(self.font().pointSizeF() * 1.45)
+        large, small = scaled_font(self.font(), 1.45), scaled_font(self.font(), 0.9)
         large.setWeight(QFont.Weight.DemiBold)
-        small.setPointSizeF(self.font().pointSizeF() * 0.9)
         return large, small
 
     def _row_height(self) -> int:

@@ -10,6 +10,8 @@ from pathlib import Path
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
 
+from app.theme import scaled_font
+
 SAMPLE_SUFFIXES = (".abc", ".musicxml", ".mxl")
 
 
@@ -30,9 +32,7 @@ class Welcome(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         title = QLabel("What shall we bow?")
-        font = title.font()
-        font.setPointSizeF(font.pointSizeF() * 1.9)
-        title.setFont(font)
+        title.setFont(scaled_font(title.font(), 1.9))
         words = QLabel("Open a lesson, a score or a tune book, drop one here, or paste a tune as ABC text.")
         words.setProperty("rank", "quiet")
         words.setWordWrap(True)

@@ -40,7 +40,7 @@ def read_key(element: etree._Element) -> tuple[Key, str]:
 
 def _read_altered(element: etree._Element) -> tuple[Key, str]:
     """A key that lists its altered steps."""
-    altered: list[tuple[str, int]] = []
+    altered: dict[str, int] = {}
     complaint = ""
     for step, alter in zip(element.findall("key-step"), element.findall("key-alter"), strict=False):
         name, text = (step.text or "").strip().upper(), (alter.text or "").strip()
@@ -50,8 +50,8 @@ def _read_altered(element: etree._Element) -> tuple[Key, str]:
         semitones = max(-2, min(2, round(float(text))))
         if semitones != float(text):
             complaint = "Alterations in the key signature between the semitones were moved to the nearest."
-        altered.append((name, semitones))
-    return Key(0, "none", tuple(altered)), complaint
+        altered[name] = semitones
+    return Key(0, "none", tuple(altered.items())), complaint
 
 
 def read_meter(element: etree._Element) -> tuple[Meter | None, str]:

@@ -99,9 +99,6 @@ def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is
         on_first = [voice for voice in measure.voices.values() if voice[0].staff == "1"]
         notes = next(iter(on_first), None)
     notes = sorted(notes or [], key=lambda note: note.at)
-    if len(notes) > MAX_NOTES:
-        complaints.say(measure.line, f"A measure has more than {MAX_NOTES} notes: the rest was left out.")
-        del notes[MAX_NOTES:]
     kept: list[DraftNote] = []
     place = Fraction(0)
     for note in notes:
@@ -112,6 +109,9 @@ def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is
             kept.append(DraftNote(note.line, place, note.at - place, hidden=True))
         kept.append(note)
         place = note.stop
+    if _limit(kept):
+        complaints.say(measure.line, f"A measure has more than {MAX_NOTES} notes: the rest was left out.")
+        return kept
     if is_ours:
         return kept
     full = measure.meter.bar_length
@@ -125,6 +125,21 @@ def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is
     if stop > place:
         kept.append(DraftNote(measure.line, place, stop - place, hidden=True))
     return kept
+
+
+def _limit(notes: list[DraftNote]) -> bool:
+    """Drop the notes that would make more than ``MAX_NOTES`` in a bar, tied ones counted; whether there were any."""
+    count = 0
+    for place, note in enumerate(notes):
+        count += len(split_length(note.length, _ratio_tuplet(note)))
+        if count > MAX_NOTES:
+            del notes[place:]
+            return True
+    return False
+
+
+def _ratio_tuplet(note: DraftNote) -> Tuplet | None:
+    return Tuplet(*note.ratio) if note.ratio else None
 
 
 def _cut(measure: DraftMeasure, voice: str, complaints: Complaints) -> Iterator[DraftMeasure]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import lru_cache
 
 from core.tune import NOTE_BASES, Tuplet, note_value
 
@@ -12,6 +13,7 @@ _VALUES = sorted({base * dots for base in NOTE_BASES for dots in (Fraction(1), F
 _NORMAL = {3: 2, 5: 4, 6: 4, 7: 4, 9: 8}  # notes in the time of
 
 
+@lru_cache(maxsize=1024)
 def split_length(length: Fraction, tuplet: Tuplet | None = None) -> tuple[tuple[Fraction, Tuplet | None], ...]:
     """Cut a length into note values.
 

@@ -103,10 +103,14 @@ class Hand:
         QTest.mouseClick(self.page, Qt.MouseButton.LeftButton, keys, self.page.sign_point(note_id))
 
     def hover_note(self, note_id: str) -> None:
-        QTest.mouseMove(self.page, self.page.head_point(note_id))
+        self._hover(self.page.head_point(note_id))
 
     def hover_sign(self, note_id: str) -> None:
-        QTest.mouseMove(self.page, self.page.sign_point(note_id))
+        self._hover(self.page.sign_point(note_id))
+
+    def _hover(self, place: QPoint) -> None:
+        QTest.mouseMove(self.page, self.beside_the_music())  # a pointer that is there already would not move
+        QTest.mouseMove(self.page, place)
 
     def press(self, note_id: str) -> None:
         QTest.mousePress(self.page, Qt.MouseButton.LeftButton, pos=self.page.head_point(note_id))

@@ -5,10 +5,10 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QTimer, QUrl
 from PySide6.QtGui import QDropEvent, QGuiApplication, QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QComboBox, QLabel, QLineEdit, QMenu
+from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QComboBox, QLabel, QLineEdit, QMenu, QProgressDialog, QPushButton
 
 from app.actions import ACTIONS, MENUS, NOTE_ITEMS, TOOL_BAR
 from app.dialogs import Answer
@@ -256,6 +256,34 @@ def test_choosing_no_tune_keeps_the_open_lesson(window, dialogs, tmp_path):
     dialogs.answers["tune_of_book"] = None
     assert not window.open_path(write(tmp_path, BOOK))
     assert title(window) == "Gate of the Weir"
+
+
+def test_a_large_book_is_read_beside_the_window_and_opens_all_the_same(window, dialogs, tmp_path):
+    tunes = [ONE_TUNE.replace("X:1", f"X:{number}") for number in range(1, 4001)]
+    dialogs.answers["tune_of_book"] = 3999
+    beats = []
+    timer = QTimer()
+    timer.timeout.connect(lambda: beats.append(1))
+    timer.start(20)
+    assert window.open_path(write(tmp_path, "\n".join(tunes)))
+    assert window.document.state.tune.number == 4000
+    assert len(beats) > 5  # the window went on living meanwhile
+
+
+def test_leaving_off_a_large_book_keeps_the_open_lesson(window, tmp_path):
+    tunes = [ONE_TUNE.replace("X:1", f"X:{number}") for number in range(1, 4001)]
+
+    def leave_off() -> None:
+        window.findChild(QProgressDialog).findChild(QPushButton).click()
+
+    QTimer.singleShot(30, leave_off)
+    assert not window.open_path(write(tmp_path, "\n".join(tunes)))
+    assert title(window) == "Gate of the Weir"
+
+
+def test_a_large_file_that_is_no_tune_is_one_sentence_too(window, tmp_path):
+    assert not window.open_path(write(tmp_path, "<score" + " " * 300_000, "large.musicxml"))
+    assert window.notice.sentence.startswith("large.musicxml, line 1: ")
 
 
 def test_open_asks_where_and_remembers_the_folder(window, dialogs, settings, tmp_path):

@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 
 from app.document import Document
 from app.page_view import PageView
+from app.proposals import Preview
 from core.bowing import Bow, Join, Mark
 from core.check import Severity
 from core.engraving.bow_signs import MarkDensity
@@ -238,6 +239,24 @@ def test_the_pointer_before_a_rest_says_why_a_click_would_do_nothing(hand, page,
     hand.hover_note("b3n5")
     assert page.preview.joined == ()
     assert hints[-1] == "A rest comes next: a slur cannot run over a rest."
+
+
+def test_right_after_a_click_the_way_back_is_not_shown_until_the_pointer_goes_elsewhere(hand, page):
+    hand.hover_note("b0n1")
+    hand.click_note("b0n1")
+    QTest.mouseMove(page, page.head_point("b0n1") + QPoint(1, 0))
+    assert page.preview == Preview()
+    hand.hover_note("b0n4")
+    hand.hover_note("b0n1")
+    assert page.preview.parted == (("b0n1", "b0n2"),)
+
+
+def test_holding_ctrl_over_a_note_shows_the_hook_instead(hand, page, hints):
+    hand.hover_note("b0n1")
+    QTest.keyPress(page, Key.Key_Control)
+    assert hints[-1].startswith("Click to hook bar 1, notes 1–2.")
+    QTest.keyRelease(page, Key.Key_Control)
+    assert hints[-1].startswith("Click to slur bar 1, notes 1–2.")
 
 
 def test_a_preview_is_on_the_page_and_goes_when_the_pointer_leaves(hand, page):

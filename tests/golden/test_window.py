@@ -1,0 +1,108 @@
+"""The window against approved pictures, each with what there is to see in it.
+
+Words are set in the page's own font here, so that the pictures do not depend on the fonts of the machine.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QFont, QImage
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from app.accent_chooser import own_places
+from app.fonts import load_fonts
+from app.main_window import MainWindow
+from app.settings import Look, Settings
+from core.accent_plan import AccentPlan, PlanKind
+from core.bowing import Bow
+from core.reading.abc import read_abc
+from tests.golden.approve import assert_approved
+
+TUNE = """X:1
+T:Gate of the Weir
+T:The Keeper's Delight
+C:Ada Quern
+R:reel
+M:4/4
+L:1/8
+Q:1/2=96
+K:D
+"D"A2|:"D"d2(fd) Adfd|"Em"e2(ge) Bege|"D"d2(fd) Adfd|"A7"egfe "D"d2A2|
+"D"d2(fd) Adfd|"G"g2bg "Em"egbg|"A7"(ag)fe (gf)ed|1 "D"d2dc d2A2:|2 "D"d2dc d2z2||
+"""
+
+
+@pytest.fixture
+def window(qtbot, qapp: QApplication, tmp_path: Path) -> Iterator[MainWindow]:
+    own = qapp.font()
+    font = QFont(load_fonts()[1])
+    font.setPixelSize(14)
+    qapp.setFont(font)
+    settings = Settings(tmp_path / "settings.ini")
+    settings.look = Look.LIGHT
+    window = MainWindow(settings)
+    qtbot.addWidget(window, before_close_func=lambda w: w.document.stack.setClean())
+    window.resize(1366, 768)
+    window.document.open(read_abc(TUNE).lessons[0])
+    window.show()
+    qtbot.waitExposed(window)
+    qtbot.waitUntil(lambda: not window.page.waits)
+    yield window
+    qapp.setFont(own)
+
+
+def picture_of(window: MainWindow) -> QImage:
+    """The window as it looks when everything has settled and the page has the keyboard."""
+    if window.document.state is not None:
+        window.page.setFocus()
+    QTest.qWait(50)
+    return window.grab().toImage()
+
+
+def test_the_window_at_work(window):
+    """Light. The first finding is chosen: its notes are tinted with a bar under them; below the list stands why."""
+    window.side_list.choose(0)
+    assert_approved(picture_of(window), "window-light")
+
+
+def test_the_window_in_the_dark_with_a_bow_mark_under_the_pointer(window):
+    """Dark. Bar 2 has a fixed mark; over bar 3 the turned mark stands on a plate; the status line says what it does."""
+    window.actions_by_name["look_dark"].trigger()
+    window.page.focus_on("b2n1")
+    window.page.fix(Bow.DOWN)
+    QTest.mouseMove(window.page, window.page.sign_point("b3n1"))
+    assert_approved(picture_of(window), "window-dark")
+
+
+def test_the_window_while_a_slur_is_dragged_and_with_places_of_ones_own(window):
+    """Four notes of bar 2 are tinted under a dashed slur; every eighth of the bar has a button, two are pressed."""
+    window.side_list.accents.plan_chosen.emit(AccentPlan(PlanKind.BACKBEAT))
+    plan = own_places(window.document.state.bowing.accents, window.document.state.tune.bars[1].meter)
+    window.side_list.accents.plan_chosen.emit(plan)
+    window.notice.say("weir.abc is open; 1 thing was repaired or left out on the way.", ["Line 9: a slur has no end."])
+    page = window.page
+    QTest.qWait(50)
+    QTest.mousePress(page, Qt.MouseButton.LeftButton, pos=page.head_point("b2n1"))
+    QTest.mouseMove(page, page.head_point("b2n4"))
+    picture = picture_of(window)
+    QTest.keyClick(page, Qt.Key.Key_Escape)
+    QTest.mouseRelease(page, Qt.MouseButton.LeftButton, pos=page.head_point("b2n4"))
+    assert_approved(picture, "window-drag")
+
+
+def test_the_first_screen(qtbot, qapp, window, tmp_path):
+    """Ways to open a tune; no empty panes."""
+    empty = MainWindow(Settings(tmp_path / "other.ini"))
+    empty.set_look(Look.LIGHT)
+    qtbot.addWidget(empty)
+    empty.resize(1366, 768)
+    empty.welcome.samples.show_files([Path("The Tuesday Ferry"), Path("A Jig")], lambda path: path.name)
+    empty.show()
+    qtbot.waitExposed(empty)
+    QTest.mouseMove(empty, QPoint(2, 2))
+    assert_approved(picture_of(empty), "window-first")
