@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import sys
 from collections.abc import Sequence
 from pathlib import Path
@@ -29,4 +30,12 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     window.show()
     if paths:
         window.open_path(Path(paths[0]))
+    spare_pauses()
     return app.exec()
+
+
+def spare_pauses() -> None:
+    """Take what stands by now out of garbage collection: full collections would cost a frame now and then."""
+    gc.collect()
+    gc.freeze()
+    gc.set_threshold(20_000, 20, 50)

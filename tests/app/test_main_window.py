@@ -8,7 +8,16 @@ import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QTimer, QUrl
 from PySide6.QtGui import QDropEvent, QGuiApplication, QKeySequence
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QAbstractItemView, QComboBox, QLabel, QLineEdit, QMenu, QProgressDialog, QPushButton
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QComboBox,
+    QLabel,
+    QLineEdit,
+    QMenu,
+    QProgressDialog,
+    QPushButton,
+)
 
 from app.actions import ACTIONS, MENUS, NOTE_ITEMS, TOOL_BAR
 from app.dialogs import Answer
