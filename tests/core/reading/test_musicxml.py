@@ -357,6 +357,10 @@ class TestAttributes:
                 "<key-step>F</key-step><key-alter>1</key-alter><key-step>B</key-step><key-alter>-1</key-alter>",
                 Key(0, "none", (("F", 1), ("B", -1))),
             ),
+            (
+                "<key-step>F</key-step><key-alter>1</key-alter><key-step>F</key-step><key-alter>0.6</key-alter>",
+                Key(0, "none", (("F", 1),)),
+            ),
             ("<fifths>many</fifths>", Key(0, "none")),
         ],
     )
