@@ -27,6 +27,12 @@ MAX_BARS_TOLD = 6  # bars that do not fill the metre and are told one by one
 _HOOK_SIGNS = (Articulation.STACCATO, Articulation.TENUTO)
 
 
+@lru_cache(maxsize=8192)
+def _sum(top: int, bottom: int, other_top: int, other_bottom: int) -> Fraction:
+    """Sum of two fractions; the few sums that occur in bars are worth remembering."""
+    return Fraction(top, bottom) + Fraction(other_top, other_bottom)
+
+
 @lru_cache(maxsize=4096)
 def _has_value(length: Fraction, tuplet: Tuplet | None) -> bool:
     return note_value(length, tuplet) is not None
@@ -111,7 +117,7 @@ def _notes(
                     note.hidden,
                 )
             )
-            at += length
+            at = _sum(at.numerator, at.denominator, length.numerator, length.denominator)
     places.append(at)
     return tuple(made), places
 

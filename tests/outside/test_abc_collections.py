@@ -37,7 +37,7 @@ def test_every_tune_of_the_collections_is_read_in_little_time() -> None:
         for lesson in read_abc(decode(path.read_bytes())).lessons
     ]
     assert len(lessons) == len(SOURCES)
-    assert time.process_time() - started < 20  # seconds; some 6 on a quiet machine
+    assert time.process_time() - started < 30  # seconds; some 5 on a quiet machine
     assert all(lesson.tune.title for lesson in lessons)
     for lesson in lessons[::7]:
         assert_holds_together(lesson.tune, lesson.bowings[0])
