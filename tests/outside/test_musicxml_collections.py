@@ -9,7 +9,7 @@ from tests.outside.abc_collections import CORPUS, FOLDERS
 from tests.outside.schema import faults
 
 EVERY = 12  # file; with 1, all 4,248 tunes come back equal (a minute)
-FILES = [path for folder in FOLDERS for path in sorted((CORPUS / folder).glob("*.abc"))][::EVERY]
+FILES = [path for folder in FOLDERS for path in sorted((CORPUS / folder).glob("*.abc"))[::EVERY]]
 
 
 @pytest.mark.parametrize("folder", FOLDERS)
