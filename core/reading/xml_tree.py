@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from fractions import Fraction
+from functools import lru_cache
 from pyexpat import ExpatError, ParserCreate, errors
 from typing import NoReturn
 
@@ -90,6 +91,7 @@ def _refuse(reason: str, line: int | None) -> NoReturn:
 _DECIMAL = re.compile(r"[+-]?\d{1,9}(?:\.\d{1,9})?")
 
 
+@lru_cache(maxsize=4096)
 def decimal_number(text: str | None) -> Fraction | None:
     """A decimal number of reasonable size as it stands in an element or attribute, or None where there is none."""
     text = (text or "").strip()

@@ -19,7 +19,8 @@ from core.lesson_fields import BarFacts, BowingFields, TuneFields, to_fields
 from core.measures import implied_repeats, measure_numbers
 from core.musicxml_names import VERSION
 from core.tune import BarLine, Credit, Tune
-from core.writing.measures import Grid, add_measures, hides_tonic
+from core.writing.grid import Grid
+from core.writing.measures import add_measures, hides_tonic
 from core.writing.xml_tree import add
 from core.written_bows import hook_sides
 
