@@ -1,7 +1,8 @@
 """Reading ABC 2.1 (December 2011): tune books, single tunes and pasted fragments, loosely and with every repair told.
 
 ``abc_text`` turns bytes into text, this module cuts the text into tunes and reads their headers, ``abc_fields`` knows
-what each field may say, ``abc_music`` reads the music, ``abc_bars`` makes values of it.
+what each field may say, ``abc_music`` and its helpers read the music into the draft of ``abc_draft``, ``abc_bars``
+makes values of it.
 
 Not read, and said so: voices other than the first, voices laid over a bar with ``&``, lyrics under the notes (``w:``),
 symbol lines (``s:``) and macros (``m:``). Layout (``%%`` lines, line breaks, beams) is ours and not the file's.

@@ -170,9 +170,7 @@ def parse_key(text: str, say: Say) -> Key:
                 say(f"“{_short(word)}” in the key field is left out: the tune is shown at the pitch written.")
         elif tonic and first and lower[:3] in _MODES:
             mode = _MODES[lower[:3]]
-        elif tonic and first and lower[:3] in ("mmi", "mma"):
-            pass
-        else:
+        elif tonic:
             say(f"“{_short(word)}” in the key “{_short(value)}” is no mode: it is ignored.")
         first = first and not word
     if tonic is None and value and not changes and not explicit and _is_no_key(value):

@@ -134,9 +134,8 @@ class Marks:
             self._complaints.say("A mark on a rest is left out.", once="mark on rest")
         elif isinstance(sign, Bow):
             if note.held:
-                self._complaints.say(
-                    "A bow mark on the second note of a tie is left out: nothing is struck there."
-                )  # fmt: skip
+                text = "A bow mark on the second note of a tie is left out: nothing is struck there."
+                self._complaints.say(text)
             elif note.bow is not None and note.bow is not sign:
                 self._complaints.say("An up-bow and a down-bow stand on one note: the first is kept.")
             else:

@@ -46,7 +46,7 @@ _DYNAMICS = LeftOut("dynamics")
 _PHRASE = LeftOut("phrase marks")
 _OTHER = LeftOut("marks that the fiddle page has no sign for")
 
-# ABC 2.1, 4.14; the names after the blank line are common additions (from memory), read where their meaning is plain.
+# ABC 2.1, 4.14; the last ones are common additions (from memory), read where their meaning is plain.
 LONG: dict[str, Meaning] = {
     "trill": Ornament.TRILL,
     "trill(": Ornament.TRILL,

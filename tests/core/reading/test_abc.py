@@ -251,12 +251,80 @@ class TestWhatIsTold:
             ("A{g}Bcd efga|{g}", "Grace notes after the last note belong to none: they are left out."),
             ('ABcd efga"|', "A quotation mark has no partner on its line: it is ignored."),
             ("[ABcd efga|", "“[” has no partner here: it is ignored."),
+            ('">"ABcd efga|', "“>” in quotation marks is read as an accent."),
+            ('"tr"ABcd efga|', "“tr” in quotation marks is read as the sign."),
+            ("{g}zBcd efga|", "Grace notes before a rest are left out."),
+            ("TzBcd efga|", "A mark on a rest is left out."),
+            ("ABcd efgaH|", "A fermata on a bar line is left out."),
+            (
+                "ABcd efga|[Q:1/4=90]B8|[Q:1/4=80]c8|",
+                "The tempo changes inside the tune: the one at the start is kept.",
+            ),
+            ("ABcd [m:n=a]efga|", "Macros (m:) are left out."),
+            ("ABcd efg[M:3/4]a|", "The metre changes inside a bar: it is read as changing at the next bar line."),
+            ("ABcd efg[K:G]a|", "The key changes inside a bar: the new signature is shown from the next bar line on."),
+            ("[0ABcd efga|", "“0” is no list of passes for an ending: it is ignored."),
+            ("(zBcd) efga|", "A slur begins on a rest: it is read from the note after it."),
+            ("()ABcd efga|", "A slur holds no notes: it is left out."),
+            ("ABcd efga|(", "A slur begins after the last note: it is left out."),
+            ("ABcd efga-|", "A tie leads from the last note to nothing: it is left out."),
+            ("-ABcd efga|", "A tie has no note before it: it is left out."),
+            (":|ABcd efga|", "A repeat ends before the first note: it is ignored."),
+            ("(1ABcd efga|", "“(1” is no tuplet: it is ignored."),
+            ("(3A(3Bcd ef2|", "A tuplet begins before the last one is full: the earlier one ends there."),
+            ("[.]ABcd efga|", "“[.]” holds no notes: it is ignored."),
+            ("[Az]Bcd efga|", "“[Az]” holds more than notes: the rest is ignored."),
+            ("[" + "A" * 17 + "]Bcd efga|", "A chord of more than 16 notes is cut to its first ones."),
+            (
+                "{" + "a" * 65 + "}ABcd efga|",
+                "More than 64 grace notes stand before one note: the others are left out.",
+            ),
+            ("A2 Z2 B4|", "A rest of whole bars stands inside a bar: it is read as a short rest."),
+            ("AB3cd ef7|[U:x=1]", "“U:x=1” is no user symbol such as T = !trill!: it is ignored."),
             ("A/11Bcd efga|", "No note values show a length of 1/88 of a whole note: it is rounded."),
         ],
     )
     def test_each_repair_is_told_once_with_its_line(self, music: str, sentence: str) -> None:
         assert f"line 6: {sentence}" in said(HEADER + music)
         assert said(HEADER + music).count(f"line 6: {sentence}") == 1
+
+    @pytest.mark.parametrize(
+        ("field", "sentence"),
+        [
+            ("X:one", "“X:one” is no tune number: the tune's place in the file is taken."),
+            ("M:7", "The metre “7” is not one of 6/8, C, C|, (2+3+2)/8 or none: read as free metre."),
+            ("M:0/4", "The metre “0/4” is not one of 6/8, C, C|, (2+3+2)/8 or none: read as free metre."),
+            ("L:2/3", "The unit note length “2/3” is not one of 1, 1/2, 1/4 ... 1/512: the field is ignored."),
+            ("Q:fast", "The tempo “fast” has no beat and number such as 1/4=120: it is left out."),
+            ("Q:1/4=0", "The tempo “1/4=0” has no beat and number such as 1/4=120: it is left out."),
+            ("P:A(B", "The part order “A(B” is read as AB."),
+            ("P:A999", "The part order plays more than 200 parts: it is ignored."),
+            ("U:T=?", "“U:T=?” is no user symbol such as T = !trill!: it is ignored."),
+            ("m:n = a", "Macros (m:) are left out."),
+            ("K:HP", "K:HP hides the sharps of the pipes' scale: F and C sharp are shown as the key signature."),
+            ("K:G bass", "The clef “bass” is left out: the tune is shown in the treble clef."),
+            ("K:G octave=1", "“octave=1” in the key field is left out: the tune is shown at the pitch written."),
+            ("K:G wild", "“wild” in the key “G wild” is no mode: it is ignored."),
+            ("K:Hello", "“Hello” is no key: read as no sharps and no flats."),
+            ("K:G#", "A key of 8 sharps or flats cannot be shown: the doubled ones stand beside the signature."),
+        ],
+    )
+    def test_each_field_that_cannot_be_read_is_told(self, field: str, sentence: str) -> None:
+        fields = {"X": "X:1", "T": "T:Probe", "K": "K:G"}
+        fields = {letter: fields.get(letter, "") for letter in ("X", "T", field[0], "K")} | {field[0]: field}
+        text = "\n".join(fields.values()) + "\nP:A\nABcd|\nP:B\nABcd|"
+        assert [problem.text for problem in read_abc(text).problems] == [sentence]
+
+    def test_prose_among_the_music_is_no_music(self) -> None:
+        reading = read_abc(TUNE + "this was never music, said the editor\nABcd efga|")
+        assert [len(bar.notes) for bar in reading.lessons[0].tune.bars] == [8, 5, 8]
+        assert reading.problems == (
+            Problem(7, "“this was never music, said the editor” is not music: the line is ignored."),
+        )  # fmt: skip
+
+    def test_more_than_seven_sharps_keep_their_pitches(self) -> None:
+        assert tune_of("X:1\nT:A\nK:G#\nF|").bars[0].notes[0].pitches[0].alter == 2
+        assert tune_of("X:1\nT:A\nK:Fb\nB|").bars[0].notes[0].pitches[0].alter == -2
 
     def test_what_is_told_once_is_told_once_a_tune(self) -> None:
         assert len(said(HEADER + "A-Bcd efga|A-Bcd efga|WABcd WABcd|")) == 2
