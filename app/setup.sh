@@ -15,11 +15,12 @@ find_python() {
     return 1
 }
 
-# Debian packages that are asked for and not installed
+# Debian packages that are asked for and not installed; since Debian 13 some names end in t64
 missing_packages() {
     command -v dpkg-query >/dev/null 2>&1 || return 0
     for package in "$@"; do
-        dpkg-query -W -f='${Status}' "$package" 2>/dev/null | grep -q 'ok installed' || printf '%s ' "$package"
+        dpkg-query -W -f='${Status} ' "$package" "${package}t64" 2>/dev/null | grep -q 'ok installed' ||
+            printf '%s ' "$package"
     done
 }
 
@@ -61,4 +62,4 @@ set_up() {
 }
 
 QT_PACKAGES="libegl1 libgl1 libxkbcommon0 libxkbcommon-x11-0 libxcb-cursor0 libxcb-icccm4 libxcb-keysyms1
-    libxcb-shape0 libxcb-image0 libxcb-render-util0 libxcb-randr0 libdbus-1-3 libfontconfig1"
+    libxcb-shape0 libxcb-image0 libxcb-render-util0 libxcb-randr0 libdbus-1-3 libfontconfig1 libglib2.0-0"
