@@ -11,7 +11,7 @@ from math import ceil
 
 from app.page_layout import MUSIC_WIDTH, PageLayout, lay_out
 from core.bowing import Bowing
-from core.engraving.bow_signs import BowSign
+from core.engraving.bow_signs import BowSign, rows_kept
 from core.engraving.engraver import Engraver
 from core.engraving.lines import break_lines
 from core.engraving.picture import Picture
@@ -77,8 +77,10 @@ class EngravedPage:
     def _picture(self, index: int, bowing: Bowing, signs: Mapping[str, BowSign]) -> Picture:
         line = self._lines[index]
         bars = self._tune.bars[line.first : line.stop]
-        slots = frozenset(note.id for bar in bars for note in bar.notes if note.id in signs)
-        return self._engraver.engrave(self._tune, bowing, line, slots, ceil(self._music_width))
+        rows = rows_kept(
+            self._tune, {note.id: signs[note.id] for bar in bars for note in bar.notes if note.id in signs}
+        )
+        return self._engraver.engrave(self._tune, bowing, line, rows, ceil(self._music_width))
 
     def _lay_out(self) -> PageLayout:
         return lay_out(self._tune, self._lines, self._pictures, self._heading_height, self._music_width)

@@ -7,7 +7,7 @@ because one slur turns every later stroke round.
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -23,7 +23,7 @@ from app.theme import LIGHT, Theme, mix
 from core.bowing import Bow
 from core.check import Severity
 from core.engraving.bow_signs import BowSign
-from core.engraving.picture import STAFF_SPACE, Box, Curve, Outline, Picture, slot_height, slot_width
+from core.engraving.picture import STAFF_SPACE, Box, Curve, Outline, Picture
 
 PIXMAPS_KEPT = 64
 SLUR_RISE = 0.9 * STAFF_SPACE
@@ -116,7 +116,7 @@ class PagePainter:
                 paint_bow_signs(painter, placed.picture, page.signs, self._inks)
                 painter.restore()
         self._paint_focus(painter, placed_lines, marks, 1 / scale)
-        self._paint_preview(painter, placed_lines, marks.preview, 1 / scale)
+        self._paint_preview(painter, placed_lines, marks.preview, page.signs, 1 / scale)
 
     def foresee(self, pictures: Iterable[Picture], scale: float, device_ratio: float) -> None:
         """Have the pixmaps of lines at hand that may be shown soon."""
@@ -190,7 +190,12 @@ class PagePainter:
     # ------------------------------------------------------------------------------------------- previews
 
     def _paint_preview(
-        self, painter: QPainter, placed_lines: Sequence[PlacedLine], preview: Preview, pixel: float
+        self,
+        painter: QPainter,
+        placed_lines: Sequence[PlacedLine],
+        preview: Preview,
+        signs: Mapping[str, BowSign],
+        pixel: float,
     ) -> None:
         for placed in placed_lines:
             if placed.picture is None:
@@ -203,9 +208,9 @@ class PagePainter:
             for first, last in preview.parted:
                 self._paint_cut(painter, placed.picture, first, last, pixel)
             if preview.turned is not None and preview.turned[0] in placed.picture.bow_slots:
-                self._paint_possible_sign(painter, placed.picture, *preview.turned, pixel)
+                self._paint_possible_sign(painter, placed.picture, *preview.turned, signs, pixel)
             if preview.freed in placed.picture.bow_slots:
-                self._paint_freed_sign(painter, placed.picture, preview.freed, pixel)
+                self._paint_freed_sign(painter, placed.picture, preview.freed, signs, pixel)
             painter.restore()
 
     def _paint_possible_slur(
@@ -255,29 +260,34 @@ class PagePainter:
         for shift in (-0.28 * STAFF_SPACE, 0.28 * STAFF_SPACE):
             painter.drawLine(QPointF(x + shift - 40, y + reach), QPointF(x + shift + 40, y - reach))
 
-    def _paint_possible_sign(self, painter: QPainter, picture: Picture, note_id: str, bow: Bow, pixel: float) -> None:
+    def _paint_possible_sign(
+        self, painter: QPainter, picture: Picture, note_id: str, bow: Bow, signs: Mapping[str, BowSign], pixel: float
+    ) -> None:
         """The sign as it would be, on a plate of its own over the present one."""
-        self._paint_plate(painter, picture, note_id, pixel)
+        place = _sign_place(picture, note_id, signs)
+        plate = place.adjusted(-0.5 * STAFF_SPACE, -0.3 * STAFF_SPACE, 0.5 * STAFF_SPACE, 0.3 * STAFF_SPACE)
+        painter.setPen(QPen(self._inks.accent, 1.2 * pixel))
+        painter.setBrush(self._inks.paper)
+        painter.drawRoundedRect(plate, 0.4 * STAFF_SPACE, 0.4 * STAFF_SPACE)
         inks = Inks(self._inks.accent, self._inks.accent, self._inks.paper, self._inks.glow, self._inks.accent)
         paint_bow_signs(painter, picture, {note_id: BowSign((bow,), fixed=True)}, inks)
 
-    def _paint_freed_sign(self, painter: QPainter, picture: Picture, note_id: str, pixel: float) -> None:
+    def _paint_freed_sign(
+        self, painter: QPainter, picture: Picture, note_id: str, signs: Mapping[str, BowSign], pixel: float
+    ) -> None:
         """A stroke through the sign."""
-        slot = picture.bow_slots[note_id]
-        width, height = slot_width(slot), slot_height(slot)
+        place = _sign_place(picture, note_id, signs)
         painter.setPen(QPen(self._inks.accent, max(0.2 * STAFF_SPACE, 1.6 * pixel)))
+        reach = 0.3 * STAFF_SPACE
         painter.drawLine(
-            QPointF(slot.x - 0.8 * width, slot.bottom + 0.1 * height),
-            QPointF(slot.x + 0.8 * width, slot.bottom - height),
+            QPointF(place.left() - reach, place.bottom() + reach), QPointF(place.right() + reach, place.top() - reach)
         )
 
-    def _paint_plate(self, painter: QPainter, picture: Picture, note_id: str, pixel: float) -> None:
-        slot = picture.bow_slots[note_id]
-        width, height = slot_width(slot), slot_height(slot)
-        plate = QRectF(slot.x - width, slot.bottom - 1.2 * height, 2 * width, 1.4 * height)
-        painter.setPen(QPen(self._inks.accent, 1.2 * pixel))
-        painter.setBrush(self._inks.paper)
-        painter.drawRoundedRect(plate, 0.4 * width, 0.4 * width)
+
+def _sign_place(picture: Picture, note_id: str, signs: Mapping[str, BowSign]) -> QRectF:
+    """Where the sign or signs over a note stand in a picture."""
+    sign = signs.get(note_id)
+    return _rect(picture.bow_slots[note_id].box(len(sign.bows) if sign is not None else 1))
 
 
 def _runs(placed: PlacedLine, note_ids: Sequence[str]) -> list[Box]:

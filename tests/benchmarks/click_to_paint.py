@@ -31,6 +31,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 from app.main_window import MainWindow
 from app.settings import Settings
 from app.window import spare_pauses
+from core.engraving.bow_signs import rows_kept
 from core.engraving.lines import Line
 from core.engraving.mei import write_line
 from core.reading import read_file
@@ -105,7 +106,8 @@ def time_clicks(app: QApplication, window: MainWindow, clicks: int, rest_ms: int
 def time_full_drawing(window: MainWindow, rounds: int) -> list[float]:
     """Load and draw the whole tune by the engraver alone, with no work of ours."""
     state = window.document.state
-    text = write_line(state.tune, state.bowing, Line(0, len(state.tune.bars)), frozenset(window.page.signs)).text
+    rows = rows_kept(state.tune, window.page.signs)
+    text = write_line(state.tune, state.bowing, Line(0, len(state.tune.bars)), rows).text
     toolkit = verovio.toolkit()
     toolkit.setOptions({"breaks": "auto", "pageWidth": 2100, "pageHeight": 2970, "svgFormatRaw": True, "scale": 100})
     times = []
