@@ -68,14 +68,14 @@ class BowingFields:
     """Fields of one bowing; see ``Bowing``.
 
     Attributes:
-        hooks: Ids of notes that are joined by a hook.
+        slurs: Ids of notes that a slur joins although they and the note before have a dot or a line: no hooks.
         dots: Ids of notes at a hook that have a staccato dot of their own.
     """
 
     accents: AccentPlan = AccentPlan()
     marks: Mapping[str, Mark] = field(default_factory=immutabledict)
     retakes: frozenset[str] = NO_NAMES
-    hooks: frozenset[str] = NO_NAMES
+    slurs: frozenset[str] = NO_NAMES
     dots: frozenset[str] = NO_NAMES
 
 
@@ -228,7 +228,7 @@ BOWING_ROWS: dict[str, _Row] = {
     "accents": _Row(_write_plan, _read_plan),
     "marks": _Row(_write_marks, _read_marks),
     "retakes": _IDS,
-    "hooks": _IDS,
+    "slurs": _IDS,
     "dots": _IDS,
 }
 

@@ -167,7 +167,7 @@ def _with_notes(parts: list[DraftPart], complaints: Complaints) -> list[DraftPar
 
     sounding = [part for part in parts if has_notes(part)]
     if not sounding:
-        return parts[:1]
+        return parts
     for part in parts:
         if part not in sounding:
             complaints.say(part.line, f"Part “{part.name}” has no pitched notes: it was left out.")

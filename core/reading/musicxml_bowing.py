@@ -10,7 +10,7 @@ from core.bowing import Articulation, Bow, Bowing, Join, Mark, Signs
 from core.lesson_fields import BowingFields
 from core.reading.musicxml_draft import Complaints, DraftNote
 from core.tune import Tune
-from core.written_bows import derived_bows, hook_sides, starts_stroke, struck_before
+from core.written_bows import derived_bows, starts_stroke, struck_before
 
 _HOOK_SIGNS = (Articulation.STACCATO, Articulation.TENUTO)
 MAX_FOLLOWED = 40  # directions changed elsewhere that are followed one by one; beyond it all are taken as fixed
@@ -35,13 +35,11 @@ def read_bowing(
     slurs = _slurs([draft for draft, _ in drafts], complaints)
     joins = _joins(tune, drafts, slurs, complaints)
     by_id = {note_id: draft for draft, note_id in drafts}
-    hooks, hook_signs = _hooks(tune, joins, by_id)
-    if fields is not None:
-        hooks &= fields.hooks
-        hook_signs = dict.fromkeys(hook_sides(tune, hooks) - fields.dots, Articulation.STACCATO)
+    hooks, hook_signs = _hooks(tune, [i for i in joins if fields is None or i not in fields.slurs], by_id)
+    own_dots = fields.dots if fields is not None else frozenset()
     signs = {}
     for draft, note_id in drafts:
-        of_note = _signs(draft, hook_signs.get(note_id))
+        of_note = _signs(draft, hook_signs.get(note_id) if note_id not in own_dots else None)
         if of_note:
             signs[note_id] = of_note
     bowing = Bowing(
@@ -154,11 +152,14 @@ def _apply_fields(
     """Put in what a lesson file says beside the notes; where its notes say otherwise, the notes are right.
 
     A file that another program changed may have lost notes and marks, or have marks of its own: those that do not
-    follow from the fixed ones become fixed.
+    follow from the fixed ones become fixed. Where no bow mark at all is left, the program knew none: then the fixed
+    ones are kept.
     """
     marks = {}
+    if fields.marks and not bows:
+        complaints.say(0, f"“{bowing.name}”: its notes have lost all bow marks; those that were fixed are kept.")
     for note_id, mark in fields.marks.items():
-        if note_id in bows:
+        if note_id in bows or (not bows and note_id in tune.places and not tune.note(note_id).is_rest):
             marks[note_id] = mark
         elif note_id in tune.places:
             complaints.say(0, f"“{bowing.name}”: the fixed bow mark of {_where(tune, note_id)} is gone from the notes.")

@@ -22,7 +22,7 @@ from core.tune import BarLine, Credit, Tune
 from core.writing.grid import Grid
 from core.writing.measures import add_measures, hides_tonic
 from core.writing.xml_tree import add
-from core.written_bows import hook_sides
+from core.written_bows import hook_sides, struck_before
 
 _DOCTYPE = (
     '<!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" '
@@ -113,14 +113,21 @@ def _shelve(credits: tuple[Credit, ...]) -> _Shelves:
 
 
 def _bowing_fields(tune: Tune, bowing: Bowing) -> BowingFields:
+    sides = hook_sides(tune, (note_id for note_id, how in bowing.joins.items() if how is Join.HOOK))
     own_dots = frozenset(i for i, signs in bowing.signs.items() if Articulation.STACCATO in signs.articulations)
-    hooks = frozenset(note_id for note_id, how in bowing.joins.items() if how is Join.HOOK)
+    lines = frozenset(i for i, signs in bowing.signs.items() if Articulation.TENUTO in signs.articulations)
+    like_hooks = {
+        note_id
+        for note_id, how in bowing.joins.items()
+        for marked in (own_dots | sides, lines)
+        if how is Join.SLUR and note_id in marked and (before := struck_before(tune, note_id)) and before.id in marked
+    }
     return BowingFields(
         accents=bowing.accents,
         marks=bowing.marks,
         retakes=bowing.retakes,
-        hooks=hooks,
-        dots=own_dots & hook_sides(tune, hooks),
+        slurs=frozenset(like_hooks),
+        dots=own_dots & sides,
     )
 
 

@@ -22,7 +22,7 @@ BOWING = BowingFields(
     accents=AccentPlan(PlanKind.PLACES, (Fraction(0), Fraction(3, 2))),
     marks={"b0n1": Mark(Bow.UP), "b2n3": Mark(Bow.DOWN, 2)},
     retakes=frozenset({"b1n1", "b1n2"}),
-    hooks=frozenset({"b1n3"}),
+    slurs=frozenset({"b1n3"}),
     dots=frozenset({"b1n2"}),
 )
 # The texts as they stand in the file: other programs may show them, so they shall not change unnoticed.
@@ -37,7 +37,7 @@ TEXTS = [
     ("bowbench:P1.accents", "0,3/2"),
     ("bowbench:P1.marks", "b0n1=up b2n3=down/2"),
     ("bowbench:P1.retakes", "b1n1 b1n2"),
-    ("bowbench:P1.hooks", "b1n3"),
+    ("bowbench:P1.slurs", "b1n3"),
     ("bowbench:P1.dots", "b1n2"),
     ("bowbench:credit.origin", "Quillandale"),
     ("mood", "wet"),

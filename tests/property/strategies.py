@@ -263,9 +263,13 @@ def _typed(text: str, meter: str = "4/4", part_order: str = "") -> Lesson:
     return Lesson(tune, (bowing,))
 
 
+def _twice(lesson: Lesson) -> Lesson:
+    return replace(lesson, bowings=(*lesson.bowings, replace(lesson.bowings[0], name="Another")))
+
+
 AWKWARD = (
     _typed("A"),  # a lone note
-    _typed("z8"),  # nothing to bow
+    _twice(_typed("z8")),  # nothing to bow, in two versions
     _typed("A2|B8|c8|]"),  # a pick-up
     _typed("zA|B8|c8|]"),  # a pick-up that begins with a rest
     _typed("A4 B4-|B4 c4|]"),  # a tie over the bar line

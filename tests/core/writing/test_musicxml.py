@@ -319,6 +319,22 @@ class TestChangedElsewhere:
             "“Mine”: the fixed bow mark of note 2 in bar 1 is gone from the notes."
         ]
 
+    def test_fixed_marks_outlive_a_program_that_knows_no_bow_marks(self) -> None:
+        text = write_musicxml(lesson_to_change()).replace("<down-bow/>", "").replace("<up-bow/>", "")
+        reading = read_musicxml(text.encode())
+        assert reading.lessons == (lesson_to_change(),)
+        assert [problem.text for problem in reading.problems] == [
+            "“Mine”: its notes have lost all bow marks; those that were fixed are kept."
+        ]
+
+    def test_a_hook_drawn_elsewhere_is_a_hook(self) -> None:
+        slurred = '<slur type="{}"/><articulations><staccato/></articulations><technical>'
+        reading = changed(
+            ("<technical>\n            <down-bow/>", slurred.format("start") + "<down-bow/>"),
+            ("<technical>\n            <up-bow/>", slurred.format("stop") + "<up-bow/>"),
+        )
+        assert reading.lessons[0].bowings[0].joins == {"b0n2": Join.HOOK}
+
     def test_a_slur_drawn_elsewhere_joins_and_the_marks_inside_are_left_out(self) -> None:
         reading = changed(
             ("<technical>\n            <down-bow/>", '<slur type="start"/><technical>\n            <down-bow/>'),
@@ -359,6 +375,12 @@ class TestChangedElsewhere:
 def test_a_repeat_whose_bar_line_is_final_is_told_apart() -> None:
     lesson = typed("|:A8:|")
     lesson = with_first_bar(lesson, line=BarLine.FINAL)
+    assert read_musicxml(write_musicxml(lesson).encode()).lessons == (lesson,)
+
+
+def test_a_tune_of_rests_keeps_all_its_bowings() -> None:
+    lesson = typed("z8")
+    lesson = replace(lesson, bowings=(lesson.bowings[0], replace(lesson.bowings[0], name="Backbeat")))
     assert read_musicxml(write_musicxml(lesson).encode()).lessons == (lesson,)
 
 
