@@ -82,12 +82,18 @@ class Document(QObject):
     def report(self, index: int | None = None) -> Report:
         """What the check finds in a bowing of the open lesson, the shown one where no index is given."""
         state = self._open_state()
-        bowing = state.bowing if index is None else state.lesson.bowings[index]
-        for tune, checked, report in self._reports:
-            if tune is state.tune and checked is bowing:
+        return self._report_on(state.tune, state.bowing if index is None else state.lesson.bowings[index])
+
+    def foresee(self, bowing: Bowing) -> Report:
+        """Check what may become the shown bowing next, so that its report is at hand if it does."""
+        return self._report_on(self._open_state().tune, bowing)
+
+    def _report_on(self, tune: Tune, bowing: Bowing) -> Report:
+        for known, checked, report in self._reports:
+            if known is tune and (checked is bowing or checked == bowing):
                 return report
-        report = check(state.tune, bowing)
-        self._reports.append((state.tune, bowing, report))
+        report = check(tune, bowing)
+        self._reports.append((tune, bowing, report))
         return report
 
     def open(self, lesson: Lesson, path: Path | None = None, *, unsaved: bool = False) -> None:

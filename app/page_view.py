@@ -41,7 +41,6 @@ from core.check import Severity
 from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
 from core.engraving.picture import STAFF_SPACE, Box, Picture, slot_height
-from core.strokes import work_out
 from core.tune import Tune
 
 UNITS_PER_INCH = 2540
@@ -583,7 +582,7 @@ class PageView(QWidget):
         self.update()
 
     def _foresee(self) -> None:
-        """Engrave what a click (or the slur key) would give, so that it only has to be shown when it comes."""
+        """Check and engrave what a click (or the slur key) would give, so that it only has to be shown when it comes."""
         here = self._here
         if here is None or self._page is None or not self._focus_note:
             return
@@ -591,7 +590,7 @@ class PageView(QWidget):
         if proposal.refusal:
             return
         bowing = proposal.edit(here.tune, here.bowing)
-        signs = bow_signs(here.tune, bowing, work_out(here.tune, bowing, here.strokes.order), self._density)
+        signs = bow_signs(here.tune, bowing, self._document.foresee(bowing).strokes, self._density)
         pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, signs)
         self._painter.foresee(pictures, self._scale, self.devicePixelRatioF())
 

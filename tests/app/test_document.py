@@ -117,6 +117,13 @@ def test_a_report_is_worked_out_once_and_kept(document: Document):
     assert document.report() is first
 
 
+def test_a_report_that_was_foreseen_is_taken_when_the_edit_comes(document: Document):
+    foreseen = document.foresee(slur("b0n1")(document.state.tune, document.state.bowing))
+    assert document.report() is not foreseen
+    document.edit("Slur", slur("b0n1"))
+    assert document.report() is foreseen
+
+
 def test_a_document_without_a_lesson_has_no_report(qapp: object):
     with pytest.raises(ValueError, match="no lesson"):
         Document().report()
