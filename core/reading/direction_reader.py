@@ -14,6 +14,7 @@ from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftPart
 from core.reading.xml_tree import decimal_number
 from core.tune import MAX_DOTS, Jump, Tempo
 
+MAX_TEXT = 200  # characters of words or a chord symbol in the files of others
 _JUMP_WORDS = re.compile(r"\s*(d\.?\s?c\.?|da\s*capo|d\.?\s?s\.?|d[ae]l\s*segno)(\b|\s|$).*", re.IGNORECASE | re.DOTALL)
 _FINE_WORDS = re.compile(r"\s*fine\.?\s*", re.IGNORECASE)
 _TO_CODA_WORDS = re.compile(r"\s*to\s+coda\b.*", re.IGNORECASE | re.DOTALL)
@@ -36,6 +37,9 @@ class DirectionReader:
         text = read_harmony(element)
         if not text:
             self._once(element, "Chords given by scale degree were left out.")
+            return
+        if len(text) > MAX_TEXT:
+            self._once(element, f"A chord symbol of more than {MAX_TEXT} characters was left out.")
             return
         if not is_known_kind(element):
             self._once(element, "A chord of a kind without a usual name is shown by its root only.")
@@ -82,8 +86,8 @@ class DirectionReader:
         self._complaints.once(element.sourceline or 0, text)
 
     def _text(self, texts: list[str]) -> str:
-        """Words as they are in a lesson file; elsewhere white space means nothing."""
-        return "".join(texts) if self._is_ours else " ".join(" ".join(texts).split())
+        """Words as they are in a lesson file; elsewhere white space means nothing, and there is a limit."""
+        return "".join(texts) if self._is_ours else " ".join(" ".join(texts).split())[:MAX_TEXT]
 
     # jumps
 

@@ -26,6 +26,7 @@ from core.reading.xml_tree import parse_xml
 from core.tune import Bar, Credit, Tempo, Tune
 
 MAX_PARTS = 200
+MAX_TEXT = 5000  # characters of a title or credit in the files of others
 
 
 def read_mxl(data: bytes) -> Reading:
@@ -90,7 +91,7 @@ def _read_header(root: etree._Element) -> _Header:
 
     def text(element: etree._Element | None) -> str:
         found = (element.text or "") if element is not None else ""
-        return found if fields.is_ours else " ".join(found.split())
+        return found if fields.is_ours else " ".join(found.split())[:MAX_TEXT]
 
     credits = [
         Credit((element.get("type") or "creator").strip(), text(element))

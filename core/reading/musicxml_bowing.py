@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from itertools import accumulate
 
 from immutabledict import immutabledict
 
@@ -93,20 +94,27 @@ def _joins(
     slurs: Sequence[tuple[int, int, int]],
     complaints: Complaints,
 ) -> list[str]:
-    """Ids of the notes that slurs join to the note before them, in written order."""
+    """Ids of the notes that slurs join to the note before them, in written order; a slur over a rest ends before it."""
+    notes = [draft for draft, _ in drafts]
+    next_rest = [len(notes)] * (len(notes) + 1)
+    for place in range(len(notes) - 1, -1, -1):
+        next_rest[place] = place if notes[place].is_rest else next_rest[place + 1]
     lasts = {last for _, last, _ in slurs}
-    joined: set[int] = set()
+    change = [0] * (len(notes) + 1)  # how many slurs begin or end to cover each note
     for first, last, line in slurs:
         if first in lasts:
             complaints.once(line, "A slur begins on the note where another ends: both are read as one stroke.")
-        if drafts[first][0].is_rest:
+        if notes[first].is_rest:
             complaints.once(line, "A slur begins on a rest: it is read from the note after it.")
             first += 1
-        rest = next((place for place in range(first, last + 1) if drafts[place][0].is_rest), None)
-        if rest is not None:
+        stop = min(last + 1, next_rest[first])
+        if stop <= last:
             complaints.once(line, "A slur runs over a rest: it is read as ending before the rest.")
-        joined.update(range(first + 1, last + 1 if rest is None else rest))
-    return [drafts[place][1] for place in sorted(joined) if not tune.note(drafts[place][1]).held]
+        if stop > first + 1:
+            change[first + 1] += 1
+            change[stop] -= 1
+    covered = zip(drafts, accumulate(change[:-1]), strict=True)
+    return [note_id for (_, note_id), count in covered if count and not tune.note(note_id).held]
 
 
 def _hooks(

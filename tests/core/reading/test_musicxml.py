@@ -1,3 +1,4 @@
+import time
 from fractions import Fraction
 
 import pytest
@@ -690,3 +691,14 @@ def test_a_whole_bar_is_read_as_typed() -> None:
             ),
         ),
     )
+
+
+def test_a_thousand_slurs_over_everything_take_no_time() -> None:
+    starts = "".join(f'<slur type="start" number="{number}"/>' for number in range(2000))
+    stops = starts.replace("start", "stop")
+    measures = [note("A4", 0.25) * 16] * 500
+    text = score(note("A4", 4, notations(starts)), *measures, note("A4", 4, notations(stops)))
+    started = time.monotonic()
+    found = read(text).lessons[0].bowings[0]
+    assert len(found.joins) == 8001
+    assert time.monotonic() - started < 10
