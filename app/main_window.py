@@ -31,9 +31,10 @@ from app.bowings_pane import BowingsPane
 from app.dialogs import Answer, Dialogs
 from app.document import Document, State
 from app.files import FileError, is_slow_to_read, lesson_path, read_path, save_lesson, suggested_name
+from app.gestures import NOTE_TIPS, SIGN_TIPS
 from app.notice import Notice
 from app.page_area import PageArea
-from app.page_view import NOTE_TIPS, SIGN_TIPS, PageView
+from app.page_view import PageView
 from app.printing import print_lessons, write_pdf
 from app.settings import Look, Settings
 from app.sheet import PAPERS, SheetSettings

@@ -21,6 +21,21 @@ LINE_GAP = 260
 HEADING_GAP = 350
 LEAST_ABOVE = 6 * STAFF_SPACE  # over the staff, so that the first bow mark or slur moves nothing
 LEAST_BELOW = 4 * STAFF_SPACE
+NOTE_REACH = 1.3 * STAFF_SPACE  # how far beside a note it still answers
+SIGN_REACH = 0.55 * STAFF_SPACE
+
+
+@dataclass(frozen=True)
+class Target:
+    """What is under the pointer.
+
+    Attributes:
+        note_id: The note or rest.
+        is_sign: The pointer is on the bow mark over the note, not on the note.
+    """
+
+    note_id: str
+    is_sign: bool = False
 
 
 @dataclass(frozen=True)
@@ -74,6 +89,19 @@ class PageLayout:
             if placed.top <= y < placed.bottom:
                 return index
         return None
+
+    def target_at(self, x: float, y: float) -> Target | None:
+        """The bow mark or else the note that a place belongs to, generously; None beside the music."""
+        index = self.line_at(y)
+        placed = self.lines[index] if index is not None else None
+        if placed is None or placed.picture is None:
+            return None
+        x, y = x - SIDE_MARGIN, y - placed.picture_top
+        sign = placed.picture.slot_at(x, y, SIGN_REACH)
+        if sign is not None:
+            return Target(sign, is_sign=True)
+        note = placed.picture.note_at(x, y, NOTE_REACH)
+        return Target(note) if note is not None else None
 
     def lines_between(self, top: float, bottom: float) -> range:
         """The lines whose bands reach into a strip of the page."""

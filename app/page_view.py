@@ -7,7 +7,6 @@ the pointer over a note shows it, the click does it, a key does it to the focus 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QContextMenuEvent, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
@@ -15,9 +14,10 @@ from PySide6.QtWidgets import QApplication, QSizePolicy, QWidget
 
 from app.document import Document, State
 from app.engraved_page import EngravedPage
+from app.gestures import CLICKS, CTRL, HELD_KEYS, MENU_KEYS, NO_KEY, NOTE_TIPS, SHIFT, SIGN_TIPS, held_key
 from app.note_steps import STEPS
 from app.page_heading import Heading, heading_of
-from app.page_layout import MUSIC_WIDTH, SIDE_MARGIN, PageLayout
+from app.page_layout import MUSIC_WIDTH, SIDE_MARGIN, PageLayout, Target
 from app.page_painter import Marks, PagePainter
 from app.proposals import (
     Here,
@@ -46,43 +46,9 @@ from core.tune import Tune
 UNITS_PER_INCH = 2540
 DESK_MARGIN = 18  # pixels around the page
 LEAST_ZOOM, MOST_ZOOM = 0.25, 5.0
-NOTE_REACH = 1.3 * STAFF_SPACE
-SIGN_REACH = 0.55 * STAFF_SPACE
 LINES_A_TURN = 2  # lines out of sight that are engraved in one turn of the event loop
 REST_MS = 25  # how long the pointer rests on a note before what a click would give is engraved
 FIRST_SIGHT = 1000  # pixels that a window shows about, before it is shown
-
-
-@dataclass(frozen=True)
-class Target:
-    """What is under the pointer.
-
-    Attributes:
-        note_id: The note or rest.
-        is_sign: The pointer is on the bow mark over the note, not on the note.
-    """
-
-    note_id: str
-    is_sign: bool = False
-
-
-NO_KEY, CTRL, SHIFT = (
-    Qt.KeyboardModifier.NoModifier,
-    Qt.KeyboardModifier.ControlModifier,
-    Qt.KeyboardModifier.ShiftModifier,
-)
-HELD_KEYS = {Qt.Key.Key_Control: CTRL, Qt.Key.Key_Shift: SHIFT}
-MENU_KEYS = (Qt.Key.Key_Menu, Qt.Key.Key_F10)  # the latter with Shift
-# What a click does: (on a bow mark, key held) -> proposal. Shift on a note extends the selection and is not here.
-CLICKS: Mapping[tuple[bool, Qt.KeyboardModifier], Callable[[Here, str], Proposal]] = {
-    (False, NO_KEY): propose_join,
-    (False, CTRL): propose_hook,
-    (True, NO_KEY): propose_turn,
-    (True, SHIFT): propose_free,
-    (True, CTRL): propose_retake,
-}
-NOTE_TIPS = "Drag over notes for a longer slur; Ctrl+click hooks."
-SIGN_TIPS = "Shift+click frees, Ctrl+click retakes."
 
 
 class PageView(QWidget):
@@ -272,19 +238,7 @@ class PageView(QWidget):
         if self._page is None:
             return None
         on_page = (place - self._origin) / self._scale
-        index = self._page.layout.line_at(on_page.y())
-        if index is None:
-            return None
-        placed = self._page.layout.lines[index]
-        if placed.picture is None:
-            return None
-        corner = placed.page_box(Box(0, 0, 0, 0))
-        x, y = on_page.x() - corner.left, on_page.y() - corner.top
-        slot = placed.picture.slot_at(x, y, SIGN_REACH)
-        if slot is not None:
-            return Target(slot, is_sign=True)
-        note = placed.picture.note_at(x, y, NOTE_REACH)
-        return Target(note) if note is not None else None
+        return self._page.layout.target_at(on_page.x(), on_page.y())
 
     def _final_layout(self, note_id: str, lines_below: int = 0) -> PageLayout:
         """The layout in which a note's line, all lines above it and some below are engraved."""
@@ -516,7 +470,7 @@ class PageView(QWidget):
         target = self._target_at(event.position())
         if self._pressed is not None and not self._pressed.is_sign:
             self._drag_to(self._target_at(event.position()), event.position())
-        elif (target, _held_key(event.modifiers())) != (self._target, self._held):  # after a click: not before it moves
+        elif (target, held_key(event.modifiers())) != (self._target, self._held):  # after a click: not before it moves
             self._hover(target, event.modifiers())
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
@@ -528,7 +482,7 @@ class PageView(QWidget):
             if last != pressed.note_id:  # else it was dragged back to where it began
                 self._do(propose_slur(self._here, pressed.note_id, last))
         elif self._target_at(event.position()) == pressed:
-            propose = CLICKS.get((pressed.is_sign, _held_key(event.modifiers())))
+            propose = CLICKS.get((pressed.is_sign, held_key(event.modifiers())))
             if propose is not None:
                 self._do(propose(self._here, pressed.note_id))
 
@@ -567,7 +521,7 @@ class PageView(QWidget):
             self.update()
 
     def _hover(self, target: Target | None, keys: Qt.KeyboardModifier) -> None:
-        self._target, self._held = target, _held_key(keys)
+        self._target, self._held = target, held_key(keys)
         propose = CLICKS.get((target.is_sign, self._held)) if target is not None else None
         if propose is None or target is None or self._here is None:
             self._proposal = None
@@ -582,7 +536,7 @@ class PageView(QWidget):
         self.update()
 
     def _foresee(self) -> None:
-        """Check and engrave what a click (or the slur key) would give, so that it only has to be shown when it comes."""
+        """Check and engrave what a click (or the slur key) would give, so that it need only be shown then."""
         here = self._here
         if here is None or self._page is None or not self._focus_note:
             return
@@ -624,8 +578,3 @@ def changed_notes(tune: Tune, old: Bowing, new: Bowing) -> tuple[str, ...]:
         if was is not now:
             changed.update(note for note, _ in dict(was).items() ^ dict(now).items())
     return tuple(sorted(changed.intersection(tune.places), key=tune.places.__getitem__))
-
-
-def _held_key(keys: Qt.KeyboardModifier) -> Qt.KeyboardModifier:
-    """The one of Ctrl and Shift that is held; both held are neither."""
-    return keys & (CTRL | SHIFT)
