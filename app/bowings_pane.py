@@ -125,7 +125,7 @@ class BowingsPane(QWidget):
         self._seen: tuple[list[str], int] | None = None
         self.model = BowingsModel(self)
         self.model.rename_wanted.connect(self.rename)
-        self.model.move_wanted.connect(self.move)
+        self.model.move_wanted.connect(self.put_at)
         self.list = QListView()
         self.list.setAccessibleName("Bowings of this lesson")
         self.list.setModel(self.model)
@@ -196,7 +196,7 @@ class BowingsPane(QWidget):
             old = state.lesson.bowings[row].name
             self._change(f"Rename “{old}”", lambda lesson: rename_bowing(lesson, row, name), state.shown)
 
-    def move(self, row: int, to: int) -> None:
+    def put_at(self, row: int, to: int) -> None:
         """Move a bowing to another row; the shown bowing stays on the page."""
         if (state := self._document.state) is not None:
             names = [bowing.name for bowing in move_bowing(state.lesson, row, to).bowings]
@@ -209,7 +209,7 @@ class BowingsPane(QWidget):
         if (state := self._document.state) is not None:
             to = state.shown + rows
             if 0 <= to < len(state.lesson.bowings):
-                self.move(state.shown, to)
+                self.put_at(state.shown, to)
 
     def start_renaming(self) -> None:
         """Let the user type another name for the shown bowing in the list itself."""

@@ -18,7 +18,7 @@ from PySide6.QtCore import (
     Qt,
 )
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPixmap
-from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.severity_signs import WORDS, paint_severity
 from app.theme import LIGHT, Theme, mix
@@ -112,7 +112,8 @@ class FindingDelegate(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         finding: Finding = index.data(Role.FINDING)
         view = option.widget
-        width = (view.viewport().width() if view is not None else 300) - TEXT_LEFT - PAD
+        room = view.viewport().width() if isinstance(view, QAbstractItemView) else 300
+        width = room - TEXT_LEFT - PAD
         key = finding.text, width
         height = self._heights.get(key)
         if height is None:

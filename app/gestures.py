@@ -21,7 +21,7 @@ NO_KEY, CTRL, SHIFT = (
     Qt.KeyboardModifier.ControlModifier,
     Qt.KeyboardModifier.ShiftModifier,
 )
-HELD_KEYS = {Qt.Key.Key_Control: CTRL, Qt.Key.Key_Shift: SHIFT}
+HELD_KEYS: Mapping[int, Qt.KeyboardModifier] = {Qt.Key.Key_Control: CTRL, Qt.Key.Key_Shift: SHIFT}
 MENU_KEYS = (Qt.Key.Key_Menu, Qt.Key.Key_F10)  # the latter with Shift
 # What a click does: (on a bow mark, key held) -> proposal. Shift on a note extends the selection and is not here.
 CLICKS: Mapping[tuple[bool, Qt.KeyboardModifier], Callable[[Here, str], Proposal]] = {

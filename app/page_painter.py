@@ -14,10 +14,11 @@ from itertools import pairwise
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap
 
+from app.bow_sign_painting import paint_bow_signs
 from app.engraved_page import EngravedPage
 from app.page_heading import Heading
 from app.page_layout import SIDE_MARGIN, PlacedLine
-from app.painting import Inks, paint_bow_signs, paint_picture
+from app.painting import Inks, paint_picture
 from app.proposals import Preview
 from app.theme import LIGHT, Theme, mix
 from core.bowing import Bow

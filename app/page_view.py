@@ -331,7 +331,7 @@ class PageView(QWidget):
         """Slur the focus note to the next or separate the two; with a selection, one slur over it."""
         if self._here is not None and (notes := self.selection):
             self._do(
-                propose_slur(self._here, notes[0], notes[-1]) if len(notes) > 1 else propose_join(self._here, *notes)
+                propose_slur(self._here, notes[0], notes[-1]) if len(notes) > 1 else propose_join(self._here, notes[0])
             )
 
     def separate(self) -> None:

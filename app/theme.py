@@ -185,7 +185,8 @@ def style_sheet(theme: Theme) -> str:
 def mix(colour: str, other: str, share: float) -> QColor:
     """A colour between two: ``share`` 1 is the first, 0 the other."""
     a, b = QColor(colour), QColor(other)
-    return QColor(*(round(x * share + y * (1 - share)) for x, y in zip(a.getRgb()[:3], b.getRgb()[:3], strict=True)))
+    pairs = ((a.red(), b.red()), (a.green(), b.green()), (a.blue(), b.blue()))
+    return QColor(*(round(one * share + two * (1 - share)) for one, two in pairs))
 
 
 def scaled_font(font: QFont, factor: float) -> QFont:

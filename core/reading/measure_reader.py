@@ -24,8 +24,16 @@ from core.tune import Key, Meter
 
 MAX_MEASURES = 2000  # in a part
 MAX_NOTES = 256  # in a voice of a measure
+MAX_NOTES_IN_SCORE = 100_000  # in all voices of all parts
 MAX_GRACES = 64  # before a note
 _MAX_READ = 4 * MAX_NOTES  # in all voices of a measure
+
+
+class Budget:
+    """How many more notes are read of a score."""
+
+    def __init__(self, notes: int = MAX_NOTES_IN_SCORE) -> None:
+        self.notes = notes
 
 
 class MeasureReader:
@@ -35,8 +43,11 @@ class MeasureReader:
         part: The draft so far.
     """
 
-    def __init__(self, part: DraftPart, complaints: Complaints, fields: TuneFields, is_ours: bool) -> None:
+    def __init__(
+        self, part: DraftPart, complaints: Complaints, fields: TuneFields, is_ours: bool, budget: Budget
+    ) -> None:
         self.part = part
+        self._budget = budget
         self._complaints = complaints
         self._fields = fields
         self._is_ours = is_ours
@@ -72,6 +83,9 @@ class MeasureReader:
         """
         if len(self.part.measures) >= MAX_MEASURES:
             self._once(attributes, f"A part has more than {MAX_MEASURES} measures: the rest was left out.")
+            return
+        if self._budget.notes <= 0:
+            self._once(attributes, f"The score has more than {MAX_NOTES_IN_SCORE} notes: the rest was left out.")
             return
         text = attributes.get("number") or ""
         self._measure = DraftMeasure(
@@ -220,6 +234,7 @@ class MeasureReader:
         self._attach_graces(note, voice)
         self._measure.voices.setdefault(voice, []).append(note)
         self._count += 1
+        self._budget.notes -= 1
         self._last = note
         self._move(note.length)
 

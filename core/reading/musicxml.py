@@ -17,7 +17,7 @@ from core.errors import UnreadableFileError
 from core.lesson import AS_WRITTEN, Lesson, free_name
 from core.lesson_fields import Fields, from_fields
 from core.reading import Reading
-from core.reading.measure_reader import MeasureReader
+from core.reading.measure_reader import Budget, MeasureReader
 from core.reading.musicxml_bars import PartBars, build_bars
 from core.reading.musicxml_bowing import read_bowing
 from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftPart
@@ -132,6 +132,7 @@ def _page_title(root: etree._Element) -> str:
 def _read_parts(root: etree._Element, header: _Header, complaints: Complaints) -> list[DraftPart]:
     """All parts, whether the file goes part by part or measure by measure."""
     readers: dict[str, MeasureReader] = {}
+    budget = Budget()
 
     def reader(element: etree._Element) -> MeasureReader | None:
         part_id, line = (element.get("id") or "").strip(), element.sourceline or 0
@@ -142,7 +143,7 @@ def _read_parts(root: etree._Element, header: _Header, complaints: Complaints) -
             if part_id not in header.part_names:
                 complaints.once(line, "A part that the part list does not name was read without a name.")
             part = DraftPart(part_id, header.part_names.get(part_id, ""), line)
-            readers[part_id] = MeasureReader(part, complaints, header.fields.tune, header.fields.is_ours)
+            readers[part_id] = MeasureReader(part, complaints, header.fields.tune, header.fields.is_ours, budget)
         return readers[part_id]
 
     for element in root:
