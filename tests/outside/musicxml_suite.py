@@ -17,8 +17,8 @@ from core.tune import Tune
 
 MUSIC21 = importlib.util.find_spec("music21")
 assert MUSIC21
-FOLDER = Path(MUSIC21.origin or "").parent / "musicxml" / "lilypondTestSuite"
-FILES = sorted(path for path in FOLDER.iterdir() if path.suffix in (".xml", ".mxl", ".musicxml"))
+FOLDER = Path(MUSIC21.origin or "").parent / "musicxml"
+FILES = sorted(path for path in FOLDER.glob("*TestSuite/*") if path.suffix in (".xml", ".mxl", ".musicxml"))
 
 
 @dataclass(frozen=True)

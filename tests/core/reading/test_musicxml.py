@@ -6,7 +6,7 @@ import pytest
 from core.bowing import Articulation, Bow, Bowing, Grace, Join, Mark, Ornament, Signs
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
-from core.reading import Reading
+from core.reading import Reading, measure_reader
 from core.reading.musicxml import read_musicxml
 from core.tune import (
     Bar,
@@ -674,6 +674,15 @@ class TestNonsense:
         reading = read(score(*[WHOLE] * 2003))
         assert len(reading.lessons[0].tune.bars) == 2000
         assert reading.problems[-1].text.startswith("A part has more than 2000 measures: the rest was left out")
+
+    def test_too_many_notes_in_all(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        monkeypatch.setattr(measure_reader.Budget.__init__, "__defaults__", (30,))
+        two = scores(part(*[note("A4", 0.5) * 8] * 3), part(*[note("E4", 0.5) * 8] * 3, part_id="P2"), names=("A", "B"))
+        reading = read(two)
+        assert [len(one.tune.bars) for one in reading.lessons] == [3, 1]
+        assert [problem.text for problem in reading.problems] == [
+            "The score has more than 100000 notes: the rest was left out (2 times, first here)."
+        ]
 
     def test_a_measure_of_thousands_of_notes(self) -> None:
         reading = read(score(note("A4", 0.5) * 3000))
