@@ -11,7 +11,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field, fields
+from dataclasses import dataclass, field
 from fractions import Fraction
 from typing import Any
 
@@ -305,8 +305,3 @@ def _read_into(values: dict[str, Any], key: str, row: _Row, name: str, text: str
         values[key] = row.read(text)
     except (ValueError, IndexError, RecursionError):
         problems.append(f"The field “{name}” says “{text[:60]}”, which is not understood; it was left out.")
-
-
-assert [row.name for row in fields(TuneFields)] == list(TUNE_ROWS)
-assert [row.name for row in fields(BowingFields)] == list(BOWING_ROWS)
-assert [row.name for row in fields(BarFacts)] == list(BAR_ROWS)

@@ -1,10 +1,21 @@
+from dataclasses import fields
 from fractions import Fraction
 
 import pytest
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, Mark
-from core.lesson_fields import BarFacts, BowingFields, Fields, TuneFields, from_fields, to_fields
+from core.lesson_fields import (
+    BAR_ROWS,
+    BOWING_ROWS,
+    TUNE_ROWS,
+    BarFacts,
+    BowingFields,
+    Fields,
+    TuneFields,
+    from_fields,
+    to_fields,
+)
 from core.tune import BarLine, Key
 
 TUNE = TuneFields(
@@ -44,6 +55,11 @@ TEXTS = [
 ]
 
 
+def test_every_value_has_a_row() -> None:
+    for values, rows in ((TuneFields, TUNE_ROWS), (BowingFields, BOWING_ROWS), (BarFacts, BAR_ROWS)):
+        assert [value.name for value in fields(values)] == list(rows)
+
+
 def test_fields_are_written_as_typed() -> None:
     assert to_fields(TUNE, {"P1": BOWING}, [("origin", "Quillandale")], {"mood": "wet"}) == TEXTS
 
@@ -63,8 +79,8 @@ def test_a_part_without_fields_has_the_defaults() -> None:
 
 @pytest.mark.parametrize("kind", PlanKind)
 def test_every_plan_comes_back(kind: PlanKind) -> None:
-    fields = to_fields(TuneFields(), {"P1": BowingFields(AccentPlan(kind))}, [], {})
-    assert from_fields(fields).bowing("P1").accents == AccentPlan(kind)
+    texts = to_fields(TuneFields(), {"P1": BowingFields(AccentPlan(kind))}, [], {})
+    assert from_fields(texts).bowing("P1").accents == AccentPlan(kind)
 
 
 def test_files_of_others_have_only_others() -> None:
