@@ -29,7 +29,7 @@ def parse_xml(data: bytes) -> etree._Element:
         raise UnreadableFileError(
             f"The file has {len(data) // 2**20} megabytes; at most {MAX_BYTES // 2**20} are read."
         )
-    data = data.lstrip(b" \t\r\n")  # before an XML declaration nothing is allowed, yet some programs leave a line
+    data = _declaration_first(data)
     _check_prolog(data)
     parser = etree.XMLParser(
         resolve_entities=False, no_network=True, load_dtd=False, huge_tree=False, remove_comments=True, remove_pis=True
@@ -42,6 +42,16 @@ def parse_xml(data: bytes) -> etree._Element:
         raise UnreadableFileError("The file holds no XML element.")
     etree.strip_elements(root, etree.Entity, with_tail=False)  # declared elsewhere, so never read
     return root
+
+
+def _declaration_first(data: bytes) -> bytes:
+    """Move blank lines from before an XML declaration, where nothing is allowed, to behind it; lines keep their number."""
+    begun = data.lstrip(b" \t\r\n")
+    if len(begun) == len(data) or not begun.startswith(b"<?xml"):
+        return data
+    end = begun.find(b"?>") + 2
+    blank_lines = data[: len(data) - len(begun)].count(b"\n")
+    return begun[:end] + b"\n" * blank_lines + begun[end:]
 
 
 class _RootReachedError(Exception):
