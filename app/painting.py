@@ -9,26 +9,19 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
-from functools import cache, lru_cache
-from itertools import pairwise
+from functools import cache
 from weakref import WeakKeyDictionary
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from app.fonts import page_font
-from core.bowing import Bow
-from core.engraving.bow_signs import BowSign
-from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box, glyph_outline
-from core.engraving.kinds import Kind
-from core.engraving.picture import STAFF_SPACE, Anchor, Glyph, Picture, Run, Text, slot_height
+from core.engraving.glyphs import Command, glyph_outline
+from core.engraving.picture import STAFF_SPACE, Anchor, Box, Glyph, Picture, Run, Text
 
 FONT_PIXELS = 200  # texts are set at this size and scaled, so that hinting and rounding never show
-LIFT = "E4CE"  # breathMarkComma: the bow is lifted
+CAPITALS = 0.75  # height of tall letters in ems, with some air
 _WORD = re.compile(r"\S+")
-SIGN_GAP = 1 / 16  # between two signs over one note, in ems of the sign
-NEIGHBOUR_GAP = 1.8 * SIGN_GAP  # between them and those over the next note
-LARGEST_PAIR, SMALLEST_SIGN = 0.85, 0.6  # size of two signs over one note, beside a single one
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,24 +73,6 @@ def paint_picture(
     painter.restore()
 
 
-def paint_bow_signs(
-    painter: QPainter, picture: Picture, signs: Mapping[str, BowSign], inks: Inks = PRINT_INKS,
-    coloured: Mapping[str, QColor] | None = None,
-) -> None:  # fmt: skip
-    """Paint the signs that stand in the picture's bow slots; a sign whose note has no slot is left out."""
-    colours = coloured or {}
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    room = _room(picture)
-    for note_id, slot in picture.bow_slots.items():
-        sign = signs.get(note_id)
-        if sign is not None:
-            colour = colours.get(note_id, inks.ink if sign.fixed else inks.light)
-            path = bow_sign_path(sign.bows, sign.retake, slot.size, room[note_id])
-            painter.fillPath(path.translated(slot.x, slot.bottom), colour)
-    painter.restore()
-
-
 def paint_glow(painter: QPainter, picture: Picture, note_ids: Collection[str], colour: QColor) -> None:
     """Paint a soft ground behind notes; to be called before ``paint_picture``."""
     painter.save()
@@ -142,42 +117,18 @@ def _words(run: Run) -> tuple[tuple[float, str], ...]:
     return tuple((metrics.horizontalAdvance(run.text[: found.start()]), found[0]) for found in _WORD.finditer(run.text))
 
 
+def text_box(text: Text) -> Box:
+    """About what a text covers: from over its capitals to its base line."""
+    width = sum(run_width(run) for run in text.runs)
+    left = text.x - {Anchor.START: 0.0, Anchor.MIDDLE: width / 2, Anchor.END: width}[text.anchor]
+    return Box(left, text.y - max(run.size for run in text.runs) * CAPITALS, left + width, text.y)
+
+
 @cache
 def run_width(run: Run) -> float:
     """Width of a piece of text in picture units."""
     metrics = QFontMetricsF(page_font(run.music, run.bold, run.italic, FONT_PIXELS))
     return metrics.horizontalAdvance(run.text) * run.size / FONT_PIXELS
-
-
-@lru_cache(maxsize=1024)
-def bow_sign_path(bows: tuple[Bow, ...], retake: bool, size: float, room: float = float("inf")) -> QPainterPath:
-    """Outline of the sign or signs over one note: the middle of the foot at 0, 0.
-
-    Args:
-        bows: One direction, or two that are shown side by side.
-        retake: A lift comma stands before the signs.
-        size: Em size.
-        room: Width that the signs may take; two shrink to fit, down to a legible size.
-    """
-    codes = [DOWN_BOW if bow is Bow.DOWN else UP_BOW for bow in bows]
-    gap = SIGN_GAP * size
-    if len(codes) > 1:
-        full = sum(_glyph_width(code) for code in codes) * size / 1000 + gap * (len(codes) - 1)
-        shrunk = max(SMALLEST_SIGN, min(LARGEST_PAIR, room / full))
-        size, gap = size * shrunk, gap * shrunk
-    widths = [_glyph_width(code) * size / 1000 for code in codes]
-    path = QPainterPath()
-    path.setFillRule(Qt.FillRule.WindingFill)
-    x = -(sum(widths) + gap * (len(codes) - 1)) / 2
-    if retake:
-        _, _, right, top = glyph_box(LIFT)
-        comma = 0.8 * size
-        lift_y = (top * comma - glyph_box(UP_BOW)[3] * size) / 1000
-        path.addPath(glyph_path(LIFT, comma).translated(x - gap - right * comma / 1000, lift_y))
-    for code, width in zip(codes, widths, strict=True):
-        path.addPath(glyph_path(code, size).translated(x - glyph_box(code)[0] * size / 1000, 0))
-        x += width + gap
-    return path
 
 
 @cache
@@ -207,7 +158,6 @@ def _path(commands: tuple[Command, ...]) -> QPainterPath:
     return path
 
 
-_rooms: WeakKeyDictionary[Picture, dict[str, float]] = WeakKeyDictionary()
 _Drawn = dict[str, tuple[QPainterPath, list[tuple[QPen, QPainterPath]]]]
 _drawn_pictures: WeakKeyDictionary[Picture, _Drawn] = WeakKeyDictionary()
 
@@ -244,7 +194,6 @@ def _drawn(picture: Picture) -> _Drawn:
 def forget_paths() -> None:
     """Let go of all paths kept with pictures, for measuring."""
     _drawn_pictures.clear()
-    _rooms.clear()
 
 
 def _pen(width: float, dash: tuple[float, ...], round_ends: bool) -> QPen:
@@ -255,29 +204,3 @@ def _pen(width: float, dash: tuple[float, ...], round_ends: bool) -> QPen:
     if dash:
         pen.setDashPattern([length / width for length in dash])
     return pen
-
-
-def _glyph_width(code: str) -> float:
-    left, _, right, _ = glyph_box(code)
-    return right - left
-
-
-def _room(picture: Picture) -> dict[str, float]:
-    """Width that signs over each slot may take without meeting those over its neighbours or its own grace notes."""
-    known = _rooms.get(picture)
-    if known is not None:
-        return known
-    slots = sorted(picture.bow_slots.values(), key=lambda slot: slot.x)
-    room = dict.fromkeys(picture.bow_slots, float("inf"))
-    for slot, after in pairwise(slots):
-        between = round(after.x - slot.x - NEIGHBOUR_GAP * slot.size)
-        room[slot.note_id] = min(room[slot.note_id], between)
-        room[after.note_id] = min(room[after.note_id], between)
-    for shape in picture.shapes:
-        slot_beside = picture.bow_slots.get(shape.owner) if shape.kind is Kind.GRACE else None
-        if slot_beside is not None:
-            box = shape.box
-            if box.top < slot_beside.bottom and slot_beside.bottom - slot_height(slot_beside) < box.bottom:
-                room[shape.owner] = min(room[shape.owner], round(2 * (slot_beside.x - box.right)))
-    _rooms[picture] = room
-    return room

@@ -11,9 +11,10 @@ from dataclasses import dataclass, field, replace
 
 from PySide6.QtGui import QPainter
 
-from app.painting import PRINT_INKS, Inks, bow_sign_path, paint_bow_signs, paint_picture, paint_text, run_width
+from app.bow_sign_painting import ROW_LABELS, bow_sign_path, paint_bow_signs
+from app.painting import PRINT_INKS, Inks, paint_picture, paint_text, run_width
 from core.bowing import Bow, Bowing, Join
-from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
+from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs, rows_shown
 from core.engraving.engraver import Engraver
 from core.engraving.lines import break_lines
 from core.engraving.picture import STAFF_SPACE, Anchor, Picture, Run, Text
@@ -189,7 +190,7 @@ def paint_page(painter: QPainter, page: Page, inks: Inks = PRINT_INKS) -> None:
         painter.save()
         painter.translate(placed.x_mm, placed.y_mm)
         painter.scale(placed.size_mm / STAFF_UNITS, placed.size_mm / STAFF_UNITS)
-        path = bow_sign_path(placed.sign.bows, placed.sign.retake, STAFF_UNITS)
+        path = bow_sign_path(placed.sign.bows[0], placed.sign.retake, STAFF_UNITS)
         painter.fillPath(path, inks.ink if placed.sign.fixed else inks.light)
         painter.restore()
     for text in page.texts:
@@ -229,7 +230,7 @@ def _engrave(tune: Tune, bowing: Bowing, settings: SheetSettings, engraver: Engr
     lines = break_lines(tune, settings.bars_a_line)
     strokes = work_out(tune, bowing)
     signs = bow_signs(tune, bowing, strokes, settings.marks)
-    slots = frozenset(signs)
+    slots = rows_shown(signs)
     width = settings.width_mm * STAFF_UNITS / settings.staff_mm
     pictures = [engraver.engrave(tune, bowing, line, slots, int(width)) for line in lines]
     widest = max(picture.width for picture in pictures)
@@ -377,7 +378,7 @@ class _Flow:
         rows: list[list[tuple[BowSign | None, str, float]]] = [[]]
         x = 0.0
         for sign, text in legend(used, hooked):
-            shown = 0.0 if sign is None else bow_sign_path(sign.bows, sign.retake, size).boundingRect().width()
+            shown = 0.0 if sign is None else bow_sign_path(sign.bows[0], sign.retake, size).boundingRect().width()
             width = shown + NOTE_MM / 2 + run_width(Run(text, NOTE_MM)) + 1.5 * NOTE_MM
             if rows[-1] and x + width > self.settings.width_mm:
                 rows.append([])
@@ -392,7 +393,7 @@ class _Flow:
             x = self.left
             for sign, text, shown in row:
                 if sign is not None:
-                    right = bow_sign_path(sign.bows, sign.retake, size).boundingRect().right()
+                    right = bow_sign_path(sign.bows[0], sign.retake, size).boundingRect().right()
                     self.signs.append(PlacedSign(x + shown - right, y, size, sign))
                     x += shown + NOTE_MM / 2
                 self.texts.append(Text(x, y, Anchor.START, (Run(text, NOTE_MM),)))
@@ -416,9 +417,8 @@ def legend(used: Sequence[BowSign], hooked: bool) -> Iterator[tuple[BowSign | No
             yield BowSign((bow,), fixed), f"{bow.value}-bow"
     if fixed and any(not sign.fixed for sign in used):
         yield BowSign((Bow.DOWN,), False), "lighter: follows from the bow before"
-    pairs = [sign.bows for sign in used if len(sign.bows) > 1]
-    if pairs:
-        yield BowSign(pairs[0], False), "first time, next time"
+    if any(len(sign.bows) > 1 for sign in used):
+        yield None, "row {}: first time, row {}: next time".format(*ROW_LABELS)
     if any(sign.retake for sign in used):
         yield BowSign((Bow.DOWN,), True, True), "lift, take the same bow again"
     if hooked:

@@ -1,15 +1,17 @@
-"""Which bow signs stand over which notes, for three densities of marking.
+"""Which bow signs stand over which notes, for three densities of marking, and how many rows of them.
 
 Directions come from ``core.strokes``; this module only decides where a reader is told.
 """
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum
 
 from core.bowing import Bow, Bowing
+from core.order import playing_order
 from core.strokes import Played, Strokes
 from core.tune import Tune
 
@@ -27,7 +29,8 @@ class BowSign:
     """The sign over one note.
 
     Attributes:
-        bows: One direction, or that of the first pass and then the other one where passes differ.
+        bows: One direction, or that of the first pass and then the other one where passes differ: one a row, the
+            first pass next to the staff.
         fixed: The player fixed it, by a mark or a retake; else it follows from the strokes before.
         retake: The bow is lifted before the note to take the same direction again.
     """
@@ -66,6 +69,27 @@ def bow_signs(tune: Tune, bowing: Bowing, strokes: Strokes, density: MarkDensity
             if shown:
                 signs[note.id] = BowSign(_directions(passes), fixed, _is_lifted(passes))
     return signs
+
+
+def rows_shown(signs: Mapping[str, BowSign]) -> dict[str, int]:
+    """Rows that the signs take: two where passes differ.
+
+    Returns:
+        Rows by note id, for ``Engraver.engrave``.
+    """
+    return {note_id: len(sign.bows) for note_id, sign in signs.items()}
+
+
+def rows_kept(tune: Tune, signs: Mapping[str, BowSign]) -> dict[str, int]:
+    """Rows that the signs may come to take: two in each bar that is played more than once.
+
+    Passes begin or cease to differ with one slur anywhere in the tune; with this room kept, the page stays where it is.
+
+    Returns:
+        Rows by note id, for ``Engraver.engrave``.
+    """
+    visits = Counter(visit.bar for visit in playing_order(tune))
+    return {note_id: 2 if visits[tune.bar_of[note_id]] > 1 else 1 for note_id in signs}
 
 
 def _directions(passes: tuple[Played, ...]) -> tuple[Bow, ...]:

@@ -6,6 +6,7 @@ The only module that talks to verovio. What reaches it is our own MEI, never any
 from __future__ import annotations
 
 from collections import OrderedDict
+from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
 from typing import Any
@@ -24,6 +25,7 @@ _OPTIONS: dict[str, Any] = {
     "pageMarginTop": 8, "pageMarginBottom": 4, "pageMarginLeft": 0, "pageMarginRight": 0,
     "font": "Leipzig", "smuflTextFont": "none", "fontTextLiberation": True,
     "svgRemoveXlink": True, "svgFormatRaw": True,
+    "rightMarginKeySig": 2.5,  # room for what stands in front of two rows of bow signs
     "minLastJustification": 0,  # as wide as told, however few the notes
 }  # fmt: skip
 _LOOSE, _TIGHT = 0.18, 0.05  # verovio's spacingLinear: as a rule, and where a line would not fit
@@ -54,7 +56,7 @@ class Engraver:
         self._tunes_seen = 0
 
     def engrave(
-        self, tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str], width_units: int = 18000
+        self, tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], width_units: int = 18000
     ) -> Picture:
         """Engrave one line.
 
@@ -62,7 +64,7 @@ class Engraver:
             tune: The tune.
             bowing: The bowing: its joins and signs are drawn; its directions are not.
             line: Which bars.
-            slots: Ids of notes over which room for a bow sign is kept.
+            slots: For how many rows of bow signs room is kept over a note, 1 or 2, by note id.
             width_units: Width of the picture in 1/100 mm at natural size (staff 7.2 mm high), at least 4000.
         Returns:
             The picture, exactly as wide as asked; a very short line ends before the right edge, and a line with more
@@ -83,7 +85,7 @@ class Engraver:
             self._pictures.move_to_end(key)
         return picture
 
-    def _engrave(self, tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str], width: int) -> Picture:
+    def _engrave(self, tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], width: int) -> Picture:
         document = write_line(tune, bowing, line, slots)
         wished = width
         if sum(not bar.is_pickup for bar in tune.bars[line.first : line.stop]) <= 1:
@@ -124,7 +126,7 @@ class Engraver:
         return known[1]
 
 
-def _marks(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) -> tuple[object, ...]:
+def _marks(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int]) -> tuple[object, ...]:
     """All that the line's engraving depends on besides the tune: joins, signs and slots in reach."""
     low = line.first - _is_entered(tune, bowing, line.first)
     high = line.stop + _is_entered(tune, bowing, line.stop)
@@ -133,7 +135,7 @@ def _marks(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) -> tup
     return (
         tuple((note_id, joins[note_id]) for note_id in ids if note_id in joins),
         tuple((note_id, signs[note_id]) for note_id in ids if note_id in signs),
-        tuple(note_id for note_id in ids if note_id in slots),
+        tuple((note_id, slots[note_id]) for note_id in ids if note_id in slots),
     )
 
 

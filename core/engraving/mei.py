@@ -1,8 +1,8 @@
 """Our own MEI for one line of one bowing: the only text that ever reaches the engraver.
 
 The document says what is drawn, not what is played: directions of the bow are left out, and notes that shall carry a
-bow sign get an up-bow, the taller of the two signs, to keep room for it. Where a slur or tie crosses the end of the
-line, the document also holds the neighbouring bar, and ``Document.bars_shown`` says which bars to draw.
+bow sign get a sign of that height, twice where there may be two rows, to keep room for it. Where a slur or tie crosses
+the end of the line, the document also holds the neighbouring bar, and ``Document.bars_shown`` says which bars to draw.
 
 Elements: MEI 5, as the engraver (verovio) reads them.
 """
@@ -46,6 +46,8 @@ ORNAMENTS = {  # ornament -> an element that points at the note
     Ornament.CUT: '<ornam {at} place="above">/</ornam>',
     Ornament.BOWED_TRIPLET: '<fing {at} place="above">3</fing>',  # and a stroke through the stem
 }
+# Never drawn: a glyph as tall as a bow sign at our size (``picture.SIGN_SCALE``) and as wide, with some air above.
+BOW_ROOM = '<artic xml:id={id} artic="upbow" place="above" glyph.auth="smufl" glyph.num="U+EB1C"/>'
 ACCIDENTALS = {-2: "ff", -1: "f", 0: "n", 1: "s", 2: "x"}
 NOTE_GLYPHS = {  # base in quarter notes -> SMuFL note for texts
     Fraction(4): "\ue1d2", Fraction(2): "\ue1d3", Fraction(1): "\ue1d5", Fraction(1, 2): "\ue1d7",
@@ -100,14 +102,14 @@ class Document:
     tempo: str = ""
 
 
-def write_line(tune: Tune, bowing: Bowing, line: Line, slots: frozenset[str]) -> Document:
+def write_line(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int]) -> Document:
     """Write the document for one line.
 
     Args:
         tune: The tune.
         bowing: One of its bowings.
         line: Which bars.
-        slots: Ids of notes over which room for a bow sign is kept.
+        slots: For how many rows of bow signs room is kept over a note, by note id.
     """
     curves = _curves(tune, bowing, line)
     places = [tune.bar_of[note_id] for curve in curves for note_id in (curve.start, curve.end)]
@@ -205,7 +207,7 @@ class _Writer:
     tune: Tune
     bowing: Bowing
     line: Line
-    slots: frozenset[str]
+    slots: Mapping[str, int]
     number: int | None
     names: dict[str, Name] = field(default_factory=dict)
 
@@ -327,7 +329,7 @@ class _Writer:
         return f"<beam>{text}</beam>" if len(graces) > 1 and all(g.length <= Fraction(1, 2) for g in graces) else text
 
     def _artics(self, note: Note) -> Iterator[str]:
-        """Articulations from the note head outward, then the room for the bow sign."""
+        """Articulations from the note head outward, then the room for bow signs."""
         given = self.bowing.signs_on(note.id).articulations
         if self._is_hooked(note) and not BESIDE_HEAD & set(given):
             yield '<artic artic="stacc"/>'
@@ -337,10 +339,10 @@ class _Writer:
                     place = "" if near else ' place="above"'
                     for value in ARTICULATIONS[sign].split("-"):
                         yield f'<artic artic="{value}"{place}/>'
-        if note.id in self.slots:
-            slot_id = f"_bow.{note.id}"
+        for row in range(1, self.slots.get(note.id, 0) + 1):
+            slot_id = f"_bow{row}.{note.id}"
             self.names[slot_id] = Name(Kind.BOW, note.id)
-            yield f'<artic xml:id={quoteattr(slot_id)} artic="upbow" place="above"/>'
+            yield BOW_ROOM.format(id=quoteattr(slot_id))
 
     def _is_hooked(self, note: Note) -> bool:
         """A stop of the bow stands before or after the note, inside its stroke (rule B9)."""

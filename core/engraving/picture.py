@@ -20,6 +20,8 @@ from core.engraving.kinds import Kind
 UNITS_PER_MM = 100
 STAFF_SPACE = 180.0  # between two staff lines
 NATURAL_EM = 720.0  # size of a full-sized music glyph
+SIGN_SCALE = 1.25  # of a bow sign beside other glyphs: read at arm's length, and the most looked at
+ROW_STEP = 0.459  # from one row of bow signs to the next, in ems of the sign
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,19 +186,31 @@ class Text:
 
 @dataclass(frozen=True, slots=True)
 class BowSlot:
-    """Room kept for a bow sign over a note; nothing is drawn there by the picture itself.
+    """Room kept for bow signs over a note; nothing is drawn there by the picture itself.
 
     Attributes:
         note_id: The note, always the first of a stroke.
-        x: Centre of the sign.
-        bottom: Where the foot of the sign stands.
-        size: Em size for the sign's glyph.
+        x: Centre of the signs.
+        bottom: Where the foot of the sign in the first row stands.
+        size: Em size for a sign's glyph.
+        rows: How many signs have room over one another, 1 or 2.
     """
 
     note_id: str
     x: float
     bottom: float
     size: float
+    rows: int = 1
+
+    def foot(self, row: int) -> float:
+        """Where the foot of a sign stands; row 0 is next to the staff."""
+        return self.bottom - row * ROW_STEP * self.size
+
+    def box(self, rows: int | None = None) -> Box:
+        """The room of the first rows, or of all."""
+        half = slot_width(self) / 2
+        top = self.foot((rows or self.rows) - 1) - slot_height(self)
+        return Box(self.x - half, top, self.x + half, self.bottom)
 
 
 @dataclass(frozen=True, slots=True)
@@ -273,8 +287,7 @@ class Picture:
         near = [
             (abs(slot.x - x), slot.note_id)
             for slot in self.bow_slots.values()
-            if abs(slot.x - x) <= slot_width(slot) / 2 + reach
-            and slot.bottom - slot_height(slot) - reach <= y <= slot.bottom + reach
+            if slot.box().grown(reach, reach).contains(x, y)
         ]
         return min(near)[1] if near else None
 

@@ -7,7 +7,7 @@ Understands what verovio writes, no more: nested groups that move, ``use``, ``pa
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 from xml.parsers import expat
@@ -16,6 +16,7 @@ from core.engraving.glyphs import Command, parse_outline
 from core.engraving.kinds import Kind
 from core.engraving.mei import Document, Name
 from core.engraving.picture import (
+    SIGN_SCALE,
     Anchor,
     BowSlot,
     Box,
@@ -28,12 +29,16 @@ from core.engraving.picture import (
     Shape,
     Text,
 )  # fmt: skip
+from core.engraving.rows import level_rows, off_notes
 
 _KIND_OF_CLASS = {
     "staff": Kind.STAFF, "barLine": Kind.STAFF, "clef": Kind.STAFF, "keySig": Kind.STAFF, "meterSig": Kind.STAFF,
     "beam": Kind.BEAM, "artic": Kind.SIGN, "mNum": Kind.NUMBER, "voltaBracket": Kind.ENDING,
     "tupletNum": Kind.TUPLET, "tupletBracket": Kind.TUPLET,
 }  # fmt: skip
+_IN_THE_WAY = frozenset({Kind.SLUR, Kind.TIE, Kind.SIGN, Kind.GRACE, Kind.TUPLET, Kind.ENDING, Kind.WORDS, Kind.OTHER})
+_DOT_REACH = 300.0  # how far over its origin a glyph of a note reaches, at most
+_BROADEST = 0.65  # width of a letter of a text, in ems, at most
 _BOLD = frozenset({"voltaBracket", "fing", "reh", "tempo"})
 _ITALIC = frozenset({"dir", "mNum", "repeatMark"})
 _MUSIC_FONT = "Leipzig"
@@ -45,6 +50,7 @@ _TEXT_TO_MUSIC = 0.5625  # size of a text beside that of the music glyphs in it
 _NUMBER_SIZE = 324.0  # as verovio sets bar numbers
 _TEMPO_SIZE = 405.0  # as verovio sets texts
 _MUSIC_OR_TEXT = re.compile("[\ue000-\uf8ff]+|[^\ue000-\uf8ff]+")
+_ENDING_SCALE, _ENDING_UP = 0.88, 48.0  # numbers of endings: a little smaller, hung from the bracket, clear of chords
 _PART_ROOM = 200.0  # over a line with a part letter, which is moved up to clear the clef
 _TEMPO_ROOM, _TEMPO_LINE = 680.0, 560.0  # over a line with a tempo, and its base line; a note in it is tall
 _OVER_CLEF = 260.0  # from the top staff line up
@@ -62,6 +68,7 @@ class _Group:
     name: Name | None = None
     is_head: bool = False
     is_staff: bool = False
+    beam: int = -1
     bold: bool = False
     italic: bool = False
     music: bool = False
@@ -70,7 +77,7 @@ class _Group:
     def inner(self) -> _Group:
         """What the next group inside begins with (several times as fast as ``dataclasses.replace``)."""
         return _Group(
-            self.x, self.y, self.kind, self.owner, self.name, self.is_head, False,
+            self.x, self.y, self.kind, self.owner, self.name, self.is_head, False, self.beam,
             self.bold, self.italic, self.music, self.size,
         )  # fmt: skip
 
@@ -110,6 +117,7 @@ class _Reader:
         self._boxes: dict[str, Box] = {}
         self._heads: dict[str, list[Point]] = {}
         self._slots: dict[str, BowSlot] = {}
+        self._beams: list[list[str]] = []  # notes with a slot under each beam
         self._measures: dict[int, Box] = {}
         self._bar = -1
         self._curves: list[Curve] = []
@@ -155,7 +163,7 @@ class _Reader:
         group = self._groups[-1]
         if self._skipped or self._text is None or not group.size:
             return
-        size = group.size
+        size = group.size * (_ENDING_SCALE if group.kind is Kind.ENDING else 1)
         if group.music and text in _ACCIDENTALS:
             text, size = _ACCIDENTALS[text], size * _TEXT_TO_MUSIC
         bold, italic = (group.bold, group.italic) if not group.music else (False, False)
@@ -171,6 +179,9 @@ class _Reader:
         group.is_staff = name_of_class == "staff"
         group.is_head = name_of_class == "notehead" or (group.is_head and not name_of_class)
         group.kind = _KIND_OF_CLASS.get(name_of_class, group.kind)
+        if group.kind is Kind.BEAM and group.beam < 0:
+            group.beam = len(self._beams)
+            self._beams.append([])
         group.bold = group.bold or name_of_class in _BOLD
         group.italic = group.italic or name_of_class in _ITALIC
         name = self._names.get(given.get("id", "")) or self._continued(classes)
@@ -199,6 +210,8 @@ class _Reader:
             x, y = group.x + float(given.get("x", 0)), group.y + float(given.get("y", 0))
             if group.kind is Kind.NUMBER:
                 anchor = Anchor.START  # stands over the very start of the line, which must not cut it in two
+            if group.kind is Kind.ENDING:
+                y -= _ENDING_UP
             self._text = Text(x, y, anchor, (), group.kind, group.owner)
 
     def _draw_outline(self, tag: str, group: _Group, given: Mapping[str, str]) -> None:
@@ -222,12 +235,22 @@ class _Reader:
         code = given["href"].removeprefix("#").split("-", 1)[0]
         glyph = Glyph(code, x, y, size, group.kind, group.owner)
         if group.kind is Kind.BOW:
-            box = glyph.box
-            self._slots[group.owner] = BowSlot(group.owner, box.centre.x, box.bottom, size)
+            self._add_slot(group, glyph.box, size * SIGN_SCALE)
             return
         if group.is_head and group.kind is Kind.NOTE:
             self._heads.setdefault(group.owner, []).append(glyph.box.centre)
         self._add(glyph, group)
+
+    def _add_slot(self, group: _Group, box: Box, size: float) -> None:
+        """Open a bow slot, or give it another row."""
+        note_id = group.owner
+        slot = self._slots.get(note_id)
+        if slot is None:
+            self._slots[note_id] = BowSlot(note_id, box.centre.x, box.bottom, size)
+            if group.beam >= 0:
+                self._beams[group.beam].append(note_id)
+        else:
+            self._slots[note_id] = replace(slot, bottom=max(slot.bottom, box.bottom), rows=slot.rows + 1)
 
     def _add(self, shape: Shape, group: _Group) -> None:
         if shape.kind is Kind.NOTE and shape.owner:
@@ -268,10 +291,29 @@ class _Reader:
             texts=tuple(self._texts),
             boxes=MappingProxyType(self._boxes),
             heads=MappingProxyType({note_id: heads.get(note_id, box.centre) for note_id, box in self._boxes.items()}),
-            bow_slots=MappingProxyType(self._slots),
+            bow_slots=MappingProxyType(self._rows()),
             measures=MappingProxyType(self._measures),
             curves=curves,
         )
+
+    def _rows(self) -> dict[str, BowSlot]:
+        """The bow slots on one height over each beam."""
+        top = min(self._staff_lines)
+        beams = [shape for shape in self._shapes if isinstance(shape, Outline) and shape.kind is Kind.BEAM]
+        dots = [s.box for s in self._shapes if isinstance(s, Glyph) and s.kind is Kind.NOTE and s.y < top + _DOT_REACH]
+        slots = off_notes(self._slots, beams, (box for box in dots if box.top < top))
+        return level_rows(slots, filter(None, self._beams), [*self._over_signs()])
+
+    def _over_signs(self) -> Iterator[Box]:
+        """About what is in the way of bow signs that are lifted."""
+        for shape in self._shapes:
+            if shape.kind in _IN_THE_WAY:
+                yield shape.box
+        for text in self._texts:
+            size = text.runs[0].size
+            width = _BROADEST * size * len(text.text)
+            left = text.x - {Anchor.START: 0.0, Anchor.MIDDLE: width / 2, Anchor.END: width}[text.anchor]
+            yield Box(left, text.y - size, left + width, text.y)
 
     def _place_part(self) -> float:
         """Move the part letter to the very left, over the clef, and print the bar number beside it.

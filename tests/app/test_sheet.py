@@ -196,7 +196,7 @@ class TestLegend:
 
     def test_pairs_lifts_and_hooks(self) -> None:
         pair, lift = BowSign((Bow.UP, Bow.DOWN), False), BowSign((Bow.UP,), True, True)
-        assert self.told(pair)[-1] == "first time, next time"
+        assert self.told(pair)[-1] == "row 1.: first time, row 2.: next time"
         assert "lift, take the same bow again" in self.told(lift)
         assert self.told(hooked=True) == ["dots under a slur: stop the bow, go on the same way"]
 

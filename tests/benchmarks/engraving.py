@@ -19,10 +19,11 @@ import verovio
 from PySide6.QtGui import QColor, QGuiApplication, QImage, QPainter
 
 from app import painting
+from app.bow_sign_painting import paint_bow_signs
 from app.printing import pdf_bytes
 from app.sheet import lay_out
 from core.bowing import can_join, join, separate
-from core.engraving.bow_signs import MarkDensity, bow_signs
+from core.engraving.bow_signs import MarkDensity, bow_signs, rows_kept
 from core.engraving.engraver import Engraver
 from core.engraving.lines import Line, break_lines
 from core.engraving.mei import write_line
@@ -41,7 +42,7 @@ def main() -> None:
     tune, bowing = bowed("|:" + "".join(BARS[(k + k // 8) % 4] for k in range(32))[:-1] + ":|")
     lines = break_lines(tune)
     signs = bow_signs(tune, bowing, work_out(tune, bowing), MarkDensity.EVERY)
-    slots = frozenset(signs)
+    slots = rows_kept(tune, signs)
     warm = Engraver()
     pictures = [warm.engrave(tune, bowing, line, slots) for line in lines]
 
@@ -55,7 +56,7 @@ def main() -> None:
     def one_edit() -> None:
         note_id = next(edits)
         changed = separate(bowing, note_id) if note_id in bowing.joins else join(tune, bowing, note_id)
-        now = frozenset(bow_signs(tune, changed, work_out(tune, changed), MarkDensity.EVERY))
+        now = rows_kept(tune, bow_signs(tune, changed, work_out(tune, changed), MarkDensity.EVERY))
         for line in lines:
             warm.engrave(tune, changed, line, now)
 
@@ -70,7 +71,7 @@ def main() -> None:
         painter.scale(SCALE, SCALE)
         for picture in pictures:
             painting.paint_picture(painter, picture)
-            painting.paint_bow_signs(painter, picture, signs)
+            paint_bow_signs(painter, picture, signs)
             painter.translate(0, picture.height)
         painter.end()
 

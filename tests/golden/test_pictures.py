@@ -8,10 +8,11 @@ from dataclasses import replace
 import pytest
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from app.painting import DARK_INKS, PRINT_INKS, Inks, paint_bow_signs, paint_picture
+from app.bow_sign_painting import paint_bow_signs
+from app.painting import DARK_INKS, PRINT_INKS, Inks, paint_picture
 from app.sheet import SheetSettings, lay_out, paint_page
 from core.bowing import Bow, Bowing, Join, fix_bow, join, separate_bows, toggle_retake
-from core.engraving.bow_signs import MarkDensity, bow_signs
+from core.engraving.bow_signs import MarkDensity, bow_signs, rows_kept
 from core.engraving.engraver import Engraver
 from core.engraving.kinds import Kind
 from core.engraving.lines import break_lines
@@ -68,7 +69,8 @@ def engraved(tune: Tune, bowing: Bowing, inks: Inks = PRINT_INKS) -> tuple[list[
     """All lines of a tune, one under the other, as the window shows them."""
     signs = bow_signs(tune, bowing, work_out(tune, bowing), MarkDensity.EVERY)
     engraver = Engraver()
-    pictures = [engraver.engrave(tune, bowing, line, frozenset(signs)) for line in break_lines(tune)]
+    rows = rows_kept(tune, signs)
+    pictures = [engraver.engrave(tune, bowing, line, rows) for line in break_lines(tune)]
     height = sum(picture.height + MARGIN for picture in pictures) + MARGIN
     image = QImage(int((18000 + 2 * MARGIN) * SCALE), int(height * SCALE), QImage.Format.Format_RGB32)
     image.fill(inks.paper)

@@ -1,5 +1,5 @@
-from core.bowing import Bow, Bowing, Mark, toggle_retake
-from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
+from core.bowing import Bow, Bowing, Mark, join, toggle_retake
+from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs, rows_kept, rows_shown
 from core.strokes import work_out
 from core.tune import Tune
 from tests.core.builders import bowed
@@ -37,6 +37,22 @@ def test_a_retake_over_a_rest_needs_no_lift_sign() -> None:
 
 def test_both_directions_stand_where_passes_differ_the_first_pass_first() -> None:
     assert shown("|:A4 B2c2:|", MarkDensity.EVERY) == {"b0n1": "DU", "b0n2": "UD", "b0n3": "DU"}
+
+
+def test_rows_are_shown_where_passes_differ_and_kept_where_a_bar_is_played_again() -> None:
+    even, odd = bowed("|:A4 B4:|c8|"), bowed("|:A4 B2c2:|d8|")
+    for (tune, bowing), shown_rows in ((even, 1), (odd, 2)):
+        every = signs(tune, bowing, MarkDensity.EVERY)
+        assert set(rows_shown({k: v for k, v in every.items() if k.startswith("b0")}).values()) == {shown_rows}
+        assert rows_shown(every)["b1n1"] == 1
+        assert rows_kept(tune, every) == {note_id: 2 if note_id.startswith("b0") else 1 for note_id in every}
+
+
+def test_no_edit_changes_the_rows_that_are_kept_over_other_notes() -> None:
+    tune, bowing = bowed("|:A2 B2 c2 d2:|e2 f2 g4|")
+    joined = join(tune, bowing, "b0n2")
+    before, after = (rows_kept(tune, signs(tune, b, MarkDensity.EVERY)) for b in (bowing, joined))
+    assert {**after, "b0n2": 2} == before
 
 
 def test_a_mark_for_one_pass_is_shown_as_fixed() -> None:

@@ -8,17 +8,17 @@ from __future__ import annotations
 import random
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from pathlib import Path
 from time import perf_counter
 
 import music21
 import pytest
 
-from core.engraving.bow_signs import MarkDensity, bow_signs
+from core.engraving.bow_signs import MarkDensity, bow_signs, rows_kept
 from core.engraving.engraver import Engraver
 from core.engraving.lines import Line, break_lines
-from core.engraving.picture import Picture, slot_height
+from core.engraving.picture import Picture
 from core.lesson import Lesson
 from core.reading.abc import decode, read_abc
 from core.strokes import work_out
@@ -42,7 +42,7 @@ def drawn_tunes(count: int, seed: int) -> Iterator[tuple[str, Lesson]]:
             yield f"{path.name} {lesson.tune.number}", lesson
 
 
-def faults(tune: Tune, line: Line, picture: Picture, slots: frozenset[str]) -> Iterator[str]:
+def faults(tune: Tune, line: Line, picture: Picture, slots: Mapping[str, int]) -> Iterator[str]:
     """What is wrong with the picture of a line."""
     notes = [note for bar in tune.bars[line.first : line.stop] for note in bar.notes if not note.hidden]
     for note in notes:
@@ -58,8 +58,10 @@ def faults(tune: Tune, line: Line, picture: Picture, slots: frozenset[str]) -> I
     if heads != sorted(heads):
         yield "notes are out of order"
     for slot in picture.bow_slots.values():
-        if slot.bottom >= picture.staff_top or slot.bottom - slot_height(slot) < 0:
+        if slot.bottom >= picture.staff_top or slot.box().top < 0:
             yield f"the bow sign of {slot.note_id} is not above the staff"
+        if slot.rows != slots[slot.note_id]:
+            yield f"{slot.note_id} has {slot.rows} rows"
     for shape in picture.shapes:
         box = shape.box
         if box.left < -30 or box.right > picture.width + 30 or box.top < 0 or box.bottom > picture.height:
@@ -71,7 +73,7 @@ def main(count: int, seed: int) -> int:
     for name, lesson in drawn_tunes(count, seed):
         print(name, file=sys.stderr, flush=True)
         tune, bowing = lesson.tune, lesson.bowings[0]
-        slots = frozenset(bow_signs(tune, bowing, work_out(tune, bowing), MarkDensity.EVERY))
+        slots = rows_kept(tune, bow_signs(tune, bowing, work_out(tune, bowing), MarkDensity.EVERY))
         for line in break_lines(tune):
             began = perf_counter()
             picture = engraver.engrave(tune, bowing, line, slots)

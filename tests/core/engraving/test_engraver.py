@@ -1,4 +1,5 @@
 from collections import Counter
+from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
@@ -23,8 +24,9 @@ def engraver() -> Engraver:
     return Engraver()
 
 
-def starts(tune: Tune, bowing: Bowing) -> frozenset[str]:
-    return frozenset(n.id for n in tune.sequence if not n.is_rest and not n.held and n.id not in bowing.joins)
+def starts(tune: Tune, bowing: Bowing) -> dict[str, int]:
+    notes = [n.id for n in tune.sequence if not n.is_rest and not n.held and n.id not in bowing.joins]
+    return dict.fromkeys(notes, 1)
 
 
 def engraved(engraver: Engraver, text: str, meter: str = "4/4") -> Picture:
@@ -38,7 +40,7 @@ def glyphs(picture: Picture, kind: Kind) -> Counter[str]:
 
 def test_every_note_and_rest_has_its_place_from_left_to_right(engraver: Engraver) -> None:
     tune = tune_of("D2|GABc z2d2|A8|")
-    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 3), frozenset())
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 3), {})
     assert list(picture.boxes) == [note.id for note in tune.sequence]
     assert all(a < b for a, b in pairwise(picture.heads[note.id].x for note in tune.sequence))
     assert all(picture.boxes[i].contains(head.x, head.y) for i, head in picture.heads.items())
@@ -73,7 +75,7 @@ def test_slurs_and_ties_are_counted_and_know_their_notes(engraver: Engraver) -> 
 
 def test_a_slur_over_the_end_of_a_line_is_drawn_on_both(engraver: Engraver) -> None:
     tune, bowing = bowed("A8|B6c(d|e)f6g|A8|")
-    first, second = (engraver.engrave(tune, bowing, line, frozenset()) for line in (Line(0, 2), Line(2, 4)))
+    first, second = (engraver.engrave(tune, bowing, line, {}) for line in (Line(0, 2), Line(2, 4)))
     for picture in (first, second):
         assert [(s.start, s.end) for s in picture.slurs] == [("b1n3", "b2n1")]
     assert first.slurs[0].box.right > first.heads["b1n3"].x
@@ -85,29 +87,61 @@ def test_a_slur_over_the_end_of_a_line_is_drawn_on_both(engraver: Engraver) -> N
 def test_bow_slots_stand_over_their_notes_above_the_staff(engraver: Engraver) -> None:
     tune, bowing = bowed(REEL)
     picture = engraver.engrave(tune, bowing, Line(0, 5), starts(tune, bowing))
-    assert set(picture.bow_slots) == starts(tune, bowing)
+    assert set(picture.bow_slots) == set(starts(tune, bowing))
     for note_id, slot in picture.bow_slots.items():
         assert abs(slot.x - picture.heads[note_id].x) < 60
         assert slot.bottom < picture.staff_top
         assert slot.bottom < picture.boxes[note_id].top + 20
         assert slot.bottom - slot_height(slot) > 0
-    assert "E612" not in {shape.code for shape in picture.shapes if isinstance(shape, Glyph)}
+    assert not {"E612", "EB1C"} & {shape.code for shape in picture.shapes if isinstance(shape, Glyph)}
+
+
+def test_the_room_kept_is_as_large_as_the_signs(engraver: Engraver) -> None:
+    """The glyph that keeps room, and the engraver's gap between two of them, against our size and our step."""
+    tune, bowing = bowed("A8|")
+    chorded = replace(tune.bars[0], chords=(ChordSymbol(Fraction(0), "D"),))
+    pictures = [
+        engraver.engrave(replace(tune, bars=(chorded,)), bowing, Line(0, 1), {"b0n1": rows} if rows else {})
+        for rows in (0, 1, 2)
+    ]
+    over_staff = [picture.staff_top - picture.texts[0].y for picture in pictures]
+    slot = pictures[2].bow_slots["b0n1"]
+    assert over_staff[1] - over_staff[0] >= slot_height(slot)
+    assert over_staff[2] - over_staff[1] == pytest.approx(slot.foot(0) - slot.foot(1), abs=10)
+    assert slot.box().top > pictures[2].texts[0].y + 40
+    assert slot.size == 1.25 * 720
+
+
+def test_a_second_row_moves_no_note_sideways_and_no_first_row(engraver: Engraver) -> None:
+    tune, bowing = bowed(REEL)
+    one, two = (engraver.engrave(tune, bowing, Line(0, 5), dict.fromkeys(starts(tune, bowing), n)) for n in (1, 2))
+    assert {i: head.x for i, head in one.heads.items()} == {i: head.x for i, head in two.heads.items()}
+    for note_id, slot in one.bow_slots.items():
+        assert two.bow_slots[note_id].rows == 2
+        assert two.staff_top - two.bow_slots[note_id].bottom == pytest.approx(one.staff_top - slot.bottom, abs=1)
+
+
+def test_signs_over_one_beam_share_a_height(engraver: Engraver) -> None:
+    picture = engraved(engraver, "EGBd fdBG|")
+    heights = [picture.bow_slots[f"b0n{k}"].bottom for k in range(1, 9)]
+    assert len(set(heights[:4])) == 1
+    assert len(set(heights[4:])) == 1
 
 
 def test_all_lines_are_equally_wide_but_a_very_short_one(engraver: Engraver) -> None:
     tune = tune_of("GABc defg|" * 4 + "GABc d2e2|G4 G4||A8|")
     for line in (Line(0, 4), Line(4, 6)):
-        picture = engraver.engrave(tune, Bowing("plain"), line, frozenset(), 18000)
+        picture = engraver.engrave(tune, Bowing("plain"), line, {}, 18000)
         assert picture.width == 18000
         assert max(box.right for box in picture.measures.values()) == pytest.approx(18000, abs=30)
-    alone = engraver.engrave(tune, Bowing("plain"), Line(6, 7), frozenset(), 18000)
+    alone = engraver.engrave(tune, Bowing("plain"), Line(6, 7), {}, 18000)
     assert alone.width == 18000
     assert alone.measures[6].right < 9000
 
 
 def test_a_line_that_cannot_be_so_narrow_says_how_wide_it_is(engraver: Engraver) -> None:
     tune = tune_of("GABc defg|" * 4)
-    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 4), frozenset(), 6000)
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 4), {}, 6000)
     assert picture.width > 6000
     assert set(picture.boxes) == {note.id for note in tune.sequence}
     assert picture.staff_bottom - picture.staff_top == 720  # one system
@@ -119,7 +153,7 @@ class TestKeeping:
     TUNE, BOWING = bowed("GABc defg|" * 8)
     LINES = break_lines(TUNE)
 
-    def pictures(self, engraver: Engraver, bowing: Bowing, slots: frozenset[str]) -> list[Picture]:
+    def pictures(self, engraver: Engraver, bowing: Bowing, slots: Mapping[str, int]) -> list[Picture]:
         return [engraver.engrave(self.TUNE, bowing, line, slots) for line in self.LINES]
 
     def test_an_edit_on_another_line_costs_nothing(self, engraver: Engraver) -> None:
@@ -137,32 +171,32 @@ class TestKeeping:
         assert self.pictures(engraver, fix_bow(self.TUNE, self.BOWING, "b0n3", Bow.UP), slots) == before
 
     def test_a_join_over_the_end_of_a_line_draws_both_lines_again(self, engraver: Engraver) -> None:
-        before = self.pictures(engraver, self.BOWING, frozenset())
-        after = self.pictures(engraver, join(self.TUNE, self.BOWING, "b4n1"), frozenset())
+        before = self.pictures(engraver, self.BOWING, {})
+        after = self.pictures(engraver, join(self.TUNE, self.BOWING, "b4n1"), {})
         assert after[0] is not before[0]
         assert after[1] is not before[1]
 
     def test_a_join_elsewhere_in_the_neighbouring_bar_does_not(self, engraver: Engraver) -> None:
-        before = self.pictures(engraver, self.BOWING, frozenset())
-        after = self.pictures(engraver, join(self.TUNE, self.BOWING, "b4n6"), frozenset())
+        before = self.pictures(engraver, self.BOWING, {})
+        after = self.pictures(engraver, join(self.TUNE, self.BOWING, "b4n6"), {})
         assert after[0] is before[0]
 
     def test_signs_width_and_tune_tell_pictures_apart(self, engraver: Engraver) -> None:
         line = self.LINES[0]
-        plain = engraver.engrave(self.TUNE, self.BOWING, line, frozenset())
+        plain = engraver.engrave(self.TUNE, self.BOWING, line, {})
         rolled = set_signs(self.BOWING, "b0n1", Signs(ornaments=(Ornament.ROLL,)))
         other = replace(self.TUNE, bars=tune_of("AAAA BBBB|" * 8).bars)
-        assert engraver.engrave(self.TUNE, rolled, line, frozenset()) is not plain
-        assert engraver.engrave(self.TUNE, self.BOWING, line, frozenset(), 17000) is not plain
-        assert engraver.engrave(other, self.BOWING, line, frozenset()) is not plain
-        assert engraver.engrave(self.TUNE, self.BOWING, line, frozenset()) is plain
+        assert engraver.engrave(self.TUNE, rolled, line, {}) is not plain
+        assert engraver.engrave(self.TUNE, self.BOWING, line, {}, 17000) is not plain
+        assert engraver.engrave(other, self.BOWING, line, {}) is not plain
+        assert engraver.engrave(self.TUNE, self.BOWING, line, {}) is plain
 
     def test_no_more_pictures_are_kept_than_told(self) -> None:
         small = Engraver(kept=1)
         first, second = self.LINES[:2]
-        kept = small.engrave(self.TUNE, self.BOWING, first, frozenset())
-        small.engrave(self.TUNE, self.BOWING, second, frozenset())
-        assert small.engrave(self.TUNE, self.BOWING, first, frozenset()) is not kept
+        kept = small.engrave(self.TUNE, self.BOWING, first, {})
+        small.engrave(self.TUNE, self.BOWING, second, {})
+        assert small.engrave(self.TUNE, self.BOWING, first, {}) is not kept
 
 
 @pytest.mark.parametrize(
@@ -174,14 +208,14 @@ def test_ornaments_have_the_signs_of_the_standard(engraver: Engraver, ornament: 
     """SMuFL 1.4: ornamentTurn, ornamentTurnInverted, ornamentTrill, ornamentMordent, ornamentShortTrill, -Schleifer."""
     tune, bowing = bowed("A8|")
     bowing = replace(bowing, signs=immutabledict({"b0n1": Signs(ornaments=(ornament,))}))
-    assert glyphs(engraver.engrave(tune, bowing, Line(0, 1), frozenset()), Kind.SIGN) == {code: 1}
+    assert glyphs(engraver.engrave(tune, bowing, Line(0, 1), {}), Kind.SIGN) == {code: 1}
 
 
 def test_every_articulation_is_drawn_and_belongs_to_its_note(engraver: Engraver) -> None:
     tune, bowing = bowed("A8|")
     for sign in Articulation:
         marked = replace(bowing, signs=immutabledict({"b0n1": Signs(articulations=(sign,))}))
-        drawn = engraver.engrave(tune, marked, Line(0, 1), frozenset())
+        drawn = engraver.engrave(tune, marked, Line(0, 1), {})
         signs = [shape for shape in drawn.shapes if shape.kind is Kind.SIGN]
         assert len(signs) == (2 if sign is Articulation.DETACHED_LEGATO else 1), sign
         assert {shape.owner for shape in signs} == {"b0n1"}
@@ -194,7 +228,7 @@ def test_accidentals_and_double_stops(engraver: Engraver) -> None:
         replace(tune.bars[0].notes[1], pitches=(Pitch(4, "F"),)),
     )
     tune = replace(tune, bars=(replace(tune.bars[0], notes=notes, key=Key(1)),))
-    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 1), frozenset())
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 1), {})
     assert glyphs(picture, Kind.NOTE) == {"E0A3": 3, "E260": 1, "E261": 1}  # heads, flat, natural; the key has F sharp
     assert glyphs(picture, Kind.STAFF)["E262"] == 1
     assert picture.heads["b0n1"].y == pytest.approx((picture.staff_bottom - 90 + picture.staff_bottom - 360) / 2, abs=5)
@@ -204,7 +238,7 @@ def test_texts_are_told_apart_and_flats_can_be_searched_for(engraver: Engraver) 
     tune = tune_of("{A}A4B4|c8|{B}A8|B8|")
     bars = [replace(bar, chords=(ChordSymbol(Fraction(0), "Bb7"),)) for bar in tune.bars]
     bars[3] = replace(bars[3], words=(Words(Fraction(0), "gently"),))
-    picture = engraver.engrave(replace(tune, bars=tuple(bars)), Bowing("plain"), Line(2, 4), frozenset())
+    picture = engraver.engrave(replace(tune, bars=tuple(bars)), Bowing("plain"), Line(2, 4), {})
     found = {kind: [text.text for text in picture.texts if text.kind is kind] for kind in Kind}
     assert found[Kind.CHORD] == ["B♭7", "B♭7"]
     assert found[Kind.PART] == ["B"]
@@ -230,7 +264,7 @@ def test_a_hook_looks_otherwise_than_a_slur(engraver: Engraver) -> None:
     dots = {}
     for how in Join:
         joined = join(tune, bowing, "b0n2", how)
-        picture = engraver.engrave(tune, joined, Line(0, 1), frozenset())
+        picture = engraver.engrave(tune, joined, Line(0, 1), {})
         assert len(picture.slurs) == 1
         dots[how] = glyphs(picture, Kind.SIGN)
     assert dots == {Join.SLUR: {}, Join.HOOK: {"E4A2": 1, "E4A3": 1}}  # over the B, under the A
@@ -242,13 +276,13 @@ def test_texts_of_a_file_never_reach_the_engraver_raw(engraver: Engraver) -> Non
         bar = replace(
             tune.bars[0], chords=(ChordSymbol(Fraction(0), text),), words=(Words(Fraction(0), text),), part=text
         )
-        picture = engraver.engrave(replace(tune, bars=(bar,)), Bowing("plain"), Line(0, 1), frozenset())
+        picture = engraver.engrave(replace(tune, bars=(bar,)), Bowing("plain"), Line(0, 1), {})
         assert list(picture.boxes) == ["b0n1"]
 
 
 def test_a_bar_of_very_many_notes_is_as_wide_as_they_need(engraver: Engraver) -> None:
     tune = tune_of("A/4" * 128 + "|", "16/4")
-    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 1), frozenset())
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 1), {})
     heads = [picture.heads[note.id].x for note in tune.sequence]
     assert min(b - a for a, b in pairwise(heads)) > 226, "heads, 2.26 mm wide, do not touch"
     assert picture.width > 18000
@@ -259,6 +293,6 @@ def test_empty_bars_and_bars_of_rests_have_their_place(engraver: Engraver) -> No
     tune = tune_of("z8|z2z6|A8|")
     empty = replace(tune.bars[0], notes=())
     tune = replace(tune, bars=(empty, *tune.bars))
-    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 4), frozenset())
+    picture = engraver.engrave(tune, Bowing("plain"), Line(0, 4), {})
     assert list(picture.measures) == [0, 1, 2, 3]
     assert set(picture.boxes) == {note.id for note in tune.sequence}

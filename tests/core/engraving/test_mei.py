@@ -1,4 +1,5 @@
 import xml.etree.ElementTree as ET
+from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
 
@@ -23,17 +24,17 @@ from tests.core.builders import bowed
 
 NS = {"m": "http://www.music-encoding.org/ns/mei"}
 ID = "{http://www.w3.org/XML/1998/namespace}id"
-NO_SLOTS: frozenset[str] = frozenset()
+NO_SLOTS: Mapping[str, int] = {}
 
 
 def document(
-    tune: Tune, bowing: Bowing | None = None, line: Line | None = None, slots: frozenset[str] = NO_SLOTS
+    tune: Tune, bowing: Bowing | None = None, line: Line | None = None, slots: Mapping[str, int] = NO_SLOTS
 ) -> Document:
     return write_line(tune, bowing or Bowing("plain"), line or Line(0, len(tune.bars)), slots)
 
 
 def tree(
-    tune: Tune, bowing: Bowing | None = None, line: Line | None = None, slots: frozenset[str] = NO_SLOTS
+    tune: Tune, bowing: Bowing | None = None, line: Line | None = None, slots: Mapping[str, int] = NO_SLOTS
 ) -> ET.Element:
     return ET.fromstring(document(tune, bowing, line, slots).text)
 
@@ -183,9 +184,15 @@ class TestCurves:
 class TestNotes:
     def test_slots_are_up_bows_outside_all_else(self) -> None:
         tune, bowing = bowed("LAB c2d2e2")
-        note = tree(tune, bowing, slots=frozenset({"b0n1"})).find(".//m:note", NS)
+        note = tree(tune, bowing, slots={"b0n1": 1}).find(".//m:note", NS)
         assert note is not None
         assert [artic.get("artic") for artic in note] == ["acc", "upbow"]
+
+    def test_two_rows_of_signs_have_two_rooms(self) -> None:
+        tune, bowing = bowed("AB c2d2e2")
+        first, second = tree(tune, bowing, slots={"b0n1": 2, "b0n2": 1}).findall(".//m:note", NS)[:2]
+        assert len(first.findall("m:artic", NS)) == 2
+        assert len(second.findall("m:artic", NS)) == 1
 
     def test_directions_are_not_in_the_document(self) -> None:
         tune, bowing = bowed("AB c2d2e2")

@@ -53,5 +53,15 @@ def test_a_bow_slot_answers_around_its_sign() -> None:
     assert one.slot_at(800, 140) is None
 
 
+def test_a_slot_of_two_rows_answers_in_both() -> None:
+    slot = BowSlot("a", 500, 450, 720, rows=2)
+    two = picture(bow_slots={"a": slot})
+    assert slot.foot(1) < slot.foot(0) - slot_height(slot)
+    for row in (0, 1):
+        assert two.slot_at(500, slot.foot(row) - slot_height(slot) / 2, reach=0) == "a"
+    assert two.slot_at(500, slot.foot(1) - 2 * slot_height(slot), reach=0) is None
+    assert slot.box(1).height < slot.box().height
+
+
 def test_a_text_is_its_runs_in_a_row() -> None:
     assert Text(0, 0, Anchor.START, (Run("B", 10), Run("♭", 10, music=True), Run("7", 10))).text == "B♭7"
