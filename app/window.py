@@ -21,7 +21,8 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     Returns:
         Exit status of the program.
     """
-    app = QApplication.instance() or QApplication(sys.argv[:1])
+    running = QApplication.instance()
+    app = running if isinstance(running, QApplication) else QApplication(sys.argv[:1])
     app.setApplicationName("Bowbench")
     app.setApplicationDisplayName("Bowbench")
     app.setOrganizationName("Bowbench")
