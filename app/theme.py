@@ -7,6 +7,8 @@ read well. Printing never asks here: paper is white and ink is black.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from importlib.resources import files
+from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QGuiApplication, QIcon, QPainter, QPalette, QPixmap
@@ -59,7 +61,7 @@ LIGHT = Theme(
     quiet="#6b665b",
     paper="#fffdf8",
     ink="#1c1a17",
-    faint_ink="#8d877b",
+    faint_ink="#706b61",
     tint="#1d6b5a",
     tint_soft="#d3e6df",
     on_tint="#ffffff",
@@ -75,7 +77,7 @@ DARK = Theme(
     quiet="#a8a397",
     paper="#26282b",
     ink="#efeade",
-    faint_ink="#918c81",
+    faint_ink="#a09a8e",
     tint="#74c7ae",
     tint_soft="#263f38",
     on_tint="#10201b",
@@ -135,6 +137,7 @@ def make_palette(theme: Theme) -> QPalette:
 
 def style_sheet(theme: Theme) -> str:
     """The little that a palette cannot say."""
+    tick = Path(str(files("resources") / "icons" / f"tick-{theme.name}.svg")).as_posix()
     handle = mix(theme.quiet, theme.panel, 0.45).name()
     return f"""
     * {{ dialogbuttonbox-buttons-have-icons: 0; }}
@@ -159,6 +162,9 @@ def style_sheet(theme: Theme) -> str:
     QListView::item:hover {{ background: {mix(theme.tint_soft, theme.field, 0.5).name()}; }}
     QListView::item:selected {{ background: {theme.tint_soft}; color: {theme.text}; }}
     QListView::item:focus {{ border: 1px solid {theme.tint}; }}
+    QListView::indicator {{ width: 13px; height: 13px; border: 1px solid {theme.quiet}; border-radius: 3px;
+                            background: {theme.field}; }}
+    QListView::indicator:checked {{ background: {theme.tint}; border-color: {theme.tint}; image: url("{tick}"); }}
     QHeaderView::section {{ background: {theme.panel}; color: {theme.quiet}; border: none;
                             border-bottom: 1px solid {theme.line}; padding: 4px 7px; }}
     QPushButton {{ background: {theme.field}; border: 1px solid {theme.line}; border-radius: 5px; padding: 5px 14px; }}
