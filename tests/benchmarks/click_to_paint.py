@@ -1,6 +1,6 @@
 """From the mouse press to the painted page and list, in the real window at 32 bars.
 
-Run by hand: ``python tests/benchmarks/click_to_paint.py [CLICKS]``. Each click slurs or separates a note drawn by lot
+Run by hand: ``python -m tests.benchmarks.click_to_paint [CLICKS]``. Each click slurs or separates a note drawn by lot
 from a first screen, so that hardly any line looks as it did before; the clock runs from before the press until the
 page, the totals and the findings are painted. Once as a hand clicks, the pointer resting on the note for 60 ms before
 the press (the page uses that rest to engrave what a click would give); once with no rest at all, as nobody can. Beside
@@ -21,7 +21,6 @@ import time
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-sys.path.insert(0, str(Path(__file__).resolve().parents[2]))
 
 import verovio
 from PySide6.QtCore import QEvent, QObject, Qt
