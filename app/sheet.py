@@ -24,7 +24,7 @@ from core.tune import Credit, Tune
 
 TITLE_MM, SMALL_TITLE_MM, HEADING_MM, BODY_MM, NOTE_MM = 7.0, 3.6, 4.4, 3.8, 3.1  # em sizes of texts
 LEADING = 1.3  # from base line to base line, in ems
-LINE_GAP_MM, WIDEST_GAP_MM = 3.5, 7.0  # between lines of music
+LINE_GAP_MM, WIDEST_GAP_MM = 3.5, 9.0  # between lines of music
 BOWING_GAP_MM = 7.0  # between two bowings on one page
 STAFF_UNITS = 4 * STAFF_SPACE
 SMALLEST_STAFF_MM = 4.6

@@ -30,6 +30,7 @@ from core.engraving.picture import (
     Text,
 )  # fmt: skip
 from core.engraving.rows import level_rows, off_notes
+from core.engraving.slur_starts import start_beside
 
 _KIND_OF_CLASS = {
     "staff": Kind.STAFF, "barLine": Kind.STAFF, "clef": Kind.STAFF, "keySig": Kind.STAFF, "meterSig": Kind.STAFF,
@@ -275,6 +276,7 @@ class _Reader:
     def picture(self) -> Picture:
         if not self._staff_lines:
             raise ValueError("the engraver drew no staff")
+        self._start_slurs_beside_signs()
         self._place_tempo(self._place_part())
         heads = {
             note_id: Point(sum(p.x for p in points) / len(points), sum(p.y for p in points) / len(points))
@@ -295,6 +297,15 @@ class _Reader:
             measures=MappingProxyType(self._measures),
             curves=curves,
         )
+
+    def _start_slurs_beside_signs(self) -> None:
+        for place, curve in enumerate(self._curves):
+            shape = self._shapes[curve.shape]
+            if not curve.tie and isinstance(shape, Outline):
+                pulled = start_beside(curve, shape, self._slots, self._boxes)
+                if pulled is not None:
+                    self._shapes[curve.shape] = pulled
+                    self._curves[place] = replace(curve, box=pulled.box)
 
     def _rows(self) -> dict[str, BowSlot]:
         """The bow slots on one height over each beam."""

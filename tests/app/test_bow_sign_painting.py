@@ -98,7 +98,7 @@ def test_one_row_needs_no_label_although_two_have_room() -> None:
 @pytest.mark.parametrize("key", ["C", "G", "E", "Eb"])
 def test_labels_stand_where_nothing_else_is(key: str) -> None:
     """Signs of the key reach over the staff, where the first notes' signs are; chord symbols and endings are above."""
-    lesson = read_abc(f'X:1\nM:4/4\nL:1/8\nK:{key}\n|:"D"gfed c2B2|"A"A4 "G"B2c2|[1 d8:|[2 e8||\n').lessons[0]
+    lesson = read_abc(f'X:1\nM:4/4\nL:1/8\nK:{key}\n|:"D"gfed c2B2|"A"A4 "G"B4|[1 d8:|[2 e8||\n').lessons[0]
     tune, bowing = lesson.tune, lesson.bowings[0]
     for first in (0, 1):
         signs = bow_signs(tune, bowing, work_out(tune, bowing), MarkDensity.EVERY)
