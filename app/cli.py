@@ -151,11 +151,10 @@ def _print_reports(name: str, lesson: Lesson, bowings: Sequence[Bowing], reports
     for bowing, report in zip(bowings, reports, strict=True):
         totals = report.totals
         print(f"{name}: {lesson.tune.title or 'untitled'} — {bowing.name} (accents {bowing.accents})")
-        print(
-            f"  {totals.strokes} strokes, {totals.slurs} slurs, {totals.retakes} retakes; accents {totals.driven} driven, "
-            f"{totals.up} up, {totals.buried} buried, {totals.unstruck} unstruck; consistency "
-            f"{totals.consistency:.0%}; {'comes round' if totals.comes_round else 'does not come round'}"
-        )
+        print(f"  {totals.strokes} strokes, {totals.slurs} slurs, {totals.retakes} retakes")
+        print(f"  accents {totals.driven} driven, {totals.up} up, {totals.buried} buried, {totals.unstruck} unstruck")
+        rounds = "comes round" if totals.comes_round else "does not come round"
+        print(f"  consistency {totals.consistency:.0%}; {rounds}")
         for finding in report.findings:
             print(f"  {finding.severity.value}: {finding.text}")
 

@@ -20,7 +20,7 @@ ef|"Em"g2fe dBGA|B2dB "D"AFDE|1 E4 E2ef:|2 E4 E2||
 FAULT = "X:1\nT:Against the slur\nM:2/4\nL:1/8\nK:G\nv(GuA) Bc|\n"
 
 
-@pytest.fixture()
+@pytest.fixture
 def book(tmp_path):
     def write(text, name="tune.abc"):
         path = tmp_path / name
@@ -100,7 +100,7 @@ def test_a_missing_file_is_status_3(capsys):
 
 @pytest.mark.parametrize(
     "words",
-    [["check"], ["check", "x.abc", "--accents", "loudly"], ["sheet", "x.abc"], ["check", "x.abc", "--frob"], ["--frob"]],
+    [["check"], ["check", "x", "--accents", "loudly"], ["sheet", "x"], ["check", "x", "--frob"], ["--frob"]],
 )
 def test_a_wrong_call_is_status_2(words, capsys):
     assert main(words) == 2
