@@ -1,0 +1,258 @@
+"""Which string each note lies on in first position, and where the bow has to cross.
+
+A string sounds from its open note up to a fifth above it (the fourth finger). A note that two strings have, as A4 on a
+fiddle, is taken where a small dynamic programme over the whole tune finds the least to do: ``CROSSING`` for each change
+of string, ``LEAP`` more for each string jumped over, ``FOURTH_FINGER`` for a stopped note that another string has open
+(weights ours: an open string is left for a fourth finger wherever that saves a crossing). Written fingers and
+open-string signs are kept to. Several pitches at once take neighbouring strings, the highest that they can. What does
+not lie in first position has no string here (None): the player may be anywhere.
+
+Pitches are sounding pitches whatever the tuning. Grace notes are left out.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import lru_cache, partial
+from itertools import pairwise
+from types import MappingProxyType
+from typing import NamedTuple, TypeAlias
+
+from core.bowing import Articulation, Bowing, Join
+from core.once import once
+from core.tune import Pitch, Tune
+
+FOURTH_FINGER_SEMITONES = 7
+SEMITONES_OF_FINGER = {  # above the open string, low and high; common practice, no source
+    "0": range(1), "1": range(1, 3), "2": range(2, 5), "3": range(4, 7), "4": range(6, 8),
+}  # fmt: skip
+STRING_SIGNS = {Articulation.OPEN_STRING, Articulation.HARMONIC}
+
+CROSSING = 4
+LEAP = 2
+FOURTH_FINGER = 1
+
+Held: TypeAlias = tuple[int, int]
+"""The lowest and the highest string that the bow is on, counted from 0, the lowest."""
+
+
+def _midi(name: str) -> int:
+    match = re.fullmatch(r"([A-G])(##?|bb?|)(-?\d)", name)
+    if not match:
+        raise ValueError(f"“{name}” is no pitch: expected a letter, # or b, and an octave, such as G3 or C#4")
+    step, signs, octave = match.groups()
+    return Pitch(int(octave), step, signs.count("#") - signs.count("b")).midi
+
+
+@dataclass(frozen=True, slots=True)
+class Tuning:
+    """Sounding pitches of the open strings.
+
+    Attributes:
+        strings: Pitches such as ``"G3"`` or ``"C#4"``, low to high, two or more.
+    """
+
+    strings: tuple[str, ...] = ("G3", "D4", "A4", "E5")
+
+    def __post_init__(self) -> None:
+        keys = self.open_keys
+        if len(keys) < 2 or any(low >= high for low, high in pairwise(keys)):
+            raise ValueError(f"a tuning names two or more strings from low to high, not {', '.join(self.strings)}")
+
+    @property
+    def open_keys(self) -> tuple[int, ...]:
+        """MIDI keys of the open strings.
+
+        Raises:
+            ValueError: a pitch cannot be read.
+        """
+        return tuple(map(_midi, self.strings))
+
+    def name(self, string: int) -> str:
+        """How players call a string: by its open note, with the octave where two strings share the letter."""
+        letters = [pitch.rstrip("-0123456789") for pitch in self.strings]
+        return letters[string] if letters.count(letters[string]) == 1 else self.strings[string]
+
+
+STANDARD = Tuning()
+
+
+@dataclass(frozen=True, slots=True)
+class Leap:
+    """A slur that jumps over a string.
+
+    Attributes:
+        note_id: The note that lies too far from the one before it in the slur.
+        from_string, to_string: Strings from 0, the lowest; the pair that is nearest to one another.
+    """
+
+    note_id: str
+    from_string: int
+    to_string: int
+
+
+def strings_of(tune: Tune, bowing: Bowing, tuning: Tuning = STANDARD) -> Mapping[str, Held | None]:
+    """The string, or for several pitches the strings, on which each note is taken.
+
+    Args:
+        tune: The tune.
+        bowing: Its fingers and open-string signs are kept to; its slurs change nothing.
+        tuning: The fiddle's.
+    Returns:
+        By note id, rests left out; None for what does not lie in first position.
+    """
+    return _cheapest(tune, tuning, _wishes(bowing))
+
+
+def crossings(tune: Tune, bowing: Bowing, tuning: Tuning = STANDARD) -> Mapping[str, int]:
+    """How often the bow changes strings inside each written stroke.
+
+    Returns:
+        By the id of the stroke's first note, in written order. A note without a string is passed over.
+    """
+    strings = strings_of(tune, bowing, tuning)
+    counts: dict[str, int] = {}
+    first = ""
+    before: Held | None = None
+    for note in tune.sequence:
+        if note.is_rest:
+            first = ""
+            continue
+        here = strings[note.id]
+        if not first or not (note.held or note.id in bowing.joins):
+            first, before = note.id, None
+            counts[first] = 0
+        if here is not None:
+            counts[first] += before is not None and here != before
+            before = here
+    return counts
+
+
+def leaps(tune: Tune, bowing: Bowing, tuning: Tuning = STANDARD) -> tuple[Leap, ...]:
+    """Slurred notes that no fingering in first position brings next to the string of the note before.
+
+    Nothing is told where a note has no string, or where a hooked note lets the bow stop and cross. Open strings and
+    fourth fingers are chosen here for the slur's sake alone.
+
+    Returns:
+        In written order.
+    """
+    places = _places(tune, tuning, _wishes(bowing))
+    joins, slur = dict(bowing.joins), Join.SLUR
+    found = []
+    can_be: tuple[Held, ...] = ()  # where the bow can be without having leapt in this slur; empty for anywhere
+    for note, here in zip(tune.sequence, places, strict=True):
+        if note.held:
+            continue
+        if not can_be or not here or joins.get(note.id) is not slur:
+            can_be = here
+            continue
+        reached = _neighbouring(can_be, here)
+        if not reached:
+            old, new = min(((old, new) for old in can_be for new in here), key=lambda pair: _gap(*pair))
+            up = new[0] > old[1]
+            found.append(Leap(note.id, old[1] if up else old[0], new[0] if up else new[1]))
+        can_be = reached or here
+    return tuple(found)
+
+
+class _Wish(NamedTuple):
+    """What a bowing asks of one note, as far as strings go."""
+
+    note_id: str
+    fingers: tuple[str, ...]
+    is_open: bool
+    is_harmonic: bool
+
+
+def _wishes(bowing: Bowing) -> frozenset[_Wish]:
+    return frozenset(
+        _Wish(
+            note_id, signs.fingerings,
+            Articulation.OPEN_STRING in signs.articulations, Articulation.HARMONIC in signs.articulations,
+        )
+        for note_id, signs in bowing.signs.items()
+        if signs.fingerings or not STRING_SIGNS.isdisjoint(signs.articulations)
+    )  # fmt: skip
+
+
+@once
+def _places(tune: Tune, tuning: Tuning, wishes: frozenset[_Wish]) -> tuple[tuple[Held, ...], ...]:
+    """Where each note of ``tune.sequence`` can be taken, the lowest string first; empty for rests and None."""
+    wished = {wish.note_id: wish for wish in wishes}
+    choices = partial(_choices, tuning.open_keys)
+    free: dict[tuple[Pitch, ...], tuple[Held, ...]] = {}
+    places = []
+    for note in tune.sequence:
+        if note.id in wished:
+            places.append(choices(note.pitches, wished[note.id]))
+            continue
+        if note.pitches not in free:
+            free[note.pitches] = choices(note.pitches)
+        places.append(free[note.pitches])
+    return tuple(places)
+
+
+def _choices(keys: tuple[int, ...], pitches: tuple[Pitch, ...], wish: _Wish | None = None) -> tuple[Held, ...]:
+    count = len(pitches)
+    if not count or (wish and wish.is_harmonic):
+        return ()
+    choices = []
+    for lowest in range(len(keys) - count + 1):
+        stops = [pitch.midi - key for pitch, key in zip(pitches, keys[lowest:], strict=False)]
+        if all(0 <= stop <= FOURTH_FINGER_SEMITONES for stop in stops) and (wish is None or _granted(stops, wish)):
+            choices.append((lowest, lowest + count - 1))
+    return tuple(choices if count == 1 else choices[-1:])
+
+
+def _granted(stops: list[int], wish: _Wish) -> bool:
+    """Whether stops, in semitones above the open strings, are what is asked; fingers of single notes only."""
+    if wish.is_open and 0 not in stops:
+        return False
+    if len(stops) > 1 or not wish.fingers:
+        return True
+    return any(stops[0] in SEMITONES_OF_FINGER.get(finger, ()) for finger in wish.fingers)
+
+
+@once
+def _cheapest(tune: Tune, tuning: Tuning, wishes: frozenset[_Wish]) -> Mapping[str, Held | None]:
+    """The strings of all notes that together cost least; of equals the higher strings, later notes first."""
+    found: dict[str, Held | None] = {note.id: None for note in tune.sequence if not note.is_rest}
+    places = _places(tune, tuning, wishes)
+    sounding = [(note.id, choices) for note, choices in zip(tune.sequence, places, strict=True) if choices]
+    costs: dict[Held, int] = {}
+    origins: list[dict[Held, Held]] = []  # for each note and choice, the best choice for the note before
+    for _, choices in sounding:
+        came: dict[Held, Held] = {}
+        reached: dict[Held, int] = {}
+        for higher, here in enumerate(reversed(choices)):
+            reached[here] = higher * FOURTH_FINGER
+            if costs:
+                before = min(costs, key=lambda old: costs[old] + _cost(old, here))
+                came[here] = before
+                reached[here] += costs[before] + _cost(before, here)
+        costs = reached
+        origins.append(came)
+    if sounding:
+        held = min(costs, key=costs.__getitem__)
+        for (note_id, _), came in zip(reversed(sounding), reversed(origins), strict=True):
+            found[note_id] = held
+            held = came.get(held, held)
+    return MappingProxyType(found)
+
+
+def _cost(old: Held, new: Held) -> int:
+    return 0 if old == new else CROSSING + LEAP * max(0, _gap(old, new) - 1)
+
+
+def _gap(old: Held, new: Held) -> int:
+    """How many strings the bow moves on: 0 where one string stays, 1 to a neighbour."""
+    return max(0, new[0] - old[1], old[0] - new[1])
+
+
+@lru_cache(maxsize=4096)
+def _neighbouring(can_be: tuple[Held, ...], here: tuple[Held, ...]) -> tuple[Held, ...]:
+    """The places of a note that the bow can reach without leaping over a string."""
+    return tuple(new for new in here if any(_gap(old, new) < 2 for old in can_be))
