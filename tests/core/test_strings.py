@@ -1,6 +1,6 @@
 from dataclasses import replace
 from fractions import Fraction
-from itertools import product
+from itertools import pairwise, product
 
 import pytest
 from hypothesis import given
@@ -9,7 +9,7 @@ from immutabledict import immutabledict
 
 from core.bowing import Articulation, Bowing, Signs
 from core.reading.abc import read_abc
-from core.strings import CROSSING, FOURTH_FINGER, LEAP, Leap, Tuning, crossings, leaps, strings_of
+from core.strings import CROSSING, FOURTH_FINGER, LEAP, STANDARD, Leap, Tuning, crossings, leaps, strings_of
 from core.tune import Bar, Note, Pitch, Tune
 
 NAMES = "GDAE"
@@ -20,7 +20,7 @@ def read(notes: str) -> tuple[Tune, Bowing]:
     return lesson.tune, lesson.bowings[0]
 
 
-def strings(notes: str, tuning: Tuning = Tuning(), **signs: Signs) -> list[str | None]:
+def strings(notes: str, tuning: Tuning = STANDARD, **signs: Signs) -> list[str | None]:
     """Letters of the strings of each note."""
     tune, bowing = read(notes)
     bowing = replace(bowing, signs=bowing.signs.update(immutabledict(signs)))
@@ -90,13 +90,15 @@ class TestTuning:
 
     @pytest.mark.parametrize("pitches", [("G3",), ("D4", "G3"), ("G3", "H4"), ("G3", "4D"), ()])
     def test_what_is_no_tuning_is_refused(self, pitches: tuple[str, ...]) -> None:
-        with pytest.raises(ValueError, match="tuning names|is no pitch"):
+        with pytest.raises(ValueError, match=r"tuning names|is no pitch"):
             Tuning(pitches)
 
 
 LOWEST = 55
-STEPS = [("C", 0), ("C", 1), ("D", 0), ("D", 1), ("E", 0), ("F", 0), ("F", 1), ("G", 0), ("G", 1), ("A", 0), ("A", 1)]
-SPELLED = [*STEPS, ("B", 0)]
+SPELLED = [
+    ("C", 0), ("C", 1), ("D", 0), ("D", 1), ("E", 0), ("F", 0),
+    ("F", 1), ("G", 0), ("G", 1), ("A", 0), ("A", 1), ("B", 0),
+]  # fmt: skip
 
 
 def pitch(key: int) -> Pitch:
@@ -112,7 +114,7 @@ def test_no_choice_of_strings_costs_less(keys: list[int]) -> None:
 
     def cost(chosen: tuple[int, ...]) -> int:
         total = sum(FOURTH_FINGER * (string < max(can)) for string, can in zip(chosen, choices, strict=True))
-        for old, new in zip(chosen, chosen[1:], strict=False):
+        for old, new in pairwise(chosen):
             total += CROSSING * (old != new) + LEAP * max(0, abs(old - new) - 1)
         return total
 

@@ -5,10 +5,11 @@ import pytest
 from core.tempos import BEATS_A_MINUTE, beat_of, pace
 from core.tune import Bar, Meter, Note, Pitch, Tempo, Tune
 
+FOUR_FOUR = Meter((4,), 4)
 A_NOTE = Note("b0n1", Fraction(0), Fraction(1), (Pitch(4, "A"),))
 
 
-def tune(dance: str = "", meter: Meter = Meter((4,), 4), tempo: Tempo | None = None) -> Tune:
+def tune(dance: str = "", meter: Meter = FOUR_FOUR, tempo: Tempo | None = None) -> Tune:
     return Tune("", (Bar(1, (A_NOTE,), meter),), dance=dance, tempo=tempo)
 
 
