@@ -50,6 +50,10 @@ class ReachSettings:
     fastest_cm_s: float = 100.0
     tempo: Tempo | None = None
 
+    def __post_init__(self) -> None:
+        if not (self.hair_cm > 0 and self.even_cm_s > 0 and 0 < self.slowest_cm_s <= self.fastest_cm_s):
+            raise ValueError("hair and speeds must be greater than 0, and the slowest speed not above the fastest")
+
 
 ORDINARY = ReachSettings()
 

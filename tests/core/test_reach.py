@@ -119,6 +119,12 @@ class TestEvenedBow:
         assert runs_out(moves, hair, slowest, slowest + more) == tuple(expected)
 
 
+@pytest.mark.parametrize("wrong", [{"hair_cm": 0}, {"even_cm_s": -1}, {"slowest_cm_s": 0}, {"slowest_cm_s": 101}])
+def test_settings_without_sense_are_refused(wrong: dict[str, float]) -> None:
+    with pytest.raises(ValueError, match="greater than 0"):
+        ReachSettings(**wrong)
+
+
 def test_drift_at_two_speeds() -> None:
     moves = [Move(0, 0, True, 3.0, True), Move(1, 0, False, 1.0, False)]
     assert drift_cm(moves, 30, 30) == 60

@@ -45,6 +45,9 @@ class TestFirstPosition:
             ("A G F", "DDD"),
             ("B, A f", "GAE"),
             ("d e d e f", "AAAEE"),
+            ("G AAAAA G", "DDDDDDD"),
+            ("G AAAAAAAAA G", "DAAAAAAAAAD"),  # two crossings cost less than nine fourth fingers
+            ("B, A", "GD"),  # a crossing without a leap
         ],
     )
     def test_open_string_or_fourth_finger(self, notes: str, expected: str) -> None:
@@ -169,6 +172,7 @@ class TestLeaps:
     def test_a_held_note_goes_on_where_it_is(self) -> None:
         assert leaps(*read("(A-A B, f)")) == (Leap("b0n4", 0, 3),)
         assert leaps(*read("(A-A f)")) == ()
+        assert leaps(*read("(B,A-A f)")) == (Leap("b0n4", 1, 3),)
 
     def test_a_tuning_can_bring_strings_together(self) -> None:
         assert leaps(*read("(Gg)"), Tuning(("G3", "D4", "G4", "D5"))) == ()
