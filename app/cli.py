@@ -14,7 +14,7 @@ from dataclasses import replace
 from pathlib import Path
 
 from core.accent_plan import AccentPlan, parse_plan
-from core.bowing import Bowing
+from core.bowing import Bowing, set_plan
 from core.check import Report, Severity, check
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
@@ -126,7 +126,7 @@ def _check(options: argparse.Namespace) -> int:
         for lesson in reading.lessons:
             bowings = [b for b in lesson.bowings if options.bowing in (None, b.name)]
             if options.accents is not None:
-                bowings = [replace(b, accents=options.accents) for b in bowings]
+                bowings = [set_plan(lesson.tune, b, options.accents) for b in bowings]
             reports = [check(lesson.tune, bowing) for bowing in bowings]
             found_name = found_name or bool(bowings)
             faults = faults or any(f.severity is Severity.FAULT for report in reports for f in report.findings)

@@ -5,6 +5,7 @@ Places are quarter notes from the beginning of a full bar. How a bowing meets a 
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
@@ -79,6 +80,42 @@ BACKBEAT = {
     "4/4": _beats(2, 6), "2/2": _beats(2, 6), "2/4": _beats(1, 3), "3/4": _beats(2, 4), "3/8": _beats(1, 2),
     "3/2": _beats(4, 8), "6/4": _beats(6), "6/8": _beats(3), "9/8": _beats(3, 6), "12/8": _beats(3, 9),
 }  # fmt: skip
+
+
+# Where each dance is accented in the metres that it is written in, offsets counted in eighth notes. Reel, jigs, slide,
+# polka and waltz: common practice, no source; march and barndance as L. Mozart XII §9 has their metres; strathspey:
+# quarters 1 (most) and 3, dance teachers' descriptions, second-hand; polska: quarters 1 and 3, from memory.
+DANCE_PLACES = {
+    "reel": {"4/4": _beats(0, 4), "2/2": _beats(0, 4), "2/4": _beats(0, 2)},
+    "hornpipe": {"4/4": _beats(0, 4), "2/2": _beats(0, 4), "2/4": _beats(0, 2)},
+    "jig": {"6/8": _beats(0, 3), "9/8": _beats(0, 3, 6), "12/8": _beats(0, 3, 6, 9)},
+    "slide": {"6/8": _beats(0, 3), "12/8": _beats(0, 3, 6, 9)},
+    "polka": {"2/4": _beats(0, 2)},
+    "strathspey": {"4/4": _beats(0, 4), "2/2": _beats(0, 4)},
+    "waltz": {"3/4": _beats(0), "3/8": _beats(0)},
+    "march": {"2/4": _beats(0, 2), "6/8": _beats(0, 3), "4/4": _beats(0, 4)},
+    "barndance": {"4/4": _beats(0, 4)},
+    "polska": {"3/4": _beats(0, 4)},
+}
+
+
+def plan_of_dance(dance: str, meter: Meter) -> AccentPlan:
+    """The plan that a new bowing begins with.
+
+    Args:
+        dance: The dance as the tune's source names it, perhaps among other words ("Slow waltz").
+        meter: Metre of the first bar.
+    Returns:
+        On-beat, unless ``DANCE_PLACES`` has other places for the dance in this metre: then those.
+
+    >>> str(plan_of_dance("Swedish polska", Meter((3,), 4)))
+    '0,2'
+    """
+    for word in re.findall(r"[a-z]+", dance.lower()):
+        places = DANCE_PLACES.get(word, {}).get(str(meter))
+        if places is not None and places != accented_places(AccentPlan(), meter):
+            return AccentPlan(PlanKind.PLACES, places)
+    return AccentPlan()
 
 
 def accented_places(plan: AccentPlan, meter: Meter) -> tuple[Fraction, ...]:

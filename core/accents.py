@@ -7,6 +7,7 @@ those of the plan and the notes that carry a written accent in this bowing.
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections import Counter
 from dataclasses import dataclass
 from enum import Enum
@@ -15,11 +16,12 @@ from itertools import pairwise
 from typing import NamedTuple, TypeAlias
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
-from core.bowing import Articulation, Bow, Bowing
+from core.bowing import Articulation, Bow, Bowing, set_plan
 from core.once import once
 from core.order import sections
-from core.strokes import Strokes
-from core.tune import Bar, Tune
+from core.strokes import Strokes, work_out
+from core.ticks import BarTicks, ticks
+from core.tune import Bar, Meter, Tune
 
 FULL_BARS_IN_A_PHRASE = 4
 WRITTEN_ACCENTS = {Articulation.ACCENT, Articulation.STRONG_ACCENT}
@@ -73,11 +75,11 @@ class PhrasePlan:
     """What a plan by phrase takes for one phrase.
 
     Attributes:
-        bars: Indexes in ``tune.bars``.
+        bars: Indexes in ``tune.bars`` of its bars whose plan is by phrase, in order.
         kind: On-beat or backbeat.
     """
 
-    bars: range
+    bars: tuple[int, ...]
     kind: PlanKind
 
 
@@ -106,21 +108,53 @@ def weigh(tune: Tune, bowing: Bowing, strokes: Strokes) -> Accents:
         bowing: Its plan and its written accents say which places are accented.
         strokes: The directions of the same bowing.
     """
-    plan = bowing.accents
-    signed = _signed(tune, bowing)
-    if plan.kind is not PlanKind.BY_PHRASE:
-        return Accents(_meet(tune, strokes, _all_spots(_spots(tune, plan), signed)))
-    spots = {kind: _spots(tune, AccentPlan(kind)) for kind in PHRASE_PLANS}
+    chosen = _phrase_plans(tune, bowing, strokes)
+    spots = _spots_of(tune, bowing, chosen)
+    return Accents(_meet(tune, strokes, _all_spots(spots, _signed(tune, bowing))), chosen)
+
+
+def _phrase_plans(tune: Tune, bowing: Bowing, strokes: Strokes) -> tuple[PhrasePlan, ...]:
+    """For each phrase with bars whose plan is by phrase, what these bars take."""
+    plans = (bowing.accents, *bowing.accent_changes.values())
+    if all(plan.kind is not PlanKind.BY_PHRASE for plan in plans):
+        return ()
     driven = {
-        kind: Counter(accent.bar for accent in _meet(tune, strokes, spots[kind]) if _counts_for_phrase(accent))
+        kind: Counter(
+            accent.bar for accent in _meet(tune, strokes, _spots(tune, AccentPlan(kind))) if _counts_for_phrase(accent)
+        )
         for kind in PHRASE_PLANS
     }
-    chosen = tuple(
+    in_force = bowing.plans(len(tune.bars))
+    by_phrase = (tuple(bar for bar in bars if in_force[bar].kind is PlanKind.BY_PHRASE) for bars in phrases(tune))
+    return tuple(
         PhrasePlan(bars, max(PHRASE_PLANS, key=lambda kind: sum(driven[kind][bar] for bar in bars)))
-        for bars in phrases(tune)
+        for bars in by_phrase
+        if bars
     )
-    mixed = tuple(spots[phrase.kind][bar] for phrase in chosen for bar in phrase.bars)
-    return Accents(_meet(tune, strokes, _all_spots(mixed, signed)), chosen)
+
+
+def toggle_place(tune: Tune, bowing: Bowing, bar: int, place: Fraction) -> Bowing:
+    """Accent a place of one bar, or stop doing so; the bar has places of its own then.
+
+    Where these are just the places of the bowing's main plan, the bar has that plan again.
+
+    Args:
+        tune: The tune.
+        bowing: A bowing of it.
+        bar: Index in ``tune.bars``.
+        place: Quarter notes from the beginning of the full bar.
+    """
+    meter = tune.bars[bar].meter
+    plan = bowing.plan_in(bar)
+    if plan.kind is PlanKind.BY_PHRASE:
+        chosen = _phrase_plans(tune, bowing, work_out(tune, bowing))
+        plan = next(AccentPlan(phrase.kind) for phrase in chosen if bar in phrase.bars)
+    places = tuple(sorted({*accented_places(plan, meter)} ^ {place}))
+    own = AccentPlan(PlanKind.PLACES, places) if places else AccentPlan(PlanKind.NONE)
+    main = bowing.accents
+    if main.kind is not PlanKind.BY_PHRASE and accented_places(main, meter) == places:
+        own = main
+    return set_plan(tune, bowing, own, bar, bar + 1)
 
 
 @once
@@ -168,34 +202,69 @@ _Spots: TypeAlias = tuple[tuple[_Spot, ...], ...]
 @once
 def _spots(tune: Tune, plan: AccentPlan) -> _Spots:
     """The places that a plan accents in each bar."""
+    times = ticks(tune)
+    places = {
+        meter: [(place, *divmod(place.numerator * times.per_quarter, place.denominator)) for place in found]
+        for meter, found in _places(tune, plan).items()
+    }
     return tuple(
         tuple(
-            _spot(bar, place, place - bar.start, written=False)
-            for place in accented_places(plan, bar.meter)
-            if 0 <= place - bar.start < bar.length
+            _spot(bar, of_bar, place, tick - of_bar.start, between_ticks=bool(rest))
+            for place, tick, rest in places[bar.meter]
+            if of_bar.ends and of_bar.start <= tick < of_bar.start + of_bar.ends[-1]
         )
-        for bar in tune.bars
+        for bar, of_bar in zip(tune.bars, times.bars, strict=True)
     )
+
+
+def _spots_of(tune: Tune, bowing: Bowing, chosen: tuple[PhrasePlan, ...]) -> _Spots:
+    """The places that the plans in force accent, those by phrase as chosen."""
+    if not chosen and not bowing.accent_changes:
+        return _spots(tune, bowing.accents)
+    plans = list(bowing.plans(len(tune.bars)))
+    for phrase in chosen:
+        for bar in phrase.bars:
+            plans[bar] = AccentPlan(phrase.kind)
+    return tuple(_spots(tune, plan)[bar] for bar, plan in enumerate(plans))
+
+
+def _places(tune: Tune, plan: AccentPlan) -> dict[Meter, tuple[Fraction, ...]]:
+    return {meter: accented_places(plan, meter) for meter in {bar.meter for bar in tune.bars}}
 
 
 def _signed(tune: Tune, bowing: Bowing) -> dict[int, list[_Spot]]:
     """Places of the notes that carry a written accent, by bar."""
     signed: dict[int, list[_Spot]] = {}
     for note_id, signs in bowing.signs.items():
-        if not WRITTEN_ACCENTS.isdisjoint(signs.articulations) and not tune.note(note_id).is_rest:
-            bar = tune.bar_of[note_id]
-            at = tune.note(note_id).at
-            signed.setdefault(bar, []).append(_spot(tune.bars[bar], tune.bars[bar].start + at, at, written=True))
+        note = tune.note(note_id)
+        if not WRITTEN_ACCENTS.isdisjoint(signs.articulations) and not note.is_rest:
+            index = tune.bar_of[note_id]
+            bar, times = tune.bars[index], ticks(tune).bars[index]
+            number = bar.notes.index(note)
+            tick = times.ends[number] - times.lengths[number]
+            signed.setdefault(index, []).append(_spot(bar, times, bar.start + note.at, tick, written=True))
     return signed
 
 
-def _spot(bar: Bar, place: Fraction, at: Fraction, *, written: bool) -> _Spot:
-    index = max(index for index, note in enumerate(bar.notes) if note.at <= at)
+def _spot(
+    bar: Bar, times: BarTicks, place: Fraction, tick: int, *, between_ticks: bool = False, written: bool = False
+) -> _Spot:
+    """What stands at a place.
+
+    Args:
+        bar: The bar.
+        times: Its times.
+        place: Quarter notes from the beginning of a full bar.
+        tick: The same from the bar's first note, the last tick that is not behind the place.
+        between_ticks: The place lies behind that tick, where no note can begin.
+        written: The note carries an accent sign.
+    """
+    index = bisect_right(times.ends, tick)
     note = bar.notes[index]
     silence: Silence | None
     if note.is_rest:
         silence = Silence.REST
-    elif note.at < at:
+    elif between_ticks or times.ends[index] - times.lengths[index] < tick:
         silence = Silence.SOUNDING
     else:
         silence = Silence.HELD if note.held else None

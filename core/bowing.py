@@ -13,6 +13,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import Enum
 from fractions import Fraction
+from itertools import pairwise
 
 from immutabledict import immutabledict
 
@@ -139,6 +140,7 @@ class Bowing:
             ``retakes`` is neither in ``joins`` nor in ``marks``.
         signs: What else stands on a note, by note id; a note with nothing is not listed.
         accents: The plan that the bowing is meant to drive.
+        accent_changes: Other plans by index of the bar in ``Tune.bars`` from which on each holds, until the next.
     """
 
     name: str
@@ -147,6 +149,20 @@ class Bowing:
     retakes: frozenset[str] = frozenset()
     signs: immutabledict[str, Signs] = immutabledict()
     accents: AccentPlan = AccentPlan()
+    accent_changes: immutabledict[int, AccentPlan] = immutabledict()
+
+    def plan_in(self, bar: int) -> AccentPlan:
+        """The accent plan in force in a bar, by index in ``Tune.bars``."""
+        begins = max((index for index in self.accent_changes if index <= bar), default=None)
+        return self.accents if begins is None else self.accent_changes[begins]
+
+    def plans(self, bar_count: int) -> tuple[AccentPlan, ...]:
+        """The accent plan in force in each of the first bars."""
+        plans, plan = [], self.accents
+        for bar in range(bar_count):
+            plan = self.accent_changes.get(bar, plan)
+            plans.append(plan)
+        return tuple(plans)
 
     def signs_on(self, note_id: str) -> Signs:
         """Signs on a note; empty signs where there are none."""
@@ -289,6 +305,24 @@ def set_signs(bowing: Bowing, note_id: str, signs: Signs) -> Bowing:
     """Replace all signs on a note."""
     kept = bowing.signs.set(note_id, signs) if signs else bowing.signs.discard(note_id)
     return replace(bowing, signs=kept)
+
+
+def set_plan(tune: Tune, bowing: Bowing, plan: AccentPlan, first_bar: int = 0, stop_bar: int | None = None) -> Bowing:
+    """Set the accent plan of some bars; the others keep theirs.
+
+    Args:
+        tune: The tune.
+        bowing: A bowing of it.
+        plan: The plan.
+        first_bar: Index of the first bar in ``tune.bars``.
+        stop_bar: Index after the last bar; the end of the tune where None.
+    """
+    count = len(tune.bars)
+    plans = list(bowing.plans(count))
+    plans[first_bar:stop_bar] = [plan] * len(plans[first_bar:stop_bar])
+    base = plans[0] if len(set(plans)) == 1 else bowing.accents
+    changes = {bar: now for bar, (before, now) in enumerate(pairwise([base, *plans])) if now != before}
+    return replace(bowing, accents=base, accent_changes=immutabledict(changes))
 
 
 def separate_bows(bowing: Bowing, name: str) -> Bowing:

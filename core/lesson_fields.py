@@ -73,6 +73,7 @@ class BowingFields:
     """
 
     accents: AccentPlan = AccentPlan()
+    accent_changes: Mapping[int, AccentPlan] = field(default_factory=immutabledict)
     marks: Mapping[str, Mark] = field(default_factory=immutabledict)
     retakes: frozenset[str] = NO_NAMES
     slurs: frozenset[str] = NO_NAMES
@@ -120,6 +121,21 @@ def _write_plan(plan: AccentPlan) -> str:
 
 def _read_plan(text: str) -> AccentPlan:
     return AccentPlan(PlanKind.PLACES) if text.strip() == PlanKind.PLACES.value else parse_plan(text)
+
+
+def _write_changes(changes: Mapping[int, AccentPlan]) -> str:
+    """``4=backbeat 8=0,3/2``: the index of the bar from which on a plan holds, counted from 0."""
+    return " ".join(f"{bar}={_write_plan(plan)}" for bar, plan in sorted(changes.items()))
+
+
+def _read_changes(text: str) -> Mapping[int, AccentPlan]:
+    changes = {}
+    for word in text.split():
+        match = re.fullmatch(r"(\d{1,9})=(\S+)", word)
+        if match is None:
+            raise ValueError(word)
+        changes[int(match[1])] = _read_plan(match[2])
+    return immutabledict(changes)
 
 
 def _write_marks(marks: Mapping[str, Mark]) -> str:
@@ -226,6 +242,7 @@ TUNE_ROWS: dict[str, _Row] = {
 }
 BOWING_ROWS: dict[str, _Row] = {
     "accents": _Row(_write_plan, _read_plan),
+    "accent_changes": _Row(_write_changes, _read_changes),
     "marks": _Row(_write_marks, _read_marks),
     "retakes": _IDS,
     "slurs": _IDS,
@@ -279,6 +296,7 @@ def from_fields(texts: Iterable[tuple[str, str]]) -> Fields:
     for name, text in texts:
         key = name.removeprefix(PREFIX)
         owner, dot, bowing_key = key.rpartition(".")
+        bowing_key = bowing_key.replace("-", "_")
         if name == _FORMAT_FIELD:
             continue
         if name.startswith(_CREDIT_PREFIX):

@@ -65,7 +65,7 @@ def phrase_plans(view: View) -> Iterator[Finding]:
         if bars:
             told.append(f"{where} in {words.bars(view.tune, bars)}")
     yield Finding(
-        "phrase-plans", Severity.NOTE, view.numbers(range(len(view.tune.bars))), None, (),
+        "phrase-plans", Severity.NOTE, view.numbers(bar for phrase in phrases for bar in phrase.bars), None, (),
         words.sentence(f"phrase by phrase, the accents lie {words.listed(told)}"),
     )  # fmt: skip
 

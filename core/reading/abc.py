@@ -15,6 +15,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
+from core.accent_plan import plan_of_dance
 from core.errors import Problem, UnreadableFileError
 from core.lesson import Lesson
 from core.reading import Reading, abc_bars, abc_fields
@@ -278,7 +279,7 @@ def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Comp
         part_order=_part_order(header, {bar.part for bar in bars}, complaints),
         number=header.number if header.number is not None else place,
     )
-    return Lesson(tune, (bowing,))
+    return Lesson(tune, (replace(bowing, accents=plan_of_dance(tune.dance, tune.bars[0].meter)),))
 
 
 def _part_order(header: _Header, parts: set[str], complaints: Complaints) -> tuple[str, ...]:

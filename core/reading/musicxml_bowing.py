@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from itertools import accumulate
 
 from immutabledict import immutabledict
@@ -148,7 +149,7 @@ def _signs(draft: DraftNote, hook_sign: Articulation | None) -> Signs:
 
 
 def _with_marks(bowing: Bowing, marks: Mapping[str, Mark]) -> Bowing:
-    return Bowing(bowing.name, bowing.joins, immutabledict(marks), bowing.retakes, bowing.signs, bowing.accents)
+    return replace(bowing, marks=immutabledict(marks))
 
 
 # ---- files of ours
@@ -172,7 +173,10 @@ def _apply_fields(
         elif note_id in tune.places:
             complaints.say(0, f"“{bowing.name}”: the fixed bow mark of {_where(tune, note_id)} is gone from the notes.")
     retakes = frozenset(i for i in fields.retakes if i in tune.places and i not in bowing.joins and i not in marks)
-    bowing = Bowing(bowing.name, bowing.joins, immutabledict(marks), retakes, bowing.signs, fields.accents)
+    changes = immutabledict({bar: plan for bar, plan in fields.accent_changes.items() if bar < len(tune.bars)})
+    bowing = replace(
+        bowing, marks=immutabledict(marks), retakes=retakes, accents=fields.accents, accent_changes=changes
+    )
     return _fix_foreign_bows(tune, bowing, bows, complaints)
 
 
@@ -197,10 +201,8 @@ def _fix_foreign_bows(tune: Tune, bowing: Bowing, bows: Mapping[str, DraftNote],
                 f"“{bowing.name}”: the {bow.value}-bow of {_where(tune, note_id)} does not follow from the strokes "
                 "before it; it is taken as fixed.",
             )
-            bowing = Bowing(
-                bowing.name, bowing.joins, bowing.marks.set(note_id, Mark(bow)), bowing.retakes - {note_id},
-                bowing.signs, bowing.accents,
-            )  # fmt: skip
+            marks, retakes = bowing.marks.set(note_id, Mark(bow)), bowing.retakes - {note_id}
+            bowing = replace(bowing, marks=marks, retakes=retakes)
     return bowing
 
 

@@ -124,6 +124,7 @@ def _bowing_fields(tune: Tune, bowing: Bowing) -> BowingFields:
     }
     return BowingFields(
         accents=bowing.accents,
+        accent_changes=bowing.accent_changes,
         marks=bowing.marks,
         retakes=bowing.retakes,
         slurs=frozenset(like_hooks),

@@ -2,7 +2,7 @@ from fractions import Fraction
 
 import pytest
 
-from core.accent_plan import BACKBEAT, ON_BEAT, AccentPlan, PlanKind, accented_places, parse_plan
+from core.accent_plan import BACKBEAT, ON_BEAT, AccentPlan, PlanKind, accented_places, parse_plan, plan_of_dance
 from core.tune import Meter
 
 
@@ -78,3 +78,30 @@ class TestReading:
     def test_anything_else_is_refused_with_what_was_expected(self, text: str) -> None:
         with pytest.raises(ValueError, match="expected on-beat, backbeat, by-phrase, none"):
             parse_plan(text)
+
+
+@pytest.mark.parametrize(
+    ("dance", "groups", "unit", "expected"),
+    [  # accents: Breathnach's and L. Mozart's metres; strathspey second-hand; reel, polka, waltz common practice
+        ("reel", (4,), 4, [1, 5]),
+        ("Double jig", (6,), 8, [1, 4]),
+        ("slip jig", (9,), 8, [1, 4, 7]),
+        ("slide", (12,), 8, [1, 4, 7, 10]),
+        ("hornpipe", (4,), 4, [1, 5]),
+        ("polka", (2,), 4, [1, 3]),
+        ("Strathspey", (4,), 4, [1, 5]),
+        ("waltz", (3,), 4, [1]),
+        ("march", (6,), 8, [1, 4]),
+        ("barndance", (4,), 4, [1, 5]),
+        ("polska", (3,), 4, [1, 5]),  # common practice, no source
+        ("", (3,), 4, [1]),
+    ],
+)
+def test_a_dance_begins_with_its_own_accents(dance, groups, unit, expected) -> None:
+    meter = Meter(groups, unit)
+    assert [int(place * 2) + 1 for place in accented_places(plan_of_dance(dance, meter), meter)] == expected
+
+
+def test_a_dance_whose_accents_are_the_beats_of_its_metre_has_the_named_plan() -> None:
+    assert plan_of_dance("waltz", Meter((3,), 4)) == AccentPlan()
+    assert plan_of_dance("polska", Meter((4,), 4)) == AccentPlan()  # not a metre that the dance is known in

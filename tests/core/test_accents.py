@@ -1,9 +1,12 @@
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
+from immutabledict import immutabledict
 
 from core.accent_plan import AccentPlan, PlanKind, parse_plan
-from core.accents import Accents, Met, Silence, phrases, weigh
+from core.accents import Accents, Met, Silence, phrases, toggle_place, weigh
+from core.bowing import Articulation, Bowing, Signs, set_plan, set_signs
 from core.strokes import work_out
 from tests.core.builders import bowed, tune_of
 
@@ -79,7 +82,7 @@ class TestByPhrase:
     def test_each_phrase_takes_what_it_drives_more_of(self) -> None:
         accents = weighed("A2B2c2d2|" * 4 + "A2uB2uc2d2|" + "uA2B2c2d2|" * 3, "by-phrase")
         assert [(phrase.bars, phrase.kind) for phrase in accents.phrases] == [
-            (range(0, 4), PlanKind.ON_BEAT), (range(4, 8), PlanKind.BACKBEAT),
+            ((0, 1, 2, 3), PlanKind.ON_BEAT), ((4, 5, 6, 7), PlanKind.BACKBEAT),
         ]  # fmt: skip
         assert accents.met[:8] == weighed("A2B2c2d2|" * 4).met
 
@@ -115,3 +118,66 @@ def test_count_adds_up_over_all_passes() -> None:
 def test_an_empty_bar_has_no_places() -> None:
     assert AccentPlan().kind is PlanKind.ON_BEAT
     assert met("z8|") == ["unstruck", "unstruck"]
+
+
+BACKBEAT = AccentPlan(PlanKind.BACKBEAT)
+
+
+class TestPlansThatChange:
+    FOUR = "A2B2c2d2|" * 4
+
+    def places(self, bowing: Bowing) -> list[tuple[int, Fraction]]:
+        tune = self.tune
+        return [(accent.bar, accent.place) for accent in weigh(tune, bowing, work_out(tune, bowing)).met]
+
+    def begin(self, plan: str = "on-beat", text: str = FOUR) -> Bowing:
+        self.tune, bowing = bowed(text, "4/4", parse_plan(plan))
+        return bowing
+
+    def test_a_plan_holds_for_its_bars_and_what_follows_is_kept(self) -> None:
+        bowing = self.begin()
+        bowing = set_plan(self.tune, bowing, BACKBEAT, 1, 3)
+        assert self.places(bowing) == [(0, 0), (0, 2), (1, 1), (1, 3), (2, 1), (2, 3), (3, 0), (3, 2)]
+        assert bowing.accents == AccentPlan()
+
+    def test_a_plan_for_the_whole_tune_leaves_no_changes(self) -> None:
+        bowing = self.begin()
+        bowing = set_plan(self.tune, bowing, BACKBEAT, 1, 3)
+        assert set_plan(self.tune, bowing, BACKBEAT) == replace(
+            bowing, accents=BACKBEAT, accent_changes=immutabledict()
+        )
+
+    def test_the_first_bar_can_have_a_plan_of_its_own(self) -> None:
+        bowing = self.begin()
+        bowing = set_plan(self.tune, bowing, AccentPlan(PlanKind.NONE), 0, 1)
+        assert (bowing.accents, dict(bowing.accent_changes)) == (
+            AccentPlan(), {0: AccentPlan(PlanKind.NONE), 1: AccentPlan()},
+        )  # fmt: skip
+        assert self.places(bowing)[0] == (1, 0)
+
+    def test_a_place_is_accented_in_one_bar_and_back_again(self) -> None:
+        bowing = self.begin()
+        changed = toggle_place(self.tune, bowing, 1, Fraction(3))
+        assert [place for bar, place in self.places(changed) if bar == 1] == [0, 2, 3]
+        assert [place for bar, place in self.places(changed) if bar == 2] == [0, 2]
+        assert toggle_place(self.tune, changed, 1, Fraction(3)) == bowing
+
+    def test_a_bar_without_its_last_place_has_no_accents(self) -> None:
+        bowing = self.begin("0")
+        assert toggle_place(self.tune, bowing, 2, Fraction(0)).plan_in(2) == AccentPlan(PlanKind.NONE)
+
+    def test_a_place_is_added_to_what_the_phrase_takes(self) -> None:
+        bowing = self.begin("by-phrase", "uA2B2c2d2|" + "A2B2c2d2|" * 3)
+        assert weigh(self.tune, bowing, work_out(self.tune, bowing)).phrases[0].kind is PlanKind.BACKBEAT
+        changed = toggle_place(self.tune, bowing, 1, Fraction(0))
+        assert changed.plan_in(1).places == (0, 1, 3)
+
+    def test_a_phrase_counts_only_its_bars_that_are_by_phrase(self) -> None:
+        bowing = self.begin("on-beat", "uA2B2c2d2|" * 3 + "vA2B2c2d2|")
+        bowing = set_plan(self.tune, bowing, parse_plan("by-phrase"), 3, 4)
+        told = weigh(self.tune, bowing, work_out(self.tune, bowing)).phrases
+        assert [(phrase.bars, phrase.kind) for phrase in told] == [((3,), PlanKind.ON_BEAT)]
+
+    def test_written_accents_count_beside_every_plan(self) -> None:
+        bowing = set_signs(self.begin("none"), "b1n2", Signs(articulations=(Articulation.ACCENT,)))
+        assert self.places(bowing) == [(1, 1)]

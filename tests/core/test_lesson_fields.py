@@ -31,6 +31,7 @@ TUNE = TuneFields(
 )
 BOWING = BowingFields(
     accents=AccentPlan(PlanKind.PLACES, (Fraction(0), Fraction(3, 2))),
+    accent_changes={0: AccentPlan(PlanKind.NONE), 12: AccentPlan(PlanKind.PLACES, (Fraction(0), Fraction(3, 2)))},
     marks={"b0n1": Mark(Bow.UP), "b2n3": Mark(Bow.DOWN, 2)},
     retakes=frozenset({"b1n1", "b1n2"}),
     slurs=frozenset({"b1n3"}),
@@ -46,6 +47,7 @@ TEXTS = [
     ("bowbench:credit-order", "1 0"),
     ("bowbench:bars", "0 start=3/2; 8X1 start=1/2 times=3 line=final key=-1,dorian,B-1,F0"),
     ("bowbench:P1.accents", "0,3/2"),
+    ("bowbench:P1.accent-changes", "0=none 12=0,3/2"),
     ("bowbench:P1.marks", "b0n1=up b2n3=down/2"),
     ("bowbench:P1.retakes", "b1n1 b1n2"),
     ("bowbench:P1.slurs", "b1n3"),
@@ -112,6 +114,9 @@ def test_a_later_version_is_told_and_its_fields_are_kept() -> None:
         ("bars", "0 key=1,sideways"),
         ("bars", "0 key=1,dorian,"),
         ("P1.accents", "sometimes"),
+        ("P1.accent-changes", "0=sometimes"),
+        ("P1.accent-changes", "-1=none"),
+        ("P1.accent-changes", "4"),
         ("P1.marks", "b0n1=sideways"),
         ("P1.marks", "b0n1=up/0"),
     ],

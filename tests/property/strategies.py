@@ -238,8 +238,15 @@ def bowings(draw: st.DrawFn, tune: Tune, name: str = "As written") -> Bowing:
         if draw(st.integers(0, 3)) == 0 and (found := draw(_signs())):
             signs[note.id] = found
         struck_before = True
+    changes = draw(st.dictionaries(st.integers(0, len(tune.bars) - 1), accent_plans(), max_size=3))
     return Bowing(
-        name, immutabledict(joins), immutabledict(marks), frozenset(retakes), immutabledict(signs), draw(accent_plans())
+        name,
+        immutabledict(joins),
+        immutabledict(marks),
+        frozenset(retakes),
+        immutabledict(signs),
+        draw(accent_plans()),
+        immutabledict(changes),
     )
 
 
