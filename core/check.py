@@ -7,9 +7,11 @@ from dataclasses import dataclass
 
 from core.accents import Met, weigh
 from core.bowing import Bowing
-from core.checks import emphasis, marks, retakes, returns, rounds, slurs
+from core.checks import emphasis, marks, reach, retakes, returns, rounds, slurs, strings
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View
+from core.reach import ORDINARY, Reach, ReachSettings
+from core.strings import STANDARD, Tuning
 from core.strokes import Strokes, work_out
 from core.tune import Tune
 
@@ -51,11 +53,13 @@ class Report:
         strokes: Every direction.
         findings: By first bar, then in the order of ``RULES``.
         totals: Counts.
+        reach: The way of the bow: longest stroke, bow used, where it stands.
     """
 
     strokes: Strokes
     findings: tuple[Finding, ...]
     totals: Totals
+    reach: Reach
 
 
 @dataclass(frozen=True, slots=True)
@@ -120,17 +124,49 @@ RULES = {
         slurs.equal_pitches, "Slur over two equal notes", "A slur has no attack inside; rules B2 and B9."
     ),
     "long-stroke": Rule(slurs.long_strokes, "Long stroke", "Common practice, no source."),
+    "stroke-beyond-bow": Rule(
+        reach.beyond_bow,
+        "Stroke too long for the bow",
+        "About 65 cm of hair (instrument handbooks, from memory) at about 5 cm/s, the slowest bow speed of ordinary "
+        "playing (Askenfelt, JASA 80, 1986, 1007, from memory).",
+    ),
+    "bow-runs-out": Rule(
+        reach.runs_out_anyhow,
+        "Bow runs out",
+        "Down-bows go from nut to point, up-bows from point to nut (Gehrkens, Essentials in Conducting, 1919, on "
+        "bowing); bow speeds roughly 5 to 100 cm/s (Askenfelt, JASA 80, 1986, 1007, from memory).",
+    ),
+    "bow-drift": Rule(
+        reach.drift,
+        "Bow drifts to one end",
+        "Saunders, Self-Instructing School for the Violin (1847), pp. 16–17: a single note needs as much bow as the "
+        "three slurred before it, else the bow runs out. Told beyond that.",
+    ),
+    "slur-leaps-string": Rule(
+        strings.slur_leaps,
+        "Slur leaps over a string",
+        "The bow touches neighbouring strings only without being lifted; common practice, no source.",
+    ),
 }
 """All rules by id, in the order in which findings of one bar are told."""
 
 _RANK = {rule: rank for rank, rule in enumerate(RULES)}
 
 
-def check(tune: Tune, bowing: Bowing) -> Report:
-    """Check a bowing by every rule."""
+def check(
+    tune: Tune, bowing: Bowing, reach_settings: ReachSettings = ORDINARY, tuning: Tuning = STANDARD
+) -> Report:
+    """Check a bowing by every rule.
+
+    Args:
+        tune: The tune.
+        bowing: A bowing of it.
+        reach_settings: What is assumed of bow and tempo.
+        tuning: How the fiddle is tuned.
+    """
     strokes = work_out(tune, bowing)
     accents = weigh(tune, bowing, strokes)
-    view = View(tune, bowing, strokes, accents)
+    view = View(tune, bowing, strokes, accents, reach_settings, tuning)
     findings = [finding for rule in RULES.values() for finding in rule.function(view)]
     findings.sort(key=lambda finding: _sort_key(tune, finding))
     totals = Totals(
@@ -144,7 +180,7 @@ def check(tune: Tune, bowing: Bowing) -> Report:
         consistency=returns.consistency(view),
         comes_round=strokes.comes_round,
     )
-    return Report(strokes, tuple(findings), totals)
+    return Report(strokes, tuple(findings), totals, view.reach)
 
 
 def _sort_key(tune: Tune, finding: Finding) -> tuple[int, int, int, int]:

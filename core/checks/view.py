@@ -11,6 +11,8 @@ from typing import TypeVar
 from core.accents import Accents
 from core.bowing import Bow, Bowing
 from core.once import once
+from core.reach import ORDINARY, Reach, ReachSettings, work_out_reach
+from core.strings import STANDARD, Tuning
 from core.strokes import Played, Strokes
 from core.tune import Note, Tune
 
@@ -26,12 +28,21 @@ class View:
         bowing: The bowing that is checked.
         strokes: Its directions.
         accents: How it meets its accent plan.
+        reach_settings: What is assumed of bow and tempo.
+        tuning: How the fiddle is tuned.
     """
 
     tune: Tune
     bowing: Bowing
     strokes: Strokes
     accents: Accents
+    reach_settings: ReachSettings = ORDINARY
+    tuning: Tuning = STANDARD
+
+    @cached_property
+    def reach(self) -> Reach:
+        """The way of the bow."""
+        return work_out_reach(self.tune, self.bowing, self.strokes, self.reach_settings)
 
     @cached_property
     def written_strokes(self) -> tuple[tuple[Note, ...], ...]:

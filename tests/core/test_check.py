@@ -57,6 +57,10 @@ TRIPPED = {
     "retake": ("A2vB2c2d2|", "none"),
     "equal-notes-slurred": ("A2(B2B2)c2|", "none"),
     "long-stroke": ("(ABcdefga|b8)|", "none"),
+    "stroke-beyond-bow": ("A8-|" * 10 + "A8|", "none"),
+    "bow-runs-out": ("A8-|A8-|A8-|A8-|A7B|" * 4, "none"),
+    "bow-drift": ("(ABcdefg)a|" * 6, "none"),
+    "slur-leaps-string": ("(G4g4)|", "none"),
 }
 
 
