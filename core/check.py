@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from core.accents import Met, weigh
 from core.bowing import Bowing
 from core.checks import emphasis, marks, reach, retakes, returns, rounds, slurs, strings
-from core.checks.finding import Finding, Remedy, Severity
+from core.checks.finding import Finding, Remedy
 from core.checks.view import View
 from core.reach import ORDINARY, Reach, ReachSettings
+from core.severity import NOTHING_QUIET, Quiet, Severity, turned_down
 from core.strings import STANDARD, Tuning
 from core.strokes import Strokes, work_out
 from core.tune import Tune
@@ -97,6 +98,12 @@ RULES = {
     "phrase-slurred-differently": Rule(
         returns.other_slurs, "Phrase comes again slurred differently", "Common practice, no source."
     ),
+    "like-on-other-bow": Rule(
+        returns.like_on_other_bow, "Like phrase on the other bow", "Common practice, no source."
+    ),
+    "like-slurred-differently": Rule(
+        returns.like_other_slurs, "Like phrase slurred differently", "Common practice, no source."
+    ),
     "accent-up": Rule(
         emphasis.up,
         "Accent on an up-bow",
@@ -154,20 +161,31 @@ _RANK = {rule: rank for rank, rule in enumerate(RULES)}
 
 
 def check(
-    tune: Tune, bowing: Bowing, reach_settings: ReachSettings = ORDINARY, tuning: Tuning = STANDARD
+    tune: Tune,
+    bowing: Bowing,
+    quiet: Quiet = NOTHING_QUIET,
+    reach_settings: ReachSettings = ORDINARY,
+    tuning: Tuning = STANDARD,
 ) -> Report:
     """Check a bowing by every rule.
 
     Args:
         tune: The tune.
         bowing: A bowing of it.
+        quiet: Rules to tell as notes or not at all; totals do not depend on it.
         reach_settings: What is assumed of bow and tempo.
         tuning: How the fiddle is tuned.
     """
     strokes = work_out(tune, bowing)
     accents = weigh(tune, bowing, strokes)
     view = View(tune, bowing, strokes, accents, reach_settings, tuning)
-    findings = [finding for rule in RULES.values() for finding in rule.function(view)]
+    findings = [
+        finding if told_as is finding.severity else replace(finding, severity=told_as)
+        for rule_id, rule in RULES.items()
+        if quiet.get(rule_id, Severity.FAULT)
+        for finding in rule.function(view)
+        if (told_as := turned_down(finding.severity, rule_id, quiet))
+    ]
     findings.sort(key=lambda finding: _sort_key(tune, finding))
     totals = Totals(
         strokes=sum(note.starts for note in strokes.played),

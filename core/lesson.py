@@ -9,6 +9,7 @@ from immutabledict import immutabledict
 
 from core.bowing import Bowing
 from core.errors import RefusedEditError
+from core.severity import NOTHING_QUIET, Quiet
 from core.tune import Tune
 
 AS_WRITTEN = "As written"
@@ -22,11 +23,13 @@ class Lesson:
         tune: The tune.
         bowings: At least one, in the order shown; names are unique.
         fields: Miscellaneous fields of the file that are not ours, by name, kept from opening to saving.
+        quiet: Rules of the check that the teacher turned down.
     """
 
     tune: Tune
     bowings: tuple[Bowing, ...]
     fields: immutabledict[str, str] = immutabledict()
+    quiet: Quiet = NOTHING_QUIET
 
     def named(self, name: str) -> Bowing:
         """The bowing of this name.

@@ -1,9 +1,10 @@
 """What MusicXML has no element for, as ``miscellaneous-field`` texts: one table of name -> how it is written and read.
 
-A field of ours is named ``bowbench:NAME`` where it belongs to the tune, ``bowbench:PART.NAME`` where it belongs to the
-bowing in the part of that id, and ``bowbench:credit.KIND`` for a credit that is no person, right or source. A value
-that is the default is not written, so a missing field reads as the default; a field that cannot be read is told and
-reads as the default too. Fields of other programs, and fields of ours that this version does not know, are kept.
+A field of ours is named ``bowbench:NAME`` where it belongs to the tune or the lesson, ``bowbench:PART.NAME`` where it
+belongs to the bowing in the part of that id, and ``bowbench:credit.KIND`` for a credit that is no person, right or
+source. A value that is the default is not written, so a missing field reads as the default; a field that cannot be
+read is told and reads as the default too. Fields of other programs, and fields of ours that this version does not
+know, are kept.
 """
 
 from __future__ import annotations
@@ -19,12 +20,15 @@ from immutabledict import immutabledict
 
 from core.accent_plan import AccentPlan, PlanKind, parse_plan
 from core.bowing import Bow, Mark
+from core.severity import NOTHING_QUIET, Quiet, Severity
 from core.tune import MODE_FIFTHS, BarLine, Key
 
 PREFIX = "bowbench:"
 FORMAT = "1"
 _FORMAT_FIELD = PREFIX + "format"
 _CREDIT_PREFIX = PREFIX + "credit."
+
+OFF = "off"
 
 NO_NAMES: frozenset[str] = frozenset()
 
@@ -48,7 +52,7 @@ class BarFacts:
 
 @dataclass(frozen=True, slots=True)
 class TuneFields:
-    """Fields of the tune; see ``Tune``.
+    """Fields of the tune and the lesson; see ``Tune`` and ``Lesson``.
 
     Attributes:
         bars: By the ``number`` attribute of the measure.
@@ -60,6 +64,7 @@ class TuneFields:
     other_titles: tuple[str, ...] = ()
     part_order: tuple[str, ...] = ()
     credit_order: tuple[int, ...] = ()
+    quiet: Quiet = NOTHING_QUIET
     bars: Mapping[str, BarFacts] = field(default_factory=immutabledict)
 
 
@@ -157,6 +162,22 @@ def _read_marks(text: str) -> Mapping[str, Mark]:
     return immutabledict(marks)
 
 
+def _write_quiet(quiet: Quiet) -> str:
+    """``accent-up=note retake=off``: how each rule that is turned down is told."""
+    return " ".join(f"{rule}={told_as.value if told_as else OFF}" for rule, told_as in sorted(quiet.items()))
+
+
+def _read_quiet(text: str) -> Quiet:
+    quiet: dict[str, Severity | None] = {}
+    for word in text.split():
+        match = re.fullmatch(rf"([a-z0-9-]+)=({Severity.NOTE.value}|{OFF})", word)
+        if match is None:
+            raise ValueError(word)
+        rule, told_as = match.groups()
+        quiet[rule] = None if told_as == OFF else Severity.NOTE
+    return immutabledict(quiet)
+
+
 def _write_key(key: Key) -> str:
     """``1,dorian,B-1,F0``: fifths, mode, then each altered step."""
     return ",".join([str(key.fifths), key.mode, *(f"{step}{alter}" for step, alter in key.altered)])
@@ -238,6 +259,7 @@ TUNE_ROWS: dict[str, _Row] = {
     "credit_order": _Row(
         lambda order: " ".join(map(str, order)), lambda text: tuple(_read_number(word) for word in text.split())
     ),
+    "quiet": _Row(_write_quiet, _read_quiet),
     "bars": _Row(_write_bars, _read_bars),
 }
 BOWING_ROWS: dict[str, _Row] = {

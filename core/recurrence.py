@@ -1,21 +1,18 @@
-"""Bars and phrases that come again.
+"""Bars and phrases that come again, note for note.
 
 Two bars are equal if their notes are: places, lengths, pitches, ties and rests. What belongs to a bowing (slurs, grace
-notes, ornaments) does not count, nor do chords, signs and bar lines. Only exact equality is told; a looser one would be
-another ``BarKey``.
+notes, ornaments) does not count, nor do chords, signs and bar lines. Bars that are merely like one another are told by
+``core.likeness``.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
-from typing import TypeAlias
 
 from core.once import once
+from core.ticks import ticks
 from core.tune import Bar, Tune
-
-BarKey: TypeAlias = Callable[[Bar], Hashable]
-"""What must be equal for two bars to count as the same."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,37 +30,35 @@ class Return:
     length: int
 
 
-def exact(bar: Bar) -> Hashable:
-    """Key of a bar that only bars with the very same notes share."""
-    return bar.start, tuple((note.at, note.length, note.pitches, note.held) for note in bar.notes)
-
-
 @once
-def bar_classes(tune: Tune, key: BarKey = exact) -> tuple[int, ...]:
+def bar_classes(tune: Tune) -> tuple[int, ...]:
     """For each bar the index of the first bar that is equal to it."""
     first: dict[Hashable, int] = {}
-    return tuple(first.setdefault(key(bar), index) for index, bar in enumerate(tune.bars))
+    return tuple(
+        first.setdefault((times.start, times.lengths, tuple([(note.pitches, note.held) for note in bar.notes])), index)
+        for index, (bar, times) in enumerate(zip(tune.bars, ticks(tune).bars, strict=True))
+    )
 
 
 @once
-def recurring_bars(tune: Tune, key: BarKey = exact) -> tuple[tuple[int, ...], ...]:
+def recurring_bars(tune: Tune) -> tuple[tuple[int, ...], ...]:
     """Groups of two or more equal bars as indexes, by first bar; bars that are not material are left out."""
     groups: dict[int, list[int]] = {}
-    for index, first in enumerate(bar_classes(tune, key)):
+    for index, first in enumerate(bar_classes(tune)):
         if is_material(tune.bars[index]):
             groups.setdefault(first, []).append(index)
     return tuple(tuple(group) for group in groups.values() if len(group) > 1)
 
 
 @once
-def returns(tune: Tune, key: BarKey = exact) -> tuple[Return, ...]:
+def returns(tune: Tune) -> tuple[Return, ...]:
     """Find what comes again, at the largest scale.
 
     Read from the left, each bar that was heard before opens the longest run of bars written in the same order
     somewhere before; the earliest place counts. Runs do not overlap one another or what they bring again, and runs
     without any material are left out. Takes time in proportion to the number of bars.
     """
-    classes = bar_classes(tune, key)
+    classes = bar_classes(tune)
     heard = _Heard(classes)
     found = []
     index = 0

@@ -14,6 +14,7 @@ from fractions import Fraction
 from functools import cached_property
 
 STEP_SEMITONES = {"C": 0, "D": 2, "E": 4, "F": 5, "G": 7, "A": 9, "B": 11}
+STEPS = "CDEFGAB"  # of an octave, upwards
 SHARP_ORDER = "FCGDAEB"
 MODE_FIFTHS = {  # fifths to add to the major key on the same tonic
     "major": 0, "minor": -3, "ionian": 0, "dorian": -2, "phrygian": -4,
@@ -41,6 +42,11 @@ class Pitch:
     def midi(self) -> int:
         """MIDI key number; A4 is 69."""
         return 12 * (self.octave + 1) + STEP_SEMITONES[self.step] + self.alter
+
+    @property
+    def height(self) -> int:
+        """Step on the staff, counted through all octaves whatever the accidentals; C4 is 28."""
+        return len(STEPS) * self.octave + STEPS.index(self.step)
 
     def __str__(self) -> str:
         return f"{self.step}{'#' * self.alter if self.alter > 0 else 'b' * -self.alter}{self.octave}"
@@ -142,6 +148,11 @@ class Meter:
     def is_compound(self) -> bool:
         """Beats of three units: 6/8, 9/8, 12/8 and the like."""
         return len(self.groups) == 1 and self.count > 3 and self.count % 3 == 0
+
+    @property
+    def beat_length(self) -> Fraction:
+        """Quarter notes in a beat: a group of three units in compound time, else one unit."""
+        return Fraction(4 * (3 if self.is_compound else 1), self.unit)
 
     def __str__(self) -> str:
         return f"{'+'.join(map(str, self.groups))}/{self.unit}" if self.groups else "free"

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 
 from core.accent_plan import PlanKind
 from core.accents import Accent, Met, Silence
@@ -31,14 +30,14 @@ PHRASE_PLANS = {PlanKind.ON_BEAT: "on the beat", PlanKind.BACKBEAT: "on the back
 def up(view: View) -> Iterator[Finding]:
     """Accents on up-bows."""
     for told in _told(view, Met.UP):
-        falls = "falls on an up-bow" if len(told.accents) == 1 else "fall on up-bows"
+        falls = "falls on an up-bow" if told.on_one_beat else "fall on up-bows"
         yield _finding(view, "accent-up", Severity.WARNING, told, f"{told.subject} {falls}")
 
 
 def buried(view: View) -> Iterator[Finding]:
     """Accents inside a slur."""
     for told in _told(view, Met.BURIED):
-        lies = "is buried inside a slur" if len(told.accents) == 1 else "are buried inside slurs"
+        lies = "is buried inside a slur" if told.on_one_beat else "are buried inside slurs"
         yield _finding(view, "accent-buried", Severity.WARNING, told, f"{told.subject} {lies}")
 
 
@@ -49,8 +48,9 @@ def unstruck(view: View) -> Iterator[Finding]:
         if len(told.accents) == 1:
             text = f"{told.subject} is not struck: {WHY[next(iter(reasons))]}"
         else:
+            are = "is" if told.on_one_beat else "are"
             counted = [f"{number} {REASONS[why][number > 1]}" for why, number in reasons.items()]
-            text = f"{told.subject} are not struck ({words.listed(counted)})"
+            text = f"{told.subject} {are} not struck ({words.listed(counted)})"
         yield _finding(view, "accent-unstruck", Severity.NOTE, told, text)
 
 
@@ -72,11 +72,19 @@ def phrase_plans(view: View) -> Iterator[Finding]:
 
 @dataclass(frozen=True, slots=True)
 class _Told:
-    """Neighbouring accents that are told in one finding, and the words that name them."""
+    """Accents that are told in one finding.
+
+    Attributes:
+        accents: In written order.
+        pass_number: The pass on which they are met so; None for every pass, or the first.
+        subject: The words that name them.
+        on_one_beat: All stand on the same beat of their bars, and the words say "the accent", not "accents".
+    """
 
     accents: list[Accent]
     pass_number: int | None
     subject: str
+    on_one_beat: bool
 
 
 def _told(view: View, met: Met) -> Iterator[_Told]:
@@ -95,22 +103,29 @@ def _told(view: View, met: Met) -> Iterator[_Told]:
         told += [
             (accent, accent.pass_number) for accent in passes if accent.met is met and accent.pass_number not in turned
         ]
-    for run in neighbours(told, lambda item: view.tune.bars[item[0].bar].number, lambda item: item[1]):
+    bars = view.tune.bars
+    for run in neighbours(
+        told, lambda item: bars[item[0].bar].number, lambda item: item[1], lambda item: view.section_of(item[0].bar)
+    ):
         accents, number = [accent for accent, _ in run], run[0][1]
         where = words.bars(view.tune, [accent.bar for accent in accents])
         when = "" if number is None else f" {words.times([number])}"
-        beat = words.beat(accents[0].place, view.tune.bars[accents[0].bar].meter)
-        what = f"the accent on {beat}" if len(run) == 1 else f"{len(run)} accents"
-        yield _Told(accents, number, f"in {where}{when}, {what}")
+        beats = {words.beat(accent.place, bars[accent.bar].meter) for accent in accents}
+        on_one_beat = len(beats) == 1
+        what = f"the accent on {beats.pop()}" if on_one_beat else f"{len(run)} accents"
+        yield _Told(accents, number, f"in {where}{when}, {what}", on_one_beat)
 
 
 @once
 def _by_place(view: View) -> tuple[list[Accent], ...]:
     """The accents of each written place, one for each pass, in written order."""
-    by_place: dict[tuple[int, Fraction], list[Accent]] = {}
+    by_place: dict[tuple[int, int], list[Accent]] = {}
+    visit = place = -1
     for accent in view.accents.met:
-        by_place.setdefault((accent.bar, accent.place), []).append(accent)
-    return tuple(passes for _, passes in sorted(by_place.items()))
+        place = place + 1 if accent.visit == visit else 0  # every visit of a bar has the same places
+        visit = accent.visit
+        by_place.setdefault((accent.bar, place), []).append(accent)
+    return tuple(by_place[key] for key in sorted(by_place))
 
 
 def _finding(view: View, rule: str, severity: Severity, told: _Told, text: str) -> Finding:

@@ -1,21 +1,15 @@
-"""What a check says: one finding, one sentence, and where there is one, a remedy."""
+"""What a check says: one finding, one sentence, and where there are any, remedies."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, field
-from enum import Enum
 
 from core.bowing import Bowing
+from core.severity import Severity
 from core.tune import Tune
 
-
-class Severity(Enum):
-    """How much a finding matters."""
-
-    FAULT = "fault"  # the writing contradicts itself
-    WARNING = "warning"  # it can be played, and is probably not meant
-    NOTE = "note"  # worth knowing
+__all__ = ["Finding", "Remedy", "Severity"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,12 +17,14 @@ class Remedy:
     """An edit that makes a finding go away.
 
     Attributes:
-        label: What it does, for a button or menu.
+        label: What it does and where, for a button or menu.
+        slurs: Slurs more (positive) or fewer (negative) than before.
         edit: Takes the tune and the bowing that was checked and returns the mended bowing. Left out of comparisons.
     """
 
     label: str
     edit: Callable[[Tune, Bowing], Bowing] = field(compare=False)
+    slurs: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +38,7 @@ class Finding:
         pass_number: The pass on which it happens, counted from 1; None where it holds on every pass or has none.
         notes: Ids of the notes to show, in written order.
         text: One sentence.
-        remedy: An edit that mends it, if one is obvious and safe.
+        remedies: Edits that mend it, where any are obvious without a search (``core.remedies`` finds more), best first.
     """
 
     rule: str
@@ -51,4 +47,9 @@ class Finding:
     pass_number: int | None
     notes: tuple[str, ...]
     text: str
-    remedy: Remedy | None = None
+    remedies: tuple[Remedy, ...] = ()
+
+    @property
+    def remedy(self) -> Remedy | None:
+        """The first remedy."""
+        return self.remedies[0] if self.remedies else None

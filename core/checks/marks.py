@@ -56,7 +56,7 @@ def _marks_inside(view: View) -> Iterator[tuple[str, list[tuple[int, bool]], int
 def _finding(view: View, rule: str, severity: Severity, note_id: str, text: str, pass_number: int | None) -> Finding:
     bar = view.tune.bar_of[note_id]
     remedy = Remedy("Take the mark away", partial(_without_mark, note_id))
-    return Finding(rule, severity, view.numbers([bar]), pass_number, (note_id,), words.sentence(text), remedy)
+    return Finding(rule, severity, view.numbers([bar]), pass_number, (note_id,), words.sentence(text), (remedy,))
 
 
 def _bar(view: View, note_id: str) -> str:

@@ -16,22 +16,27 @@ class _Kind:
     """What retakes must have in common to be told together."""
 
     over_rest: bool
+    at_seam: bool  # where a repeat or jump begins another phrase, and the bow may well be lifted
     bow: Bow | None  # None where it differs from pass to pass
     passes: tuple[int, ...]  # empty for every pass
 
 
 def planned(view: View) -> Iterator[Finding]:
-    """Retakes on every pass, and those that a rest makes easy."""
+    """Retakes on every pass, and those that a rest makes easy or that begin a part again."""
     for kind, notes in _retakes(view):
-        if kind.over_rest or not kind.passes:
+        if not _breaks_a_phrase(kind):
             yield _finding(view, "retake", Severity.NOTE, kind, notes)
 
 
 def on_some_passes(view: View) -> Iterator[Finding]:
-    """Retakes that a fixed direction asks for on some passes only, with no rest to make them in."""
+    """Retakes that a fixed direction asks for on some passes only, inside a phrase and with no rest to make them in."""
     for kind, notes in _retakes(view):
-        if kind.passes and not kind.over_rest:
+        if _breaks_a_phrase(kind):
             yield _finding(view, "retake-on-some-passes", Severity.WARNING, kind, notes)
+
+
+def _breaks_a_phrase(kind: _Kind) -> bool:
+    return bool(kind.passes) and not kind.over_rest and not kind.at_seam
 
 
 def _retakes(view: View) -> Iterator[tuple[_Kind, list[str]]]:
@@ -42,7 +47,8 @@ def _retakes(view: View) -> Iterator[tuple[_Kind, list[str]]]:
         directions = {played.bow for played in retakes}
         passes = () if len(retakes) == len(every) else tuple(played.pass_number for played in retakes)
         over_rest = all(played.over_rest for played in retakes)
-        found.append((note_id, _Kind(over_rest, directions.pop() if len(directions) == 1 else None, passes)))
+        at_seam = all(view.follows_a_jump(played) for played in retakes)
+        found.append((note_id, _Kind(over_rest, at_seam, directions.pop() if len(directions) == 1 else None, passes)))
     for run in neighbours(found, lambda item: view.number(item[0]), lambda item: item[1]):
         yield run[0][1], [note_id for note_id, _ in run]
 

@@ -1,22 +1,37 @@
-"""Material that is written again and bowed another way, compared as on the first pass."""
+"""Material that is written again and bowed another way, compared as on the first pass.
+
+What is the same binds, what is merely like suggests: the one is a warning or a note, the other a note. Bars of two
+sections that lie equally far apart and differ in the same way are told together, so that a phrase is one finding; a
+bar of it that comes with one note changed is told with it.
+"""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator
+from dataclasses import dataclass
 from enum import Enum
 from functools import partial
 
-from core.bowing import Bow, Join, fix_bow
+from core.bowing import Bow, fix_bow
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View
+from core.likeness import Likeness, Model, models
 from core.once import once
-from core.recurrence import Return, is_material, recurring_bars, returns
+from core.recurrence import is_material, recurring_bars
+from core.tune import Bar, Note, Tune
+
+LIKE = {
+    Likeness.ONE_NOTE: "but for one note",
+    Likeness.SHAPE: "in rhythm, rises and falls",
+}
+ANSWERING_DISTANCES = (1, 2, 4, 8, 16)  # bars, of a motif, a phrase, a part and a part played twice
+INTERVALS = ("", "a step", "a third", "a fourth", "a fifth", "a sixth", "a seventh", "an octave")
 
 
-class Likeness(Enum):
-    """How a bar that comes again is bowed, beside its first appearance."""
+class Bowed(Enum):
+    """How a bar is bowed beside its model."""
 
     ALIKE = "alike"
     OTHER_BOW = "on the other bow"
@@ -25,35 +40,51 @@ class Likeness(Enum):
 
 def other_bow(view: View) -> Iterator[Finding]:
     """Phrases with the same slurs that come again in the other direction."""
-    for first, again in _differing(view, Likeness.OTHER_BOW):
-        old, new = next(
-            (old, new)
-            for old, new in zip(view.sounding(first[0]), view.sounding(again[0]), strict=True)
-            if view.first_bow(old.id) is not view.first_bow(new.id)
-        )
-        bow = view.strokes.bows[old.id][0]
-        if new is view.sounding(again[0])[0]:
-            where, told = "", _beginnings(view, first[0], again[0])
-        else:
-            where = f", from {words.note(view.tune, new.id)} on"
-            told = (
-                f"there {bow.value} in {words.bars(view.tune, first[:1])}, "
-                f"{bow.turned.value} in {words.bars(view.tune, again[:1])}"
-            )
-        text = f"{_bring(view, first, again)} on the other bow{where} ({told})"
-        in_one_run = again == list(range(again[0], again[-1] + 1))
-        remedy = _begin_as_before(view, new.id, bow) if in_one_run else None
-        yield _finding(view, "phrase-on-other-bow", Severity.WARNING, again, text, remedy)
+    for group in _groups(view, Bowed.OTHER_BOW):
+        if group.is_same:
+            old, new = _turn(view, group)
+            bow = view.strokes.bows[old.id][0]
+            if new is view.sounding(group.again[0])[0]:
+                where, told = "", _beginnings(view, group)
+            else:
+                where = f", from {words.note(view.tune, new.id)} on"
+                told = (
+                    f"there {bow.value} in {words.bars(view.tune, group.first[:1])}, "
+                    f"{bow.turned.value} in {words.bars(view.tune, group.again[:1])}"
+                )
+            text = f"{_bring(view, group)} on the other bow{where} ({told})"
+            in_one_run = group.again == list(range(group.again[0], group.again[-1] + 1))
+            remedies = _begin_as_before(view, new.id, bow) if in_one_run else ()
+            yield _finding(view, "phrase-on-other-bow", Severity.WARNING, group, text, remedies)
 
 
 def other_slurs(view: View) -> Iterator[Finding]:
     """Phrases that come again with other slurs or hooks; a bar that begins on the other bow besides is named."""
-    for first, again in _differing(view, Likeness.OTHER_SLURS):
-        text = f"{_bring(view, first, again)} slurred differently"
-        old, new = view.sounding(first[0])[0].id, view.sounding(again[0])[0].id
-        if view.first_bow(old) is not view.first_bow(new):
-            text += f" ({_beginnings(view, first[0], again[0])})"
-        yield _finding(view, "phrase-slurred-differently", Severity.NOTE, again, text, None)
+    for group in _groups(view, Bowed.OTHER_SLURS):
+        if group.is_same:
+            text = f"{_bring(view, group)} slurred differently"
+            old, new = (view.sounding(bars[0])[0].id for bars in (group.first, group.again))
+            if view.first_bow(old) is not view.first_bow(new):
+                text += f" ({_beginnings(view, group)})"
+            yield _finding(view, "phrase-slurred-differently", Severity.NOTE, group, text)
+
+
+def like_on_other_bow(view: View) -> Iterator[Finding]:
+    """Phrases that are like an earlier one and begin on the other bow."""
+    for group in _groups(view, Bowed.OTHER_BOW):
+        if group.is_telling_likeness:
+            come = "comes" if len(view.numbers(group.again)) == 1 else "come"
+            text = f"{_are_like(view, group)} and {come} on the other bow ({_beginnings(view, group)})"
+            yield _finding(view, "like-on-other-bow", Severity.NOTE, group, text)
+
+
+def like_other_slurs(view: View) -> Iterator[Finding]:
+    """Phrases that are an earlier one transposed and have other slurs."""
+    for group in _groups(view, Bowed.OTHER_SLURS):
+        if group.is_telling_likeness:
+            are = "is" if len(view.numbers(group.again)) == 1 else "are"
+            text = f"{_are_like(view, group)} and {are} slurred differently"
+            yield _finding(view, "like-slurred-differently", Severity.NOTE, group, text)
 
 
 def consistency(view: View) -> float:
@@ -63,75 +94,173 @@ def consistency(view: View) -> float:
     the bar before is left out. 1.0 where nothing recurs.
     """
     alike = total = 0
-    joins = dict(view.bowing.joins)
-    for group in recurring_bars(view.tune):
-        for copies in zip(*(view.sounding(bar) for bar in group), strict=True):
-            opens_bar = copies[0].at == 0
-            bowed = Counter(
-                (bow, None if opens_bar else joins.get(note.id))
-                for note in copies
-                if (bow := view.first_bow(note.id)) is not None
-            )
-            alike += max(bowed.values(), default=0)
-            total += bowed.total()
+    joins = view.joins
+    bows = view.strokes.bows
+    for copies in _copies(view.tune):
+        bowed = Counter(
+            [
+                (found[0], None if opens_bar else joins.get(note_id))
+                for note_id, opens_bar in copies
+                if (found := bows[note_id])
+            ]
+        )
+        alike += max(bowed.values(), default=0)
+        total += bowed.total()
     return alike / total if total else 1.0
 
 
-def _differing(view: View, likeness: Likeness) -> Iterator[tuple[list[int], list[int]]]:
-    """The bars of each return that are bowed in this way: indexes of the first bars and of those that come again."""
-    for found, likenesses in zip(returns(view.tune), _likenesses(view), strict=True):
-        offsets = [offset for offset, other in enumerate(likenesses) if other is likeness]
-        again = [found.again + offset for offset in offsets]
-        if any(is_material(view.tune.bars[bar]) for bar in again):
-            yield [found.first + offset for offset in offsets], again
+@dataclass(frozen=True, slots=True)
+class _Group:
+    """Bars that differ from their models in one way.
+
+    Attributes:
+        how: In which way.
+        steps: How many steps of the scale they are transposed.
+        bars: By index, ascending, with their models.
+    """
+
+    how: Bowed
+    steps: int
+    bars: dict[int, Model]
+
+    @property
+    def again(self) -> list[int]:
+        """Indexes of the bars."""
+        return list(self.bars)
+
+    @property
+    def first(self) -> list[int]:
+        """Indexes of their models."""
+        return [model.bar for model in self.bars.values()]
+
+    @property
+    def is_same(self) -> bool:
+        """Something in it comes again note for note."""
+        return any(model.likeness is Likeness.SAME for model in self.bars.values())
+
+    @property
+    def is_telling_likeness(self) -> bool:
+        """Nothing in it is the same, but it lies where a phrase is answered: next to it, or so many phrases on.
+
+        A single bar elsewhere is like another by chance, and a sequence that runs on through its own bars is no
+        answer.
+        """
+        model = next(iter(self.bars.values()))
+        answers = len(self.bars) > 1 or model.distance in ANSWERING_DISTANCES
+        return not self.is_same and answers and self.bars.keys().isdisjoint(self.first)
+
+
+def _groups(view: View, how: Bowed) -> Iterator[_Group]:
+    """The bars that are bowed in this way, by first bar."""
+    return (group for group in _all_groups(view) if group.how is how)
 
 
 @once
-def _likenesses(view: View) -> tuple[list[Likeness], ...]:
-    """How each bar of each return is bowed."""
-    joins = dict(view.bowing.joins)
-    bows = dict(view.strokes.bows)
+def _all_groups(view: View) -> tuple[_Group, ...]:
+    """Bars and their models, drawn together by how they differ and by what lies between them."""
+    groups: dict[Hashable, _Group] = {}
+    for bar, model in models(view.tune).items():
+        how = _compare(view, bar, model)
+        if how is not Bowed.ALIKE:
+            notes_stay = model.likeness in (Likeness.SAME, Likeness.ONE_NOTE)
+            key = (
+                how,
+                model.distance,
+                view.section_of(bar),
+                view.section_of(model.bar),
+                notes_stay or model.likeness,
+                model.steps,
+            )
+            groups.setdefault(key, _Group(how, model.steps, {}))
+            groups[key].bars[bar] = model
     return tuple(
-        [_compare(view, joins, bows, found, offset) for offset in range(found.length)] for found in returns(view.tune)
+        sorted(
+            (group for group in groups.values() if any(_says_something(view.tune.bars[bar]) for bar in group.bars)),
+            key=lambda group: group.again[0],
+        )
     )
 
 
-def _compare(
-    view: View, joins: dict[str, Join], bows: dict[str, tuple[Bow, ...]], found: Return, offset: int
-) -> Likeness:
-    """Compare one bar of a return; how its first note is joined counts inside the run only."""
-    likeness = Likeness.ALIKE
-    copies = zip(view.sounding(found.first + offset), view.sounding(found.again + offset), strict=True)
-    for place, (old, new) in enumerate(copies):
-        if not bows[old.id] or not bows[new.id]:
-            return Likeness.ALIKE  # a part that is not played
-        if (place or offset) and joins.get(old.id) is not joins.get(new.id):
-            return Likeness.OTHER_SLURS
-        if bows[old.id][0] is not bows[new.id][0]:
-            likeness = Likeness.OTHER_BOW
-    return likeness
+def _says_something(bar: Bar) -> bool:
+    """A pick-up alone, however it is bowed, is told by the phrase that it leads to."""
+    return is_material(bar) and not bar.is_pickup
 
 
-def _bring(view: View, first: list[int], again: list[int]) -> str:
-    verb = "brings" if len(view.numbers(again)) == 1 else "bring"
-    return f"{words.bars(view.tune, again)} {verb} {words.bars(view.tune, first)} again"
+def _compare(view: View, bar: int, model: Model) -> Bowed:
+    """Compare a bar with its model; how its first note is joined counts where the bar before has its model before."""
+    old, new = view.sounding(model.bar), view.sounding(bar)
+    bows, joins = view.strokes.bows, view.joins
+    if not old or not bows[old[0].id] or not bows[new[0].id]:
+        return Bowed.ALIKE  # a part that is not played
+    if model.likeness is Likeness.ONE_NOTE:
+        return Bowed.ALIKE if bows[old[0].id][0] is bows[new[0].id][0] else Bowed.OTHER_BOW
+    before = models(view.tune).get(bar - 1)
+    goes_on = before is not None and before.bar == model.bar - 1 and before.likeness is model.likeness
+    slurs_alike = all(
+        joins.get(one.id) is joins.get(other.id)
+        for one, other in zip(old[not goes_on :], new[not goes_on :], strict=True)
+    )
+    if not slurs_alike:
+        return Bowed.ALIKE if model.likeness is Likeness.SHAPE else Bowed.OTHER_SLURS
+    compared = len(old) if model.likeness is Likeness.SAME else 1
+    alike = all(bows[old[k].id][0] is bows[new[k].id][0] for k in range(compared))
+    return Bowed.ALIKE if alike else Bowed.OTHER_BOW
 
 
-def _beginnings(view: View, first: int, again: int) -> str:
+def _turn(view: View, group: _Group) -> tuple[Note, Note]:
+    """The first note of a group that comes on the other bow, behind the note that it is compared with."""
+    old, new = view.sounding(group.first[0]), view.sounding(group.again[0])
+    if group.bars[group.again[0]].likeness is not Likeness.SAME:
+        return old[0], new[0]
+    pairs = zip(old, new, strict=True)
+    return next(pair for pair in pairs if view.first_bow(pair[0].id) is not view.first_bow(pair[1].id))
+
+
+def _bring(view: View, group: _Group) -> str:
+    verb = "brings" if len(view.numbers(group.again)) == 1 else "bring"
+    changed = [bar for bar, model in group.bars.items() if model.likeness is Likeness.ONE_NOTE]
+    but = f", {words.bars(view.tune, changed)} with one note changed," if changed else ""
+    return f"{words.bars(view.tune, group.again)} {verb} {words.bars(view.tune, group.first)} again{but}"
+
+
+def _are_like(view: View, group: _Group) -> str:
+    verb = "is" if len(view.numbers(group.again)) == 1 else "are"
+    how = LIKE.get(next(iter(group.bars.values())).likeness)
+    if how is None:
+        how = f"{INTERVALS[abs(group.steps)]} {'higher' if group.steps > 0 else 'lower'}"
+    return f"{words.bars(view.tune, group.again)} {verb} like {words.bars(view.tune, group.first)}, {how},"
+
+
+def _beginnings(view: View, group: _Group) -> str:
+    first, again = group.first[0], group.again[0]
     bows = [view.strokes.bows[view.sounding(bar)[0].id][0].value for bar in (first, again)]
     old, new = (words.bars(view.tune, [bar]) for bar in (first, again))
     return f"{old} began {bows[0]}, {new} begins {bows[1]}"
 
 
-def _begin_as_before(view: View, note_id: str, bow: Bow) -> Remedy | None:
+def _begin_as_before(view: View, note_id: str, bow: Bow) -> tuple[Remedy, ...]:
     """Fix the direction where the return begins, if a stroke begins there."""
     if not view.passes(note_id)[0].starts:
-        return None
-    return Remedy(
-        f"Take {words.note_of_bar(view.tune, note_id)} {bow.value}", partial(fix_bow, note_id=note_id, bow=bow)
+        return ()
+    label = f"Take {words.note_of_bar(view.tune, note_id)} {bow.value}"
+    return (Remedy(label, partial(fix_bow, note_id=note_id, bow=bow)),)
+
+
+def _finding(
+    view: View, rule: str, severity: Severity, group: _Group, text: str, remedies: tuple[Remedy, ...] = ()
+) -> Finding:
+    notes = tuple(note.id for bar in group.again for note in view.sounding(bar))
+    return Finding(rule, severity, view.numbers(group.again), None, notes, words.sentence(text), remedies)
+
+
+@once
+def _copies(tune: Tune) -> tuple[tuple[tuple[str, bool], ...], ...]:
+    """The notes that stand at the same place of equal bars: ids, and whether they open the bar."""
+    groups = (
+        [[note for note in tune.bars[bar].notes if not note.is_rest] for bar in group] for group in recurring_bars(tune)
     )
-
-
-def _finding(view: View, rule: str, severity: Severity, bars: list[int], text: str, remedy: Remedy | None) -> Finding:
-    notes = tuple(note.id for bar in bars for note in view.sounding(bar))
-    return Finding(rule, severity, view.numbers(bars), None, notes, words.sentence(text), remedy)
+    return tuple(
+        tuple((note.id, note is tune.bars[tune.bar_of[note.id]].notes[0]) for note in copies)
+        for group in groups
+        for copies in zip(*group, strict=True)
+    )

@@ -80,9 +80,9 @@ def _runs(view: View, section: range) -> list[list[int]]:
     return runs
 
 
-def _always(view: View, note_id: str, bow: Bow) -> Remedy | None:
+def _always(view: View, note_id: str, bow: Bow) -> tuple[Remedy, ...]:
     """Fix a direction on every pass, if a stroke begins there on every pass."""
     if not all(played.starts for played in view.passes(note_id)):
-        return None
+        return ()
     label = f"Take {words.note_of_bar(view.tune, note_id)} {bow.value} every time"
-    return Remedy(label, partial(fix_bow, note_id=note_id, bow=bow))
+    return (Remedy(label, partial(fix_bow, note_id=note_id, bow=bow)),)

@@ -9,12 +9,13 @@ from fractions import Fraction
 from functools import partial
 from itertools import accumulate
 
-from core.bowing import Articulation, Bowing, Join, Ornament, set_signs
+from core.bowing import Articulation, Bowing, Grace, Join, set_signs
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View, neighbours
 from core.once import once
-from core.tune import Tune
+from core.ticks import ticks
+from core.tune import STEPS, Pitch, Tune
 
 MOST_NOTES_IN_A_STROKE = 8  # common practice, no source: a bar of a reel
 LONGEST_STROKE_IN_BARS = Fraction(3, 2)
@@ -42,14 +43,37 @@ def equal_pitches(view: View) -> Iterator[Finding]:
             pitches = "".join(map(str, view.tune.note(run[0]).pitches))
             name = words.note(view.tune, run[0])
             text = f"in {where}, {name} is slurred to the same note before it ({pitches}) and is not heard"
-            label = f"Put a cut on {name}"
+            label = f"Put a cut on {words.note_of_bar(view.tune, run[0])} ({_cut_in_words(view, run[0])})"
         else:
             text = f"in {where}, {len(run)} notes are slurred to the same note before them and are not heard"
             label = f"Put cuts on the {len(run)} notes"
         remedy = Remedy(label, partial(_with_cuts, tuple(run)))
         yield Finding(
-            "equal-notes-slurred", Severity.NOTE, view.numbers(bars), None, tuple(run), words.sentence(text), remedy
+            "equal-notes-slurred", Severity.NOTE, view.numbers(bars), None, tuple(run), words.sentence(text), (remedy,)
         )
+
+
+def cut_pitch(tune: Tune, note_id: str) -> Pitch:
+    """The pitch of a cut that parts a note from an equal one before it: the next step up.
+
+    An accidental that stands on that step in the bar so far holds, else the key signature. Common practice, no source.
+    """
+    note = tune.note(note_id)
+    bar = tune.bars[tune.bar_of[note_id]]
+    octave, place = divmod(note.pitches[-1].height + 1, len(STEPS))
+    step = STEPS[place]
+    alter = bar.key.alters()[step]
+    for earlier in bar.notes:
+        if earlier.at >= note.at:
+            break
+        alter = next((p.alter for p in earlier.pitches if (p.octave, p.step) == (octave, step)), alter)
+    return Pitch(octave, step, alter)
+
+
+def _cut_in_words(view: View, note_id: str) -> str:
+    """Where the cut lies: a third finger has the open string above for its upper neighbour."""
+    pitch = cut_pitch(view.tune, note_id)
+    return f"{pitch}, the {'open string above' if pitch.midi in view.tuning.open_keys[1:] else 'next note up'}"
 
 
 def long_strokes(view: View) -> Iterator[Finding]:
@@ -80,19 +104,22 @@ def _reach(tune: Tune) -> tuple[int, ...]:
 
     The place before the note itself where even that note is too long. Free metre sets no limit.
     """
-    begins = [Fraction(0), *accumulate(note.length for note in tune.sequence)]
-    reach = []
-    for place, note in enumerate(tune.sequence):
-        full = tune.bars[tune.bar_of[note.id]].meter.bar_length
-        if full is None:
-            reach.append(len(begins))
-        else:
-            reach.append(bisect_right(begins, begins[place] + LONGEST_STROKE_IN_BARS * full) - 2)
+    bars = ticks(tune).bars
+    begins = [0, *accumulate(length for bar in bars for length in bar.lengths)]
+    reach: list[int] = []
+    for bar in bars:
+        first = len(reach)
+        if bar.full is None:
+            reach += [len(begins)] * len(bar.lengths)
+            continue
+        longest = bar.full * LONGEST_STROKE_IN_BARS.numerator // LONGEST_STROKE_IN_BARS.denominator
+        reach += [bisect_right(begins, begins[first + k] + longest) - 2 for k in range(len(bar.lengths))]
     return tuple(reach)
 
 
 def _with_cuts(note_ids: tuple[str, ...], tune: Tune, bowing: Bowing) -> Bowing:
     for note_id in note_ids:
         signs = bowing.signs_on(note_id)
-        bowing = set_signs(bowing, note_id, replace(signs, ornaments=(*signs.ornaments, Ornament.CUT)))
+        cut = Grace((cut_pitch(tune, note_id),), slashed=True)
+        bowing = set_signs(bowing, note_id, replace(signs, graces=(*signs.graces, cut)))
     return bowing

@@ -29,7 +29,7 @@ def slur_leaps(view: View) -> Iterator[Finding]:
             label = f"Hook the {len(run)} notes: the bow stops before each"
         yield Finding(
             "slur-leaps-string", Severity.WARNING, view.numbers(bars), None, ids, words.sentence(text),
-            Remedy(label, partial(_hooked, ids)),
+            (Remedy(label, partial(_hooked, ids)),),
         )  # fmt: skip
 
 

@@ -9,8 +9,9 @@ from functools import cached_property
 from typing import TypeVar
 
 from core.accents import Accents
-from core.bowing import Bow, Bowing
+from core.bowing import Bow, Bowing, Join
 from core.once import once
+from core.order import sections
 from core.reach import ORDINARY, Reach, ReachSettings, work_out_reach
 from core.strings import STANDARD, Tuning
 from core.strokes import Played, Strokes
@@ -45,11 +46,16 @@ class View:
         return work_out_reach(self.tune, self.bowing, self.strokes, self.reach_settings)
 
     @cached_property
+    def joins(self) -> Mapping[str, Join]:
+        """The joins of the bowing as a plain mapping, which is faster to look up in."""
+        return dict(self.bowing.joins)
+
+    @cached_property
     def written_strokes(self) -> tuple[tuple[Note, ...], ...]:
         """The written notes of each stroke, held notes among them, in written order."""
         strokes: list[list[Note]] = []
         after_rest = True
-        joins = dict(self.bowing.joins)
+        joins = self.joins
         for note in self.tune.sequence:
             if note.is_rest:
                 after_rest = True
@@ -71,6 +77,10 @@ class View:
                 passes.update(number for number, bow in enumerate(directions, 1) if bow is not directions[0])
         return {bar: tuple(sorted(passes)) for bar, passes in turned.items()}
 
+    def section_of(self, bar: int) -> int:
+        """First bar (index) of the section that a bar (index) stands in."""
+        return _section_starts(self.tune)[bar]
+
     def sounding(self, bar: int) -> tuple[Note, ...]:
         """The notes of a bar (index), rests left out."""
         return _sounding(self.tune)[bar]
@@ -83,6 +93,12 @@ class View:
     def passes(self, note_id: str) -> tuple[Played, ...]:
         """Every playing of a note."""
         return self.strokes.by_note.get(note_id, ())
+
+    def follows_a_jump(self, played: Played) -> bool:
+        """Whether a note opens a bar that is entered from another than the one written before it."""
+        if self.sounding(played.bar)[0].id != played.note_id or not played.visit:
+            return False
+        return self.strokes.order[played.visit - 1].bar != played.bar - 1
 
     def passes_of_bar(self, bar: int) -> int:
         """How often a bar (index) is played."""
@@ -106,25 +122,35 @@ class View:
 
 
 def neighbours(
-    items: Iterable[Item], number_of: Callable[[Item], int], kind_of: Callable[[Item], Hashable]
+    items: Iterable[Item],
+    number_of: Callable[[Item], int],
+    kind_of: Callable[[Item], Hashable],
+    section_of: Callable[[Item], Hashable] | None = None,
 ) -> list[list[Item]]:
-    """Group items of one kind that stand in the same bar or in bars side by side.
+    """Group items of one kind that stand in the same bar, in bars side by side, or in the same section.
 
     Args:
         items: In written order.
         number_of: Printed number of an item's bar (so that a pick-up between two bars does not part them).
         kind_of: Items are grouped with their own kind only; other kinds between do not part them.
+        section_of: The section of an item; without it sections do not count.
     Returns:
         Groups, one kind after the other, the items of each in the order given.
     """
     kinds: dict[Hashable, list[list[Item]]] = {}
     for item in items:
         groups = kinds.setdefault(kind_of(item), [])
-        if groups and number_of(item) - number_of(groups[-1][-1]) <= 1:
+        near = groups and number_of(item) - number_of(groups[-1][-1]) <= 1
+        if near or (groups and section_of and section_of(item) == section_of(groups[-1][-1])):
             groups[-1].append(item)
         else:
             groups.append([item])
     return [group for groups in kinds.values() for group in groups]
+
+
+@once
+def _section_starts(tune: Tune) -> tuple[int, ...]:
+    return tuple(section.start for section in sections(tune) for _ in section)
 
 
 @once

@@ -88,9 +88,9 @@ def beat(place: Fraction, meter: Meter) -> str:
 
     Args:
         place: Quarter notes from the beginning of a full bar.
-        meter: Its metre; the beat is a group of three units in compound time, else one unit.
+        meter: Its metre.
     """
-    length = Fraction(4 * (3 if meter.is_compound else 1), meter.unit)
+    length = meter.beat_length
     number, rest = int(place // length) + 1, place % length
     if not rest:
         return f"beat {number}"

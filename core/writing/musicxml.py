@@ -75,6 +75,7 @@ def _add_header(root: etree._Element, lesson: Lesson, part_ids: list[str]) -> No
             other_titles=tune.other_titles,
             part_order=tune.part_order,
             credit_order=shelves.order,
+            quiet=lesson.quiet,
             bars=_bar_facts(tune),
         ),
         {part_id: _bowing_fields(tune, bowing) for part_id, bowing in zip(part_ids, lesson.bowings, strict=True)},

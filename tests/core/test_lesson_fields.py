@@ -2,6 +2,7 @@ from dataclasses import fields
 from fractions import Fraction
 
 import pytest
+from immutabledict import immutabledict
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, Mark
@@ -16,6 +17,7 @@ from core.lesson_fields import (
     from_fields,
     to_fields,
 )
+from core.severity import Severity
 from core.tune import BarLine, Key
 
 TUNE = TuneFields(
@@ -24,6 +26,7 @@ TUNE = TuneFields(
     other_titles=("The Otter", "a; b, “c”"),
     part_order=("A", "A", "B"),
     credit_order=(1, 0),
+    quiet=immutabledict({"retake": None, "accent-up": Severity.NOTE}),
     bars={
         "0": BarFacts(start=Fraction(3, 2)),
         "8X1": BarFacts(Fraction(1, 2), 3, BarLine.FINAL, Key(-1, "dorian", (("B", -1), ("F", 0)))),
@@ -45,6 +48,7 @@ TEXTS = [
     ("bowbench:other-titles", '["The Otter", "a; b, “c”"]'),
     ("bowbench:part-order", '["A", "A", "B"]'),
     ("bowbench:credit-order", "1 0"),
+    ("bowbench:quiet", "accent-up=note retake=off"),
     ("bowbench:bars", "0 start=3/2; 8X1 start=1/2 times=3 line=final key=-1,dorian,B-1,F0"),
     ("bowbench:P1.accents", "0,3/2"),
     ("bowbench:P1.accent-changes", "0=none 12=0,3/2"),

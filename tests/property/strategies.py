@@ -14,7 +14,9 @@ from immutabledict import immutabledict
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Articulation, Bow, Bowing, Grace, Join, Mark, Ornament, Signs, can_join
+from core.check import RULES
 from core.lesson import Lesson
+from core.severity import Severity
 from core.tune import (
     MODE_FIFTHS,
     SHARP_ORDER,
@@ -262,6 +264,7 @@ def lessons(draw: st.DrawFn) -> Lesson:
         tune,
         tuple(draw(bowings(tune, name)) for name in names),
         immutabledict(draw(st.dictionaries(names_of_others, legal_text, max_size=2))),
+        immutabledict(draw(st.dictionaries(st.sampled_from(tuple(RULES)), st.sampled_from((Severity.NOTE, None))))),
     )
 
 

@@ -41,11 +41,21 @@ def test_neighbouring_bars_are_told_together() -> None:
     assert (finding.bars, finding.notes) == ((1, 2), ("b0n1", "b0n3", "b1n1", "b1n3"))
 
 
-def test_bars_apart_are_not() -> None:
-    assert told("uA2B2c2d2|vA2B2c2d2|uA2B2c2d2|") == [
+def test_bars_of_one_section_are_told_together() -> None:
+    assert told("uA2B2c2d2|vA2B2c2d2|uA2B2c2d2|") == ["In bars 1 and 3, 4 accents fall on up-bows."]
+
+
+def test_bars_apart_in_two_sections_are_not() -> None:
+    assert told("uA2B2c2d2|vA2B2c2d2||vA2B2c2d2|uA2B2c2d2|") == [
         "In bar 1, 2 accents fall on up-bows.",
-        "In bar 3, 2 accents fall on up-bows.",
+        "In bar 4, 2 accents fall on up-bows.",
     ]
+
+
+def test_the_same_beat_of_several_bars_is_named() -> None:
+    assert told("vA4B2c2|vA4B2c2|", "2")[0] == "In bars 1–2, the accent on beat 3 falls on an up-bow."
+    assert told("(A4B4)|(A4B4)|")[0] == "In bars 1–2, the accent on beat 3 is buried inside a slur."
+    assert told("A6B2|A4z4|") == ["In bars 1–2, the accent on beat 3 is not struck (1 note that sounds on and 1 rest)."]
 
 
 def test_a_pickup_between_does_not_part_bars() -> None:

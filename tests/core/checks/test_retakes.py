@@ -29,10 +29,16 @@ def test_retakes_in_neighbouring_bars_are_one_finding() -> None:
     assert finding.notes == ("b1n1", "b2n1")
 
 
-def test_a_retake_on_one_pass_only_is_a_warning() -> None:
+def test_a_retake_inside_a_phrase_on_one_pass_only_is_a_warning() -> None:
+    (finding,) = findings("|:A4B2c2|vd8:|")
+    assert finding.text == "The first note of bar 2 is a retake (down after down), the first time."
+    assert (finding.rule, finding.severity, finding.pass_number) == ("retake-on-some-passes", Severity.WARNING, 1)
+
+
+def test_a_retake_that_begins_a_part_again_is_a_note() -> None:
     (finding,) = findings("|:vA4B2c2:|")
     assert finding.text == "The first note of bar 1 is a retake (down after down), the second time."
-    assert (finding.rule, finding.severity, finding.pass_number) == ("retake-on-some-passes", Severity.WARNING, 2)
+    assert (finding.rule, finding.severity, finding.pass_number) == ("retake", Severity.NOTE, 2)
 
 
 def test_a_rest_makes_it_a_note_again() -> None:

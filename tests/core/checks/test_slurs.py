@@ -3,9 +3,10 @@ from dataclasses import replace
 import pytest
 
 from core.accent_plan import parse_plan
-from core.bowing import Articulation, Signs, set_signs
+from core.bowing import Articulation, Grace, Signs, set_signs
 from core.check import Finding, Severity, check
-from core.tune import Meter, Tune
+from core.checks.slurs import cut_pitch
+from core.tune import Key, Meter, Pitch, Tune
 from tests.core.builders import bowed
 
 
@@ -39,8 +40,37 @@ class TestEqualNotes:
         assert finding.remedy.label == "Put cuts on the 2 notes"
         mended = finding.remedy.edit(tune, bowing)
         assert check(tune, mended).strokes == check(tune, bowing).strokes
-        assert findings("(A~A~A)B c4|", "equal-notes-slurred") == []
-        assert mended.signs == bowed("(A~A~A)B c4|")[1].signs
+        cut = Signs(graces=(Grace((Pitch(4, "B"),), slashed=True),))
+        assert mended.signs == {"b0n2": cut, "b0n3": cut}
+        assert "equal-notes-slurred" not in {finding.rule for finding in check(tune, mended).findings}
+
+    @pytest.mark.parametrize(
+        ("text", "label"),
+        [
+            ("A2(B2B2)c2|", "Put a cut on the third note of bar 1 (C5, the next note up)"),
+            ("A2(G2G2)c2|", "Put a cut on the third note of bar 1 (A4, the open string above)"),
+            ("A2(d2d2)c2|", "Put a cut on the third note of bar 1 (E5, the open string above)"),
+        ],
+    )
+    def test_it_says_what_the_cut_is(self, text: str, label: str) -> None:
+        (finding,) = findings(text, "equal-notes-slurred")
+        assert finding.remedy is not None
+        assert finding.remedy.label == label
+
+
+class TestCuts:
+    def test_the_key_signature_alters_a_cut(self) -> None:
+        tune, _ = bowed("(BB)|")
+        in_d = replace(tune, bars=tuple(replace(bar, key=Key(2)) for bar in tune.bars))
+        assert cut_pitch(in_d, "b0n2") == Pitch(5, "C", 1)
+
+    def test_an_accidental_before_it_in_the_bar_holds(self) -> None:
+        tune, _ = bowed("cB(BB)|c(BB)|")
+        first = tune.bars[0]
+        sharp = replace(first, notes=(replace(first.notes[0], pitches=(Pitch(5, "C", 1),)), *first.notes[1:]))
+        altered = replace(tune, bars=(sharp, *tune.bars[1:]))
+        assert cut_pitch(altered, "b0n4") == Pitch(5, "C", 1)
+        assert cut_pitch(altered, "b1n3") == Pitch(5, "C")
 
 
 class TestLongStrokes:

@@ -1,0 +1,274 @@
+"""What single change to a bowing mends a finding: found by trying, told best first.
+
+A section that comes round on the other bow holds an odd number of strokes too many or too few. One slur more, one
+slur parted, or one retake where the section begins again puts that right, and a player would choose by what is easy to
+play and what the rest of the tune does. So every such change in the bars that lead to the turn is listed with its
+cost, and tried in order of cost: it counts only if the finding is gone, nothing new is warned of, and no more accents
+miss their down-bow than before.
+
+Costs are ours (common practice, no source): see ``COSTS``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache, partial
+
+from core.accent_plan import AccentPlan, PlanKind, accented_places
+from core.accents import Accents
+from core.bowing import Bowing, Join, can_join, join, next_struck, separate, stroke_notes
+from core.check import RULES, Report, check
+from core.checks import words
+from core.checks.finding import Finding, Remedy, Severity
+from core.checks.view import View
+from core.likeness import models
+from core.recurrence import recurring_bars
+from core.strokes import Strokes, work_out
+from core.tune import Meter, Note, Tune
+
+AT_MOST = 3
+MOST_TRIED = 400  # changes; beyond it, in tunes of hundreds of bars, only the cheapest are tried
+TURNING = {
+    "part-on-other-bow", "tune-on-other-bow", "round-retake", "phrase-on-other-bow", "like-on-other-bow",
+    "retake-on-some-passes",
+}  # fmt: skip
+ACCENT_RULES = {"accent-up", "accent-buried"}  # told by how many are missed, for each change moves them about
+
+
+@dataclass(frozen=True, slots=True)
+class Costs:
+    """What weighs against a change; the unit is a tenth of a slur."""
+
+    slur: int = 10
+    split: int = 12  # a slur that is there is meant
+    retake: int = 25
+    retake_over_rest: int = 4
+    only_here: int = 15  # in a bar that comes again, which then is slurred in two ways
+    on_the_accent: int = 2  # a slur that begins on the accent, not after it
+    over_a_beat: int = 6
+    in_a_tuplet: int = 8
+    by_leap: int = 1  # for each step of the scale beyond the first
+    highest_leap: int = 5
+    long_note: int = 2  # for each quarter note in the stroke beyond the first
+    missed: int = 3  # for each accent more that misses its down-bow; fewer are gained
+    told: int = 4  # for each note more that the check tells
+
+
+COSTS = Costs()
+
+
+def remedies(
+    tune: Tune,
+    bowing: Bowing,
+    finding: Finding,
+    judge: Callable[[Tune, Bowing], Report] = check,
+    at_most: int = AT_MOST,
+) -> tuple[Remedy, ...]:
+    """Find what single changes mend a finding.
+
+    Args:
+        tune: The tune.
+        bowing: The bowing that was checked.
+        finding: What the check found.
+        judge: The check, with the settings that are in force.
+        at_most: How many to offer.
+    Returns:
+        The best changes, cheapest first; the finding's own remedies where the rule is not one of those that a change
+        of strokes mends, or where no change mends it without harm.
+    """
+    if finding.rule not in TURNING:
+        return finding.remedies[:at_most]
+    before = judge(tune, bowing)
+    changes = sorted(_changes(tune, bowing, finding, before.strokes), key=lambda change: change.cost)
+    found = []
+    for change in changes[:MOST_TRIED]:
+        changed = change.edit(tune, bowing)
+        if _is_told(finding, tune, changed):
+            continue
+        after = judge(tune, changed)
+        if not _harms(before, after):
+            found.append((change.cost + _gain(before, after), change))
+    found.sort(key=lambda item: item[0])
+    return tuple(Remedy(change.label, change.edit, change.slurs) for _, change in found[:at_most]) or finding.remedies
+
+
+@dataclass(frozen=True, slots=True)
+class _Change:
+    """One change that could be made."""
+
+    cost: int
+    label: str
+    edit: Callable[[Tune, Bowing], Bowing]
+    slurs: int
+
+
+def _is_told(finding: Finding, tune: Tune, bowing: Bowing) -> bool:
+    """Whether the rule still finds something at the same notes."""
+    view = View(tune, bowing, work_out(tune, bowing), Accents(()))
+    notes = set(finding.notes)
+    return any(not notes.isdisjoint(other.notes) for other in RULES[finding.rule].function(view))
+
+
+def _harms(before: Report, after: Report) -> bool:
+    """Whether a change brings a fault or warning that was not there, or misses more accents."""
+    if _missed(after) > _missed(before):
+        return True
+    return not _warned(after) <= _warned(before)
+
+
+def _gain(before: Report, after: Report) -> int:
+    """What else a change costs (positive) or gains (negative)."""
+    notes = [sum(finding.severity is Severity.NOTE for finding in report.findings) for report in (before, after)]
+    return COSTS.missed * (_missed(after) - _missed(before)) + COSTS.told * (notes[1] - notes[0])
+
+
+def _missed(report: Report) -> int:
+    return report.totals.up + report.totals.buried
+
+
+def _warned(report: Report) -> set[tuple[str, str]]:
+    return {
+        (finding.rule, note_id)
+        for finding in report.findings
+        if finding.severity is not Severity.NOTE and finding.rule not in ACCENT_RULES
+        for note_id in finding.notes
+    }
+
+
+# ---- what could be changed
+
+
+def _changes(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[_Change]:
+    """Every single change that could mend the finding, in written order."""
+    yield from _retake(tune, bowing, finding, strokes)
+    equal = {bar: group for group in recurring_bars(tune) for bar in group}
+    done = set()
+    for bar in _leading_bars(tune, finding, strokes):
+        for place, note in enumerate(tune.bars[bar].notes):
+            for kind in (_slur, _split):
+                change = kind(tune, bowing, [note])
+                if change is None:
+                    continue
+                copies = [tune.bars[other].notes[place] for other in equal.get(bar, ())]
+                everywhere = kind(tune, bowing, copies) if copies else None
+                if everywhere is None:
+                    yield change
+                    continue
+                yield _Change(change.cost + COSTS.only_here, change.label, change.edit, change.slurs)
+                if copies[0].id not in done:
+                    done.add(copies[0].id)
+                    yield everywhere
+
+
+def _leading_bars(tune: Tune, finding: Finding, strokes: Strokes) -> list[int]:
+    """Bars (indexes) that are played between where it is bowed one way and where the other, in written order."""
+    order = strokes.order
+    first = tune.bar_of[finding.notes[0]]
+    visits = [index for index, visit in enumerate(order) if visit.bar == first]
+    if finding.rule in ("phrase-on-other-bow", "like-on-other-bow"):
+        model = models(tune)[first].bar
+        start, stop = sorted((next(index for index, visit in enumerate(order) if visit.bar == model), visits[0]))
+    elif finding.pass_number is not None:
+        stop = visits[finding.pass_number - 1]
+        start = visits[finding.pass_number - 2] if finding.pass_number > 1 else 0
+    else:
+        start, stop = 0, len(order)
+    return sorted({visit.bar for visit in order[start : stop + 1]})
+
+
+def _retake(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[_Change]:
+    """The finding's own remedies, which fix a direction where the turn begins."""
+    over_rest = any(played.over_rest for note_id in finding.notes[:1] for played in strokes.by_note[note_id])
+    cost = COSTS.retake_over_rest if over_rest else COSTS.retake
+    for remedy in finding.remedies:
+        yield _Change(cost, remedy.label, remedy.edit, 0)
+
+
+def _slur(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
+    """Slur each note to the one before it, if both are strokes of their own in one bar and differ in pitch."""
+    befores = []
+    for note in notes:
+        before = _separate_before(tune, bowing, note)
+        if before is None:
+            return None
+        befores.append(before)
+    ids = tuple(note.id for note in notes)
+    bars = [tune.bar_of[note_id] for note_id in ids]
+    pair = f"notes {_number(tune, befores[0].id)} and {_number(tune, ids[0])}"
+    label = f"Slur {pair} of {words.bars(tune, bars)}"
+    cost = COSTS.slur * len(ids) + _place_cost(tune, bowing, befores[0], notes[0])
+    return _Change(cost, label, partial(_joined, ids), len(ids))
+
+
+def _split(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
+    """Begin a new stroke on each note, if it is slurred now."""
+    if any(bowing.joins.get(note.id) is not Join.SLUR for note in notes):
+        return None
+    ids = tuple(note.id for note in notes)
+    where = words.bars(tune, [tune.bar_of[note_id] for note_id in ids])
+    number = _number(tune, ids[0])
+    inside = f"between notes {number - 1} and {number} of" if number > 1 else "into"
+    slurs = sum(_slurs_more(tune, bowing, note_id) for note_id in ids)
+    return _Change(COSTS.split * len(ids), f"Part the slur {inside} {where}", partial(_parted, ids), slurs)
+
+
+def _separate_before(tune: Tune, bowing: Bowing, note: Note) -> Note | None:
+    """The note struck before this one, if both are strokes of their own in one bar, nothing fixed, and not equal."""
+    if note.id in bowing.joins or note.id in bowing.marks or note.id in bowing.retakes or not can_join(tune, note.id):
+        return None
+    before = tune.before(note.id)
+    while before is not None and before.held:
+        before = tune.before(before.id)
+    after = next_struck(tune, note.id)
+    if before is None or before.id in bowing.joins or (after is not None and after.id in bowing.joins):
+        return None
+    in_one_bar = tune.bar_of[before.id] == tune.bar_of[note.id]
+    return before if in_one_bar and before.pitches != note.pitches else None
+
+
+def _place_cost(tune: Tune, bowing: Bowing, before: Note, note: Note) -> int:
+    """What weighs against a slur of two notes at this place."""
+    index = tune.bar_of[note.id]
+    bar = tune.bars[index]
+    places, beat = _grid(bowing.plan_in(index), bar.meter)
+    cost = COSTS.on_the_accent * (bar.start + before.at in places)
+    cost += COSTS.over_a_beat * ((bar.start + note.at) % beat == 0)
+    cost += COSTS.in_a_tuplet * bool(before.tuplet or note.tuplet)
+    leap = abs(before.pitches[-1].height - note.pitches[-1].height) - 1
+    cost += min(COSTS.by_leap * max(leap, 0), COSTS.highest_leap)
+    beyond_a_quarter = max(before.length + note.length - 1, Fraction(0))
+    return cost + int(COSTS.long_note * beyond_a_quarter)
+
+
+@cache
+def _grid(plan: AccentPlan, meter: Meter) -> tuple[frozenset[Fraction], Fraction]:
+    """The accented places of a bar, those on the beat where a plan has none of its own, and the length of a beat."""
+    own = plan.kind in (PlanKind.PLACES, PlanKind.BACKBEAT)
+    return frozenset(accented_places(plan if own else AccentPlan(), meter)), meter.beat_length
+
+
+def _number(tune: Tune, note_id: str) -> int:
+    """Place of a note among the notes of its bar, from 1; rests do not count."""
+    notes = [note.id for note in tune.bars[tune.bar_of[note_id]].notes if not note.is_rest]
+    return notes.index(note_id) + 1
+
+
+def _slurs_more(tune: Tune, bowing: Bowing, note_id: str) -> int:
+    """How many slurs more there are (or -1) if a stroke is parted before a note."""
+    struck = [note.id for note in stroke_notes(tune, bowing, note_id) if not note.held]
+    first = struck.index(note_id)
+    return (first > 1) + (len(struck) - first > 1) - 1
+
+
+def _joined(note_ids: Iterable[str], tune: Tune, bowing: Bowing) -> Bowing:
+    for note_id in note_ids:
+        bowing = join(tune, bowing, note_id)
+    return bowing
+
+
+def _parted(note_ids: Iterable[str], tune: Tune, bowing: Bowing) -> Bowing:
+    for note_id in note_ids:
+        bowing = separate(bowing, note_id)
+    return bowing
