@@ -34,6 +34,7 @@ class AccentChooser(QWidget):
         super().__init__(parent)
         self._plan = AccentPlan()
         self._meter = Meter()
+        self._changes = ""
         self.kinds = QComboBox()
         self.kinds.setAccessibleName("Accents to drive")
         for kind, words in KIND_WORDS.items():
@@ -55,6 +56,12 @@ class AccentChooser(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(row)
         column.addWidget(self._places)
+        self.changes = QLabel()
+        self.changes.setWordWrap(True)
+        self.changes.setProperty("rank", "quiet")
+        self.changes.setAccessibleName("Bars with accents of their own")
+        self.changes.hide()
+        column.addWidget(self.changes)
         self._places.hide()
 
     @property
@@ -62,8 +69,12 @@ class AccentChooser(QWidget):
         """The button of each place, in quarter notes from the start of the bar."""
         return dict(self._buttons)
 
-    def show_plan(self, plan: AccentPlan, meter: Meter) -> None:
-        """Show a bowing's plan for a tune in a metre."""
+    def show_plan(self, plan: AccentPlan, meter: Meter, changes: str = "") -> None:
+        """Show a bowing's plan for a tune in a metre, and a sentence about the bars with other plans, if any."""
+        if changes != self._changes:
+            self._changes = changes
+            self.changes.setText(changes)
+            self.changes.setVisible(bool(changes))
         if (plan, meter) == (self._plan, self._meter) and self.kinds.currentData() is plan.kind:
             return
         self._plan, self._meter = plan, meter
@@ -95,7 +106,7 @@ class AccentChooser(QWidget):
 
     def _on_kind_chosen(self, index: int) -> None:
         kind = self.kinds.itemData(index)
-        if kind is not self._plan.kind:
+        if kind is not self._plan.kind or self._changes:
             self.plan_chosen.emit(own_places(self._plan, self._meter) if kind is PlanKind.PLACES else AccentPlan(kind))
 
     def _on_place_toggled(self) -> None:

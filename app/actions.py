@@ -29,6 +29,7 @@ class ActionSpec:
         page_only: Its keys are plain letters and work only while the page has the keyboard.
         group: Exactly one action of the same group is checked; "" for an action without a check mark.
         short: Words on the tool bar where they differ from ``text``.
+        is_switch: It is on or off by itself, with a check mark.
     """
 
     name: str
@@ -39,7 +40,12 @@ class ActionSpec:
     page_only: bool = False
     group: str = ""
     short: str = ""
+    is_switch: bool = False
 
+
+EXTENTS = {"bar": "In this &bar", "phrase": "In this &phrase", "part": "In this p&art", "tune": "In the whole &tune"}
+PLANS = {"on-beat": "On the &beat", "backbeat": "On the b&ackbeat", "by-phrase": "As each &phrase does better",
+         "none": "&None", "drawn": "As &drawn in this bar"}  # fmt: skip
 
 ACTIONS = (
     ActionSpec("open", "&Open…", (Standard.Open,), "Open a lesson, a score or a tune book", "open", short="Open"),
@@ -72,6 +78,19 @@ ACTIONS = (
                    f"The fixed mark holds on pass {number} only", page_only=True)
         for number in range(1, 5)
     ),
+    ActionSpec("accent", "&Accent this place", ("A",), "Accent this place of the bar, or stop doing so",
+               page_only=True),
+    *(
+        ActionSpec(f"plan_{extent}_{plan}", text, (), f"{place.replace('&', '')}: {text.replace('&', '').lower()}")
+        for extent, place in EXTENTS.items()
+        for plan, text in PLANS.items()
+    ),
+    ActionSpec("ornament_cut", "&Cut", ("C",), "A cut: a short grace note of the next step up, or take it away",
+               page_only=True),
+    ActionSpec("ornament_roll", "&Roll", ("L",), "A roll sign over the note, or take it away", page_only=True),
+    ActionSpec("ornament_turn", "&Turn", ("N",), "A turn sign over the note, or take it away", page_only=True),
+    ActionSpec("ornament_triplet", "&Bowed triplet", ("B",), "Three quick strokes on the note, or take them away",
+               page_only=True),
     ActionSpec("bowing_add", "&Add a bowing", ("Ctrl+B",), "Add a bowing with separate bows"),
     ActionSpec("bowing_copy", "&Copy this bowing", ("Ctrl+Shift+B",), "Add a copy of the bowing on the page"),
     ActionSpec("bowing_rename", "&Rename this bowing", ("F2",), "Type another name for the bowing on the page"),
@@ -89,6 +108,7 @@ ACTIONS = (
     ActionSpec("marks_every", "&Every stroke", (), "A bow mark on every stroke", group="marks"),
     ActionSpec("marks_bars", "Where each &bar begins", (), "A bow mark on the first stroke of each bar", group="marks"),
     ActionSpec("marks_needed", "Only where &needed", (), "Only the bow marks needed to read the rest", group="marks"),
+    ActionSpec("strip", "&Accents under the staff", (), "Show how each accented place is met", is_switch=True),
     ActionSpec("look_system", "As the s&ystem", (), "Light or dark as the system is", group="look"),
     ActionSpec("look_light", "&Light", (), "Dark ink on light paper", group="look"),
     ActionSpec("look_dark", "&Dark", (), "Light ink on dark paper", group="look"),
@@ -97,13 +117,18 @@ ACTIONS = (
 )  # fmt: skip
 
 SEPARATOR = "-"
-NOTE_ITEMS = (
-    "slur", "hook", "separate", SEPARATOR, "turn", "down", "up", "free", "retake", SEPARATOR,
-    "pass_all", "pass_1", "pass_2", "pass_3", "pass_4",
-)  # fmt: skip
 # A menu is its title and its items: names of actions, separators, and (title, items) for a menu inside. An item that
 # names no action is a menu that the window fills.
 MenuItems = tuple["str | tuple[str, MenuItems]", ...]
+PLAN_ITEMS: MenuItems = tuple(
+    (words, tuple(f"plan_{extent}_{plan}" for plan in PLANS)) for extent, words in EXTENTS.items()
+)
+STRIP_ITEMS: MenuItems = ("accent", SEPARATOR, *PLAN_ITEMS)
+NOTE_ITEMS: MenuItems = (
+    "slur", "hook", "separate", SEPARATOR, "turn", "down", "up", "free", "retake", SEPARATOR,
+    "pass_all", "pass_1", "pass_2", "pass_3", "pass_4", SEPARATOR,
+    ("&Ornaments", ("ornament_cut", "ornament_roll", "ornament_turn", "ornament_triplet")), ("&Accents", STRIP_ITEMS),
+)  # fmt: skip
 MENUS: MenuItems = (
     ("&File", ("open", "recent", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print", "export_pdf", SEPARATOR,
                "close")),
@@ -113,7 +138,7 @@ MENUS: MenuItems = (
                  "bowing_next", "bowing_previous")),
     ("&Check", ("finding_next", "finding_previous", "mend")),
     ("&View", ("zoom_fit", "zoom_in", "zoom_out", SEPARATOR,
-               ("&Bow marks", ("marks_every", "marks_bars", "marks_needed")),
+               "strip", ("&Bow marks", ("marks_every", "marks_bars", "marks_needed")),
                ("&Colours", ("look_system", "look_light", "look_dark")))),
     ("&Help", ("keys", "about")),
 )  # fmt: skip
@@ -145,9 +170,9 @@ def make_actions(parent: QWidget, page: QWidget, handlers: Mapping[str, Callable
         action.setStatusTip(spec.tip)
         action.setToolTip(tool_tip(spec, action))
         if spec.group:
-            action.setCheckable(True)
             group = groups.setdefault(spec.group, QActionGroup(parent))
             group.addAction(action)
+        action.setCheckable(bool(spec.group) or spec.is_switch)
         if spec.page_only:
             action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
             page.addAction(action)

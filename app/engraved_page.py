@@ -22,6 +22,7 @@ class EngravedPage:
     """One tune's lines under one another.
 
     Attributes:
+        tune: The tune.
         layout: Where the lines stand now.
         signs: The bow signs by note id.
         stale: Indexes of the lines that wait to be engraved.
@@ -29,15 +30,21 @@ class EngravedPage:
 
     def __init__(self, engraver: Engraver, tune: Tune, heading_height: float) -> None:
         self._engraver = engraver
-        self._tune = tune
+        self.tune = tune
         self._heading_height = heading_height
         self._lines = break_lines(tune)
         self._pictures: list[Picture | None] = [None] * len(self._lines)
         self._bowing: Bowing | None = None
         self._music_width: float = MUSIC_WIDTH
+        self._strip = False
         self.signs: Mapping[str, BowSign] = {}
         self.stale: set[int] = set()
         self.layout: PageLayout = self._lay_out()
+
+    def show_strip(self, shown: bool) -> None:
+        """Keep room for the accent strip under each line, or do not; the layout is up to date then."""
+        self._strip = shown
+        self.layout = self._lay_out()
 
     def take(self, bowing: Bowing, signs: Mapping[str, BowSign]) -> None:
         """Show another bowing, or the same with other bow signs; its lines are engraved when asked for."""
@@ -76,11 +83,10 @@ class EngravedPage:
 
     def _picture(self, index: int, bowing: Bowing, signs: Mapping[str, BowSign]) -> Picture:
         line = self._lines[index]
-        bars = self._tune.bars[line.first : line.stop]
-        rows = rows_kept(
-            self._tune, {note.id: signs[note.id] for bar in bars for note in bar.notes if note.id in signs}
-        )
-        return self._engraver.engrave(self._tune, bowing, line, rows, ceil(self._music_width))
+        bars = self.tune.bars[line.first : line.stop]
+        rows = rows_kept(self.tune, {note.id: signs[note.id] for bar in bars for note in bar.notes if note.id in signs})
+        return self._engraver.engrave(self.tune, bowing, line, rows, ceil(self._music_width))
 
     def _lay_out(self) -> PageLayout:
-        return lay_out(self._tune, self._lines, self._pictures, self._heading_height, self._music_width)
+        heading, width = self._heading_height, self._music_width
+        return lay_out(self.tune, self._lines, self._pictures, heading, width, strip=self._strip)

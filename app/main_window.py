@@ -26,7 +26,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.actions import ACTIONS, NOTE_ITEMS, RECENT, fill_menu, fill_menu_bar, fill_tool_bar, make_actions, set_icons
+from app.actions import (
+    ACTIONS,
+    NOTE_ITEMS,
+    PLANS,
+    RECENT,
+    STRIP_ITEMS,
+    MenuItems,
+    fill_menu,
+    fill_menu_bar,
+    fill_tool_bar,
+    make_actions,
+    set_icons,
+)
 from app.bowings_pane import BowingsPane
 from app.dialogs import Answer, Dialogs
 from app.document import Document, State
@@ -36,13 +48,15 @@ from app.notice import Notice
 from app.page_area import PageArea
 from app.page_view import PageView
 from app.printing import print_lessons, write_pdf
+from app.proposals import Extent
 from app.settings import Look, Settings
 from app.sheet import PAPERS, SheetSettings
 from app.sheet_dialog import SheetChoice, Way
 from app.side_list import SideList
 from app.theme import Theme, apply_theme, choose_theme
 from app.welcome import Welcome
-from core.bowing import Bow
+from core.accent_plan import PlanKind
+from core.bowing import Bow, Ornament
 from core.check import Finding, Severity
 from core.engraving.bow_signs import MarkDensity
 from core.errors import UnreadableFileError
@@ -155,6 +169,12 @@ class MainWindow(QMainWindow):
             "free": page.free,
             "retake": page.retake,
             "pass_all": partial(page.limit, None),
+            "accent": page.toggle_accent,
+            "ornament_cut": partial(page.toggle_ornament, Ornament.CUT),
+            "ornament_roll": partial(page.toggle_ornament, Ornament.ROLL),
+            "ornament_turn": partial(page.toggle_ornament, Ornament.TURN),
+            "ornament_triplet": partial(page.toggle_ornament, Ornament.BOWED_TRIPLET),
+            "strip": self.toggle_strip,
             "bowing_add": bowings.add,
             "bowing_copy": bowings.copy,
             "bowing_rename": bowings.start_renaming,
@@ -173,6 +193,11 @@ class MainWindow(QMainWindow):
             "about": self.show_about,
         }
         handlers |= {f"pass_{number}": partial(page.limit, number) for number in range(1, 5)}
+        handlers |= {
+            f"plan_{extent.value}_{plan}": partial(page.set_plan, extent, None if plan == "drawn" else PlanKind(plan))
+            for extent in Extent
+            for plan in PLANS
+        }
         handlers |= {f"marks_{density.value}": partial(self.set_density, density) for density in MarkDensity}
         handlers |= {f"look_{look.value}": partial(self.set_look, look) for look in Look}
         return handlers
@@ -181,6 +206,7 @@ class MainWindow(QMainWindow):
         self.page.hinted.connect(self._show_hint)
         self.page.note_focused.connect(self.side_list.show_note)
         self.page.menu_wanted.connect(self._show_note_menu)
+        self.page.strip_menu_wanted.connect(self._show_strip_menu)
         self.side_list.hinted.connect(self._show_hint)
         self.side_list.finding_chosen.connect(self._on_finding_chosen)
         self.bowings.hinted.connect(self._show_hint)
@@ -205,6 +231,8 @@ class MainWindow(QMainWindow):
         self._splitter.restoreState(self._settings.window("split"))
         self.actions_by_name[f"marks_{self._settings.marks}"].setChecked(True)
         self.actions_by_name[f"look_{self._settings.look.value}"].setChecked(True)
+        self.actions_by_name["strip"].setChecked(self._settings.strip)
+        self.page.show_strip(self._settings.strip)
         self._take_theme(choose_theme(self._settings.look))
         if self._settings.zoom is not None:
             self.area.set_zoom(self._settings.zoom)
@@ -361,6 +389,11 @@ class MainWindow(QMainWindow):
         self._settings.marks = density.value
         self.page.set_density(density)
 
+    def toggle_strip(self) -> None:
+        """Show the accent strip or hide it, as its menu entry says, and remember it."""
+        self._settings.strip = self.actions_by_name["strip"].isChecked()
+        self.page.show_strip(self._settings.strip)
+
     def set_look(self, look: Look) -> None:
         """Choose light, dark, or as the system is, and remember it."""
         self._settings.look = look
@@ -397,6 +430,9 @@ class MainWindow(QMainWindow):
             "<p><b>Mouse.</b> Click a note to slur it to the next, or to separate the two. "
             f"{NOTE_TIPS} Shift+click selects up to a note. Click a bow mark to turn the stroke round. {SIGN_TIPS} "
             "The right button opens the menu of a note. Ctrl and the wheel zoom.</p>"
+            "<p><b>Accents under the staff.</b> A full wedge is driven by a down-bow, an open wedge lies on an up-bow, "
+            "a dot under an arch is buried inside a slur, a ring is not struck; two shapes stand for two passes. Click "
+            "under a note to accent that place in its bar, or to stop doing so.</p>"
             "<p><b>Keys on the page.</b> Arrow keys, Home and End move the focus note; with Shift they select.</p>"
             f"<table>{''.join(rows)}</table>",
         )
@@ -462,15 +498,22 @@ class MainWindow(QMainWindow):
             menu.addAction("Nothing opened yet").setEnabled(False)
 
     def _show_note_menu(self, place: QPoint) -> None:
+        passes = self.page.passes()
+        left_out = {f"pass_{number}" for number in range(passes + 1, 5)}
+        if passes < 2:
+            left_out |= {"pass_all", "pass_1"}
+        self._show_page_menu(tuple(item for item in NOTE_ITEMS if item not in left_out), place)
+
+    def _show_strip_menu(self, place: QPoint) -> None:
+        self._show_page_menu(STRIP_ITEMS, place)
+
+    def _show_page_menu(self, items: MenuItems, place: QPoint) -> None:
         if self._note_menu is not None and self._note_menu.isVisible():
             return  # some systems tell of the menu key twice
         menu = self._note_menu = QMenu(self)
         menu.aboutToHide.connect(menu.deleteLater)
         menu.destroyed.connect(self._forget_note_menu)
-        passes = self.page.passes()
-        wanted = [item for item in NOTE_ITEMS if not item.startswith("pass_") or passes > 1]
-        wanted = [item for item in wanted if item not in {f"pass_{n}" for n in range(passes + 1, 5)}]
-        fill_menu(menu, tuple(wanted), self.actions_by_name)
+        fill_menu(menu, items, self.actions_by_name)
         menu.popup(place)
 
     def _forget_note_menu(self) -> None:

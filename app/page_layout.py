@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from fractions import Fraction
 from math import ceil
 
 from core.engraving.lines import Line
@@ -21,6 +22,8 @@ LINE_GAP = 260
 HEADING_GAP = 350
 LEAST_ABOVE = 6 * STAFF_SPACE  # over the staff, so that the first bow mark or slur moves nothing
 LEAST_BELOW = 4 * STAFF_SPACE
+LEAST_BELOW_TO_STRIP = 3 * STAFF_SPACE
+STRIP_HEIGHT = 1.6 * STAFF_SPACE  # of the accent strip, which has a line's foot to itself
 NOTE_REACH = 1.3 * STAFF_SPACE  # how far beside a note it still answers
 SIGN_REACH = 0.55 * STAFF_SPACE
 
@@ -32,10 +35,18 @@ class Target:
     Attributes:
         note_id: The note or rest.
         is_sign: The pointer is on the bow mark over the note, not on the note.
+        place: The place of the accent strip that the pointer is on: index of the bar, and quarter notes from the
+            beginning of the full bar. None where it is not on the strip.
     """
 
     note_id: str
     is_sign: bool = False
+    place: tuple[int, Fraction] | None = None
+
+    @property
+    def is_note(self) -> bool:
+        """The pointer is on the note itself."""
+        return not self.is_sign and self.place is None
 
 
 @dataclass(frozen=True)
@@ -48,6 +59,7 @@ class PlacedLine:
         top: y of the band that the line has to itself.
         bottom: End of the band.
         picture_top: y at which the picture is painted.
+        strip: y of the middle of the accent strip, below all that the picture holds; None where it is hidden.
     """
 
     line: Line
@@ -55,6 +67,7 @@ class PlacedLine:
     top: float
     bottom: float
     picture_top: float
+    strip: float | None = None
 
     def heads(self) -> dict[str, float]:
         """x of each note's head in the picture; empty while the line waits."""
@@ -103,6 +116,14 @@ class PageLayout:
         note = placed.picture.note_at(x, y, NOTE_REACH)
         return Target(note) if note is not None else None
 
+    def strip_at(self, x: float, y: float) -> tuple[PlacedLine, float] | None:
+        """The line on whose accent strip a place lies, and x in its picture; None beside all strips."""
+        index = self.line_at(y)
+        placed = self.lines[index] if index is not None else None
+        if placed is None or placed.picture is None or placed.strip is None:
+            return None
+        return (placed, x - SIDE_MARGIN) if abs(y - placed.strip) <= STRIP_HEIGHT / 2 else None
+
     def lines_between(self, top: float, bottom: float) -> range:
         """The lines whose bands reach into a strip of the page."""
         hit = [index for index, placed in enumerate(self.lines) if placed.bottom > top and placed.top < bottom]
@@ -117,14 +138,22 @@ class PageLayout:
 
 
 def lay_out(
-    tune: Tune, lines: Sequence[Line], pictures: Sequence[Picture | None], heading: float, music_width: float
+    tune: Tune,
+    lines: Sequence[Line],
+    pictures: Sequence[Picture | None],
+    heading: float,
+    music_width: float,
+    *,
+    strip: bool = False,
 ) -> PageLayout:
-    """Put lines under one another.
+    """Put lines under one another, with room for an accent strip at the foot of each where it is shown.
 
     Room above and below each staff is counted in whole staff spaces, so that an edit which makes a line a little
     taller leaves the rest of the page where it is.
     """
-    waiting = LEAST_ABOVE + LEAST_BELOW + 4 * STAFF_SPACE
+    least_below = LEAST_BELOW_TO_STRIP if strip else LEAST_BELOW
+    foot = STRIP_HEIGHT if strip else 0
+    waiting = LEAST_ABOVE + least_below + 4 * STAFF_SPACE + foot
     placed = []
     y = TOP_MARGIN + heading + (HEADING_GAP if heading else 0)
     for line, picture in zip(lines, pictures, strict=True):
@@ -134,9 +163,10 @@ def lay_out(
             continue
         above = max(LEAST_ABOVE, ceil(picture.staff_top / STAFF_SPACE) * STAFF_SPACE)
         below_staff = picture.height - picture.staff_bottom
-        below = max(LEAST_BELOW, ceil(below_staff / STAFF_SPACE) * STAFF_SPACE)
-        bottom = y + above + (picture.staff_bottom - picture.staff_top) + below
-        placed.append(PlacedLine(line, picture, y, bottom, y + above - picture.staff_top))
+        below = max(least_below, ceil(below_staff / STAFF_SPACE) * STAFF_SPACE)
+        bottom = y + above + (picture.staff_bottom - picture.staff_top) + below + foot
+        middle = bottom - STRIP_HEIGHT / 2 if strip else None
+        placed.append(PlacedLine(line, picture, y, bottom, y + above - picture.staff_top, middle))
         y = bottom + LINE_GAP
     line_of = {
         note.id: index

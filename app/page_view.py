@@ -9,17 +9,28 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QColor, QContextMenuEvent, QFocusEvent, QKeyEvent, QMouseEvent, QPainter, QPaintEvent
-from PySide6.QtWidgets import QApplication, QSizePolicy, QWidget
+from PySide6.QtGui import (
+    QColor,
+    QContextMenuEvent,
+    QFocusEvent,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+)
+from PySide6.QtWidgets import QApplication, QSizePolicy, QToolTip, QWidget
 
+from app.accent_strip import Accented, Place, accented, onset, place_at, place_text, place_x
 from app.document import Document, State
 from app.engraved_page import EngravedPage
-from app.gestures import CLICKS, CTRL, HELD_KEYS, MENU_KEYS, NO_KEY, NOTE_TIPS, SHIFT, SIGN_TIPS, held_key
+from app.gestures import CLICKS, CTRL, HELD_KEYS, MENU_KEYS, NO_KEY, SHIFT, STRIP_TIPS, TIPS, held_key
 from app.note_steps import STEPS
 from app.page_heading import Heading, heading_of
 from app.page_layout import MUSIC_WIDTH, SIDE_MARGIN, PageLayout, Target
 from app.page_painter import Marks, PagePainter
 from app.proposals import (
+    Extent,
     Here,
     Preview,
     Proposal,
@@ -30,13 +41,17 @@ from app.proposals import (
     propose_hook,
     propose_join,
     propose_limit,
+    propose_ornament,
+    propose_place,
+    propose_plan,
     propose_retake,
     propose_separate,
     propose_slur,
     propose_turn,
 )
 from app.theme import Theme
-from core.bowing import Bow, Bowing
+from core.accent_plan import PlanKind
+from core.bowing import Bow, Bowing, Ornament
 from core.check import Severity
 from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
@@ -58,6 +73,7 @@ class PageView(QWidget):
         hinted: A sentence for the status line: what a gesture would do or did, or why it does nothing; "" for none.
         note_focused: Id of the note that the keyboard acts on, or "".
         menu_wanted: A global place for the menu of the focus note.
+        strip_menu_wanted: The same for the menu of the accent strip at the focus note.
         revealed: A rectangle of this widget that should come into sight.
         widened: The page is wider or narrower now at the same zoom.
     """
@@ -65,6 +81,7 @@ class PageView(QWidget):
     hinted = Signal(str)
     note_focused = Signal(str)
     menu_wanted = Signal(QPoint)
+    strip_menu_wanted = Signal(QPoint)
     revealed = Signal(QRect)
     widened = Signal()
 
@@ -79,6 +96,8 @@ class PageView(QWidget):
         self._engraver = engraver or Engraver()
         self._painter = PagePainter()
         self._density = MarkDensity.EVERY
+        self._strip_shown = True
+        self._accents: Mapping[Place, Accented] = {}
         self._zoom = 1.0
         self._here: Here | None = None
         self._page: EngravedPage | None = None
@@ -122,6 +141,11 @@ class PageView(QWidget):
     def signs(self) -> Mapping[str, BowSign]:
         """The bow signs on the page by note id."""
         return self._page.signs if self._page is not None else {}
+
+    @property
+    def accents(self) -> Mapping[Place, Accented]:
+        """The accented places of the strip."""
+        return self._accents
 
     @property
     def preview(self) -> Preview:
@@ -170,6 +194,15 @@ class PageView(QWidget):
             self._density = density
             self._show_strokes()
 
+    def show_strip(self, shown: bool) -> None:
+        """Show or hide the accent strip under the lines."""
+        if shown is not self._strip_shown:
+            self._strip_shown = shown
+            if self._page is not None:
+                self._page.show_strip(shown)
+                self._show_strokes()
+                self._resize()
+
     def focus_on(self, note_id: str) -> None:
         """Make a note the one that the keyboard acts on; drops the selection."""
         self._anchor = ""
@@ -209,6 +242,19 @@ class PageView(QWidget):
         y = slot.bottom - slot_height(slot) / 2
         return self._to_rect(placed.page_box(Box(slot.x, y, slot.x, y))).topLeft().toPoint()
 
+    def strip_point(self, place: Place) -> QPoint:
+        """The middle of a place of the accent strip in this widget; the strip must be shown."""
+        assert self._here is not None
+        tune = self._here.tune
+        layout = self._final_layout(tune.bars[place[0]].notes[0].id)
+        placed = next(line for line in layout.lines if line.line.first <= place[0] < line.line.stop)
+        assert placed.picture is not None
+        assert placed.strip is not None
+        x = place_x(tune, placed.picture, place)
+        assert x is not None
+        left = SIDE_MARGIN + x
+        return self._to_rect(Box(left, placed.strip, left, placed.strip)).topLeft().toPoint()
+
     def sizeHint(self) -> QSize:
         height = self._page.layout.height if self._page is not None else 0
         return QSize(
@@ -238,6 +284,12 @@ class PageView(QWidget):
         if self._page is None:
             return None
         on_page = (place - self._origin) / self._scale
+        strip = self._page.layout.strip_at(on_page.x(), on_page.y())
+        if strip is not None:
+            placed, x = strip
+            assert placed.picture is not None
+            found = place_at(self._page.tune, placed.picture, placed.line, self._accents, x)
+            return Target(found[1], place=found[0]) if found is not None else None
         return self._page.layout.target_at(on_page.x(), on_page.y())
 
     def _final_layout(self, note_id: str, lines_below: int = 0) -> PageLayout:
@@ -258,7 +310,9 @@ class PageView(QWidget):
     # ------------------------------------------------------------------------------------------------- the document
 
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
-        self._here = Here(after.tune, after.bowing, self._document.report().strokes)
+        report = self._document.report()
+        self._here = Here(after.tune, after.bowing, report.strokes)
+        self._accents = accented(report.accents)
         heading = heading_of(after.tune, after.bowing.name)
         if before is not None and before.tune is after.tune:
             self._heading = heading
@@ -270,6 +324,7 @@ class PageView(QWidget):
             return
         self._heading = heading
         self._page = EngravedPage(self._engraver, after.tune, heading.height)
+        self._page.show_strip(self._strip_shown)
         self._found = ()
         self._anchor = ""
         self._target = self._pressed = self._proposal = None
@@ -363,6 +418,19 @@ class PageView(QWidget):
         """Keep the fixed mark of the focus note's stroke to one pass, or let it hold on every pass."""
         self._do_here(lambda here, note: propose_limit(here, note, only_pass))
 
+    def toggle_accent(self) -> None:
+        """Accent the place at which the focus note begins, in its bar alone, or stop doing so."""
+        self._do_here(lambda here, note: propose_place(here, onset(here.tune, note), self._accents))
+
+    def set_plan(self, extent: Extent, kind: PlanKind | None) -> None:
+        """Give the bar, phrase, part or tune around the focus note a plan; that of its bar where no kind is named."""
+        self._do_here(lambda here, note: propose_plan(here, note, extent, kind))
+
+    def toggle_ornament(self, ornament: Ornament) -> None:
+        """Put an ornament on the focus note, or on every selected note, or take it away."""
+        if self._here is not None and (notes := self.selection):
+            self._do(propose_ornament(self._here, notes[0], notes[-1], ornament))
+
     def passes(self) -> int:
         """How often the focus note is played in all."""
         return len(self._here.strokes.bows.get(self._focus_note, ())) if self._here is not None else 0
@@ -394,7 +462,9 @@ class PageView(QWidget):
 
     def _describe_focus(self) -> None:
         if self._here is not None and self._focus_note:
-            self.setAccessibleDescription(describe_note(self._here, self._focus_note))
+            words = describe_note(self._here, self._focus_note)
+            there = self._accents.get(onset(self._here.tune, self._focus_note))
+            self.setAccessibleDescription(words if there is None else f"{words}; accent {there.says}")
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         self.update()
@@ -455,7 +525,7 @@ class PageView(QWidget):
         if target is None:
             self._anchor = ""
             self.update()
-        elif not target.is_sign and event.modifiers() & SHIFT:
+        elif target.is_note and event.modifiers() & SHIFT:
             self._anchor = self._anchor or self._focus_note
             self._set_focus_note(target.note_id, reveal=False)
         else:
@@ -468,7 +538,7 @@ class PageView(QWidget):
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         target = self._target_at(event.position())
-        if self._pressed is not None and not self._pressed.is_sign:
+        if self._pressed is not None and self._pressed.is_note:
             self._drag_to(self._target_at(event.position()), event.position())
         elif (target, held_key(event.modifiers())) != (self._target, self._held):  # after a click: not before it moves
             self._hover(target, event.modifiers())
@@ -482,18 +552,18 @@ class PageView(QWidget):
             if last != pressed.note_id:  # else it was dragged back to where it began
                 self._do(propose_slur(self._here, pressed.note_id, last))
         elif self._target_at(event.position()) == pressed:
-            propose = CLICKS.get((pressed.is_sign, held_key(event.modifiers())))
-            if propose is not None:
-                self._do(propose(self._here, pressed.note_id))
+            proposal = self._propose(pressed, held_key(event.modifiers()))
+            if proposal is not None:
+                self._do(proposal)
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         if event.reason() is QContextMenuEvent.Reason.Mouse:
             target = self._target_at(QPointF(event.pos()))
             if target is None:
                 return
-            if target.note_id not in self.selection:
+            if target.note_id not in self.selection or target.place is not None:
                 self.focus_on(target.note_id)
-            self.menu_wanted.emit(event.globalPos())
+            (self.menu_wanted if target.place is None else self.strip_menu_wanted).emit(event.globalPos())
         else:
             self._want_menu()
 
@@ -505,7 +575,7 @@ class PageView(QWidget):
         assert self._pressed is not None
         assert self._here is not None
         self.revealed.emit(QRect(place.toPoint(), QSize(1, 1)).adjusted(-30, -30, 30, 30))
-        if target is None:
+        if target is None or target.place is not None:
             return
         far = (place - QPointF(self.head_point(self._pressed.note_id))).manhattanLength()
         if target.note_id == self._pressed.note_id and not self._dragged_to and far < QApplication.startDragDistance():
@@ -522,18 +592,39 @@ class PageView(QWidget):
 
     def _hover(self, target: Target | None, keys: Qt.KeyboardModifier) -> None:
         self._target, self._held = target, held_key(keys)
-        propose = CLICKS.get((target.is_sign, self._held)) if target is not None else None
-        if propose is None or target is None or self._here is None:
-            self._proposal = None
+        self._proposal = self._propose(target, self._held) if target is not None else None
+        if self._proposal is None or target is None:
             self.unsetCursor()
             self.hinted.emit("")
         else:
-            self._proposal = propose(self._here, target.note_id)
             self.setCursor(Qt.CursorShape.PointingHandCursor)
-            self._rest.start()
-            tips = "" if self._proposal.refusal else SIGN_TIPS if target.is_sign else NOTE_TIPS
-            self.hinted.emit(f"{self._proposal.says('Click')} {tips}".strip())
+            if target.place is None:
+                self._rest.start()
+            tips = "" if self._proposal.refusal else STRIP_TIPS if target.place else TIPS[target.is_sign]
+            self.hinted.emit(f"{self._strip_words(target)} {self._proposal.says('Click')} {tips}".strip())
         self.update()
+
+    def _propose(self, target: Target, keys: Qt.KeyboardModifier) -> Proposal | None:
+        """What a click would do there; None for nothing."""
+        if self._here is None:
+            return None
+        if target.place is not None:
+            return propose_place(self._here, target.place, self._accents) if keys is NO_KEY else None
+        propose = CLICKS.get((target.is_sign, keys))
+        return propose(self._here, target.note_id) if propose is not None else None
+
+    def _strip_words(self, target: Target | None) -> str:
+        """How the accent under the pointer is met, as a sentence; "" beside all accents."""
+        if target is None or target.place is None or self._here is None or target.place not in self._accents:
+            return ""
+        where = place_text(self._here.tune, target.place)
+        return f"{where[:1].upper()}{where[1:]}: the accent is {self._accents[target.place].says}."
+
+    def event(self, event: QEvent) -> bool:
+        if isinstance(event, QHelpEvent) and event.type() is QEvent.Type.ToolTip:
+            QToolTip.showText(event.globalPos(), self._strip_words(self._target_at(QPointF(event.pos()))), self)
+            return True
+        return super().event(event)
 
     def _foresee(self) -> None:
         """Check and engrave what a click (or the slur key) would give, so that it need only be shown then."""
@@ -541,7 +632,7 @@ class PageView(QWidget):
         if here is None or self._page is None or not self._focus_note:
             return
         proposal = self._proposal or propose_join(here, self._focus_note)
-        if proposal.refusal:
+        if proposal.refusal or proposal.preview.place is not None:  # nothing is engraved for an accent
             return
         bowing = proposal.edit(here.tune, here.bowing)
         signs = bow_signs(here.tune, bowing, self._document.foresee(bowing).strokes, self._density)
@@ -566,6 +657,7 @@ class PageView(QWidget):
                 found=self._found,
                 severity=self._found_severity,
                 preview=self.preview,
+                accents=self._accents,
             )
             lines, ratio = self._lines_in_sight(strip), self.devicePixelRatioF()
             self._painter.paint(painter, self._page, self._heading, marks, lines, self._scale, ratio)

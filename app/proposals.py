@@ -6,27 +6,53 @@ that these four cannot disagree. No Qt: values in, values out; the edits are tho
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
+from enum import Enum
 from itertools import pairwise
 
+from app.accent_strip import Accented, Place
+from app.accent_strip import place_text as strip_text
+from core.accent_plan import AccentPlan, PlanKind
+from core.accents import phrases, toggle_place
 from core.bowing import (
     Bow,
     Bowing,
     Join,
+    Ornament,
     fix_bow,
     free_bow,
     next_struck,
     separate_span,
+    set_plan,
     slur_span,
     stroke_start,
     toggle_join_to_next,
     toggle_retake,
 )
 from core.errors import RefusedEditError
+from core.order import sections
+from core.ornamenting import has_ornament, toggle_ornament
 from core.strokes import Strokes
 from core.tune import Tune
 
+
+class Extent(Enum):
+    """How far an accent plan is to hold."""
+
+    BAR = "bar"
+    PHRASE = "phrase"
+    PART = "part"
+    TUNE = "tune"
+
+
+PLAN_WORDS = {
+    PlanKind.ON_BEAT: "on the beat",
+    PlanKind.BACKBEAT: "on the backbeat",
+    PlanKind.BY_PHRASE: "as each phrase does better",
+    PlanKind.NONE: "none",
+    PlanKind.PLACES: "at places of your own",
+}
 SHARPS_AND_FLATS = {-2: "𝄫", -1: "♭", 0: "", 1: "♯", 2: "𝄪"}
 
 
@@ -48,12 +74,18 @@ class Preview:
         parted: Pairs of notes, by id, that would be separated.
         turned: Id of a stroke's first note and the direction it would take.
         freed: Id of a stroke's first note whose fixed mark would go.
+        place: Place of the accent strip that would be accented or no more: index of the bar, and quarter notes from
+            the beginning of the full bar.
     """
 
     joined: tuple[str, ...] = ()
     parted: tuple[tuple[str, str], ...] = ()
     turned: tuple[str, Bow] | None = None
     freed: str = ""
+    place: Place | None = None
+
+
+NOTHING_SHOWN = Preview()
 
 
 @dataclass(frozen=True)
@@ -196,6 +228,70 @@ def propose_limit(here: Here, note_id: str, only_pass: int | None) -> Proposal:
     )
 
 
+def propose_place(here: Here, place: Place, accents: Mapping[Place, Accented]) -> Proposal:
+    """Accent a place of one bar, or stop doing so; a written accent goes with its sign and not here."""
+    bar, offset = place
+    proposal = _proposal(
+        here,
+        f"{'Take the accent from' if place in accents else 'Accent'} {strip_text(here.tune, place)}",
+        lambda t, b: toggle_place(t, b, bar, offset),
+        Preview(place=place),
+    )
+    if place in accents and accents[place].written:
+        return replace(proposal, refusal="An accent sign on the note accents this place, whatever the plan.")
+    return proposal
+
+
+def propose_plan(here: Here, note_id: str, extent: Extent, kind: PlanKind | None) -> Proposal:
+    """Give the bar, phrase, part or tune around a note an accent plan; that of its bar where no kind is named."""
+    bar = here.tune.bar_of[note_id]
+    bars = extent_bars(here.tune, bar, extent)
+    plan = here.bowing.plan_in(bar) if kind is None else AccentPlan(kind)
+    return _proposal(
+        here,
+        f"Accents of {extent_text(here.tune, bars, extent)}: {PLAN_WORDS[plan.kind]}",
+        lambda t, b: set_plan(t, b, plan, bars.start, bars.stop),
+        idle="These bars have this accent plan already.",
+    )
+
+
+def propose_ornament(here: Here, first_id: str, last_id: str, ornament: Ornament) -> Proposal:
+    """Put an ornament on the notes from first to last, or take it away where all have it."""
+    first_id, last_id = _in_order(here.tune, first_id, last_id)
+    notes = notes_between(here.tune, first_id, last_id)
+    struck = [note for note in notes if not here.tune.note(note).is_rest and not here.tune.note(note).held]
+    there = bool(struck) and all(has_ornament(here.bowing, note, ornament) for note in struck)
+    return _proposal(
+        here,
+        f"{'Take' if there else 'Put'} a {ornament.value} "
+        f"{'from' if there else 'on'} {span_text(here.tune, first_id, last_id)}",
+        lambda t, b: toggle_ornament(t, b, notes, ornament),
+    )
+
+
+def extent_bars(tune: Tune, bar: int, extent: Extent) -> range:
+    """Indexes of the bars of the bar, phrase, part or tune that a bar belongs to."""
+    match extent:
+        case Extent.BAR:
+            return range(bar, bar + 1)
+        case Extent.PHRASE:
+            return next(found for found in phrases(tune) if bar in found)
+        case Extent.PART:
+            return next(found for found in sections(tune) if bar in found)
+        case Extent.TUNE:
+            return range(len(tune.bars))
+
+
+def extent_text(tune: Tune, bars: range, extent: Extent) -> str:
+    """Which bars, as "bar 3", "bars 5–8" or "the tune"."""
+    if extent is Extent.TUNE:
+        return "the tune"
+    first, last = tune.bars[bars.start].number, tune.bars[bars.stop - 1].number
+    if first == last:
+        return f"bar {first}" if first else "the pick-up"
+    return f"bars {first}–{last}"
+
+
 def notes_between(tune: Tune, first_id: str, last_id: str) -> tuple[str, ...]:
     """Ids of all notes and rests from first to last, in written order."""
     first_id, last_id = _in_order(tune, first_id, last_id)
@@ -285,7 +381,7 @@ def _proposal(
     here: Here,
     label: str,
     edit: Callable[[Tune, Bowing], Bowing],
-    preview: Preview,
+    preview: Preview = NOTHING_SHOWN,
     idle: str = "Nothing would change.",
 ) -> Proposal:
     try:

@@ -70,6 +70,15 @@ class Settings:
         self._store.setValue("marks", marks)
 
     @property
+    def strip(self) -> bool:
+        """Whether the accent strip stands under the lines of the page."""
+        return self._one_of("strip", ("shown", "hidden")) == "shown"
+
+    @strip.setter
+    def strip(self, shown: bool) -> None:
+        self._store.setValue("strip", "shown" if shown else "hidden")
+
+    @property
     def sheet_marks(self) -> str:
         """The same on printed sheets."""
         return self._one_of("sheet/marks", MARKS)

@@ -6,8 +6,6 @@ in by ``show_note``.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from PySide6.QtCore import QItemSelection, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
 
@@ -17,7 +15,9 @@ from app.findings_model import FindingDelegate, FindingsModel, Role, why_text
 from app.theme import Theme
 from app.totals_view import TotalsView
 from core.accent_plan import AccentPlan
+from core.bowing import set_plan
 from core.check import Finding
+from core.checks import words
 
 NOTHING_OPEN = "Open a tune and its bow check stands here."
 NOTHING_FOUND = "Nothing found: the marks and slurs of this bowing agree, and what comes back is bowed as before."
@@ -119,7 +119,7 @@ class SideList(QWidget):
         self.totals.setVisible(state is not None)
         self.accents.setVisible(state is not None)
         if state is not None:
-            self.accents.show_plan(state.bowing.accents, state.tune.bars[-1].meter)
+            self.accents.show_plan(state.bowing.accents, state.tune.bars[-1].meter, changes_text(state))
         findings = report.findings if report is not None else ()
         self.model.show_findings(findings)
         self.list.setVisible(bool(findings))
@@ -145,7 +145,16 @@ class SideList(QWidget):
         self.remedy_button.setText(remedy.label if remedy is not None else "")
 
     def _on_plan_chosen(self, plan: AccentPlan) -> None:
-        words = KIND_WORDS[plan.kind]
-        self._document.edit(
-            f"Accents: {words[:1].lower()}{words[1:]}", lambda tune, bowing: replace(bowing, accents=plan)
-        )
+        name = KIND_WORDS[plan.kind]
+        self._document.edit(f"Accents: {name[:1].lower()}{name[1:]}", lambda tune, bowing: set_plan(tune, bowing, plan))
+
+
+def changes_text(state: State) -> str:
+    """Which bars have accent plans other than the bowing's main one, as a sentence; "" where none has."""
+    plans = state.bowing.plans(len(state.tune.bars))
+    own = [bar for bar, plan in enumerate(plans) if plan != state.bowing.accents]
+    if not own:
+        return ""
+    where = words.bars(state.tune, own)
+    has = "has" if len(own) == 1 else "have"
+    return f"{where[:1].upper()}{where[1:]} {has} accents of their own. A choice here is for the whole tune."

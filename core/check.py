@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
-from core.accents import Met, weigh
+from core.accents import Accents, Met, weigh
 from core.bowing import Bowing
 from core.checks import emphasis, marks, reach, retakes, returns, rounds, slurs, strings
 from core.checks.finding import Finding, Remedy
@@ -52,12 +52,14 @@ class Report:
 
     Attributes:
         strokes: Every direction.
+        accents: How each accented place is met.
         findings: By first bar, then in the order of ``RULES``.
         totals: Counts.
         reach: The way of the bow: longest stroke, bow used, where it stands.
     """
 
     strokes: Strokes
+    accents: Accents
     findings: tuple[Finding, ...]
     totals: Totals
     reach: Reach
@@ -198,7 +200,7 @@ def check(
         consistency=returns.consistency(view),
         comes_round=strokes.comes_round,
     )
-    return Report(strokes, tuple(findings), totals, view.reach)
+    return Report(strokes, accents, tuple(findings), totals, view.reach)
 
 
 def _sort_key(tune: Tune, finding: Finding) -> tuple[int, int, int, int]:

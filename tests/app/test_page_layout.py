@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 
 from app.engraved_page import EngravedPage
 from app.note_steps import STEPS
-from app.page_layout import BOTTOM_MARGIN, SIDE_MARGIN, TOP_MARGIN
+from app.page_layout import BOTTOM_MARGIN, SIDE_MARGIN, STRIP_HEIGHT, TOP_MARGIN
 from core.bowing import slur_span
 from core.engraving.bow_signs import MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
@@ -91,6 +91,35 @@ def test_a_bar_with_more_notes_than_fit_makes_every_line_as_wide():
     widths = {round(line.picture.width) for line in page.layout.lines}
     assert len(widths) == 1
     assert page.layout.width == pytest.approx(widths.pop() + 2 * SIDE_MARGIN, abs=1)
+
+
+LOW = "X:1\nM:4/4\nL:1/8\nK:D\n" + "|".join(["(G,A,B,G,) .G,4", "{A}~d2f2 (A,,2G,2)"] * 8) + "|]\n"
+
+
+@pytest.mark.parametrize("text", [LONG, LOW])
+def test_the_strip_lies_below_all_that_a_line_holds_and_inside_its_band(text):
+    lesson = read_abc(text).lessons[0]
+    page = EngravedPage(Engraver(), lesson.tune, heading_height=500)
+    page.show_strip(True)
+    take(page, lesson, lesson.bowings[0])
+    page.engrave(range(4))
+    assert all(above.bottom <= below.top for above, below in pairwise(page.layout.lines))
+    for line in page.layout.lines:
+        lowest = max(
+            *(shape.box.bottom for shape in line.picture.shapes),
+            *(curve.box.bottom for curve in line.picture.curves),
+        )  # fmt: skip
+        assert line.picture_top + lowest <= line.strip - STRIP_HEIGHT / 2
+        assert line.strip + STRIP_HEIGHT / 2 <= line.bottom
+
+
+def test_a_strip_that_is_hidden_takes_no_room(page):
+    page.engrave(range(4))
+    before = page.layout
+    page.show_strip(True)
+    assert page.layout.height > before.height
+    page.show_strip(False)
+    assert page.layout == before
 
 
 def step(page, lesson, key: Qt.Key, note: str, *, ctrl: bool = False) -> str:

@@ -18,11 +18,13 @@ def path(tmp_path: Path) -> Path:
 def test_settings_are_read_back_by_the_next_start(path: Path, tmp_path: Path):
     first = Settings(path)
     first.look, first.zoom, first.marks, first.sheet_marks, first.paper = Look.DARK, 1.5, "bars", "needed", "Letter"
+    first.strip = False
     first.set_window("split", QByteArray(b"abc"))
     first.folder = tmp_path
     del first
     again = Settings(path)
     assert (again.look, again.zoom, again.marks) == (Look.DARK, 1.5, "bars")
+    assert again.strip is False
     assert (again.sheet_marks, again.paper, again.folder) == ("needed", "Letter", tmp_path)
     assert again.window("split") == b"abc"
 
