@@ -25,7 +25,8 @@ _OPTIONS: dict[str, Any] = {
     "pageMarginTop": 8, "pageMarginBottom": 4, "pageMarginLeft": 0, "pageMarginRight": 0,
     "font": "Leipzig", "smuflTextFont": "none", "fontTextLiberation": True,
     "svgRemoveXlink": True, "svgFormatRaw": True,
-    "rightMarginKeySig": 2.5,  # room for what stands in front of two rows of bow signs
+    "rightMarginKeySig": 2.0,  # room for what stands in front of two rows of bow signs; no more is allowed
+    "defaultBottomMargin": 0.7,  # air under signs over notes
     "minLastJustification": 0,  # as wide as told, however few the notes
 }  # fmt: skip
 _LOOSE, _TIGHT = 0.18, 0.05  # verovio's spacingLinear: as a rule, and where a line would not fit

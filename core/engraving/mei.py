@@ -1,8 +1,9 @@
 """Our own MEI for one line of one bowing: the only text that ever reaches the engraver.
 
-The document says what is drawn, not what is played: directions of the bow are left out, and notes that shall carry a
-bow sign get a sign of that height, twice where there may be two rows, to keep room for it. Where a slur or tie crosses
-the end of the line, the document also holds the neighbouring bar, and ``Document.bars_shown`` says which bars to draw.
+The document says what is drawn, not what is played: directions of the bow are left out, and over notes that shall carry
+a bow sign stands a sign of that height, or of two where there may be two rows, to keep room for it. Where a slur or tie
+crosses the end of the line, the document also holds the neighbouring bar, and ``Document.bars_shown`` says which bars
+to draw.
 
 Elements: MEI 5, as the engraver (verovio) reads them.
 """
@@ -35,6 +36,9 @@ CONTROL_SIGNS = {  # articulation -> an element of its own that points at the no
     Articulation.STRESS: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E4B6"/>',
     Articulation.UNSTRESS: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E4B8"/>',
 }  # fmt: skip
+# Beside texts over notes, so that a finger is as wide as the head and clears the stem, and words clear bow signs. Never
+# painted, and no text of ours begins or ends with it (``clean_text``).
+BESIDE_TEXT = "\u00a0"
 ORNAMENTS = {  # ornament -> an element that points at the note
     Ornament.ROLL: '<turn {at} place="above"/>',
     Ornament.TURN: '<turn {at} place="above" form="upper"/>',
@@ -43,11 +47,14 @@ ORNAMENTS = {  # ornament -> an element that points at the note
     Ornament.MORDENT: '<mordent {at} place="above" form="lower"/>',
     Ornament.UPPER_MORDENT: '<mordent {at} place="above" form="upper"/>',
     Ornament.SLIDE: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E587"/>',
-    Ornament.CUT: '<ornam {at} place="above">/</ornam>',
-    Ornament.BOWED_TRIPLET: '<fing {at} place="above">3</fing>',  # and a stroke through the stem
+    Ornament.CUT: f'<ornam {{at}} place="above">{BESIDE_TEXT}/{BESIDE_TEXT}</ornam>',
+    Ornament.BOWED_TRIPLET: f'<fing {{at}} place="above">{BESIDE_TEXT}3{BESIDE_TEXT}</fing>',  # and a stroked stem
 }
-# Never drawn: a glyph as tall as a bow sign at our size (``picture.SIGN_SCALE``) and as wide, with some air above.
-BOW_ROOM = '<artic xml:id={id} artic="upbow" place="above" glyph.auth="smufl" glyph.num="U+EB1C"/>'
+# What keeps room for one row of bow signs or two: never drawn, and as tall and wide as they are at our size
+# (``picture.SIGN_SCALE``, ``picture.ROW_STEP``) with some air above. The engraver sets a fermata outside slurs,
+# articulation, ornaments and fingering, so these hug the notes and nothing stands in the unused room of a second row.
+BOW_ROOM = '<fermata {at} place="above" glyph.auth="smufl" glyph.num="U+{glyph}"/>'
+ROOM_GLYPHS = ("EB1C", "EC84")
 ACCIDENTALS = {-2: "ff", -1: "f", 0: "n", 1: "s", 2: "x"}
 NOTE_GLYPHS = {  # base in quarter notes -> SMuFL note for texts
     Fraction(4): "\ue1d2", Fraction(2): "\ue1d3", Fraction(1): "\ue1d5", Fraction(1, 2): "\ue1d7",
@@ -329,7 +336,7 @@ class _Writer:
         return f"<beam>{text}</beam>" if len(graces) > 1 and all(g.length <= Fraction(1, 2) for g in graces) else text
 
     def _artics(self, note: Note) -> Iterator[str]:
-        """Articulations from the note head outward, then the room for bow signs."""
+        """Articulations from the note head outward."""
         given = self.bowing.signs_on(note.id).articulations
         if self._is_hooked(note) and not BESIDE_HEAD & set(given):
             yield '<artic artic="stacc"/>'
@@ -339,10 +346,6 @@ class _Writer:
                     place = "" if near else ' place="above"'
                     for value in ARTICULATIONS[sign].split("-"):
                         yield f'<artic artic="{value}"{place}/>'
-        for row in range(1, self.slots.get(note.id, 0) + 1):
-            slot_id = f"_bow{row}.{note.id}"
-            self.names[slot_id] = Name(Kind.BOW, note.id)
-            yield BOW_ROOM.format(id=quoteattr(slot_id))
 
     def _is_hooked(self, note: Note) -> bool:
         """A stop of the bow stands before or after the note, inside its stroke (rule B9)."""
@@ -361,10 +364,14 @@ class _Writer:
         for note in bar.notes:
             signs = self.bowing.signs_on(note.id)
             at = f"startid={quoteattr('#' + note.id)}"
+            if note.id in self.slots:
+                glyph = ROOM_GLYPHS[self.slots[note.id] - 1]
+                yield self._named(BOW_ROOM.format(at=at, glyph=glyph), Kind.BOW, note.id)
             for ornament in signs.ornaments:
                 yield self._named(ORNAMENTS[ornament].format(at=at), Kind.SIGN, note.id)
             for finger in signs.fingerings:
-                yield self._named(f'<fing {at} place="above">{escape(clean_text(finger))}</fing>', Kind.SIGN, note.id)
+                text = f"{BESIDE_TEXT}{escape(clean_text(finger))}{BESIDE_TEXT}"
+                yield self._named(f'<fing {at} place="above">{text}</fing>', Kind.SIGN, note.id)
             for sign in signs.articulations:
                 if sign in CONTROL_SIGNS:
                     yield self._named(CONTROL_SIGNS[sign].format(at=at), Kind.SIGN, note.id)
@@ -417,7 +424,9 @@ class _Writer:
             text = escape(clean_text(words.text))
             if text:
                 place = "above" if words.above else "below"
-                yield self._named(f'<dir {_at(bar, words.at)} place="{place}">{text}</dir>', Kind.WORDS, "")
+                yield self._named(
+                    f'<dir {_at(bar, words.at)} place="{place}">{text}{BESIDE_TEXT * 2}</dir>', Kind.WORDS, ""
+                )
         ends = [text for text in ("To \ue048" if bar.to_coda else "", "Fine" if bar.fine else "") if text]
         if bar.jump is not None:
             ends.append(bar.jump.value)
@@ -520,7 +529,7 @@ def _at_end(bar: Bar) -> str:
 
 
 def _right_aligned(text: str) -> str:
-    return f'<rend halign="right">{_with_glyphs(text)}</rend>'
+    return f'<rend halign="right">{BESIDE_TEXT}{_with_glyphs(text)}</rend>'
 
 
 def _with_glyphs(text: str) -> str:

@@ -14,7 +14,7 @@ from xml.parsers import expat
 
 from core.engraving.glyphs import Command, parse_outline
 from core.engraving.kinds import Kind
-from core.engraving.mei import Document, Name
+from core.engraving.mei import BESIDE_TEXT, ROOM_GLYPHS, Document, Name
 from core.engraving.picture import (
     SIGN_SCALE,
     Anchor,
@@ -29,8 +29,7 @@ from core.engraving.picture import (
     Shape,
     Text,
 )  # fmt: skip
-from core.engraving.rows import level_rows, off_notes
-from core.engraving.slur_starts import start_beside
+from core.engraving.rows import level_rows
 
 _KIND_OF_CLASS = {
     "staff": Kind.STAFF, "barLine": Kind.STAFF, "clef": Kind.STAFF, "keySig": Kind.STAFF, "meterSig": Kind.STAFF,
@@ -38,7 +37,6 @@ _KIND_OF_CLASS = {
     "tupletNum": Kind.TUPLET, "tupletBracket": Kind.TUPLET,
 }  # fmt: skip
 _IN_THE_WAY = frozenset({Kind.SLUR, Kind.TIE, Kind.SIGN, Kind.GRACE, Kind.TUPLET, Kind.ENDING, Kind.WORDS, Kind.OTHER})
-_DOT_REACH = 300.0  # how far over its origin a glyph of a note reaches, at most
 _BROADEST = 0.65  # width of a letter of a text, in ems, at most
 _BOLD = frozenset({"voltaBracket", "fing", "reh", "tempo"})
 _ITALIC = frozenset({"dir", "mNum", "repeatMark"})
@@ -118,7 +116,7 @@ class _Reader:
         self._boxes: dict[str, Box] = {}
         self._heads: dict[str, list[Point]] = {}
         self._slots: dict[str, BowSlot] = {}
-        self._beams: list[list[str]] = []  # notes with a slot under each beam
+        self._beams: list[list[str]] = []  # notes under each beam
         self._measures: dict[int, Box] = {}
         self._bar = -1
         self._curves: list[Curve] = []
@@ -168,7 +166,7 @@ class _Reader:
         if group.music and text in _ACCIDENTALS:
             text, size = _ACCIDENTALS[text], size * _TEXT_TO_MUSIC
         bold, italic = (group.bold, group.italic) if not group.music else (False, False)
-        self._runs.append(Run(text, size, group.music, bold, italic))
+        self._runs.append(Run(text.strip(BESIDE_TEXT), size, group.music, bold, italic))
 
     # Elements
 
@@ -192,6 +190,8 @@ class _Reader:
         if name.bar >= 0:
             self._bar = name.bar
             group.kind = Kind.STAFF
+        elif name.kind is Kind.NOTE and group.beam >= 0 and name.note not in self._beams[group.beam]:
+            self._beams[group.beam].append(name.note)
 
     def _continued(self, classes: list[str]) -> Name | None:
         """What a group without an id continues from the line before: a slur or tie that comes over the line's end."""
@@ -236,22 +236,14 @@ class _Reader:
         code = given["href"].removeprefix("#").split("-", 1)[0]
         glyph = Glyph(code, x, y, size, group.kind, group.owner)
         if group.kind is Kind.BOW:
-            self._add_slot(group, glyph.box, size * SIGN_SCALE)
+            rows = ROOM_GLYPHS.index(code) + 1
+            self._slots[group.owner] = BowSlot(
+                group.owner, glyph.box.centre.x, glyph.box.bottom, size * SIGN_SCALE, rows
+            )
             return
         if group.is_head and group.kind is Kind.NOTE:
             self._heads.setdefault(group.owner, []).append(glyph.box.centre)
         self._add(glyph, group)
-
-    def _add_slot(self, group: _Group, box: Box, size: float) -> None:
-        """Open a bow slot, or give it another row."""
-        note_id = group.owner
-        slot = self._slots.get(note_id)
-        if slot is None:
-            self._slots[note_id] = BowSlot(note_id, box.centre.x, box.bottom, size)
-            if group.beam >= 0:
-                self._beams[group.beam].append(note_id)
-        else:
-            self._slots[note_id] = replace(slot, bottom=max(slot.bottom, box.bottom), rows=slot.rows + 1)
 
     def _add(self, shape: Shape, group: _Group) -> None:
         if shape.kind is Kind.NOTE and shape.owner:
@@ -276,7 +268,6 @@ class _Reader:
     def picture(self) -> Picture:
         if not self._staff_lines:
             raise ValueError("the engraver drew no staff")
-        self._start_slurs_beside_signs()
         self._place_tempo(self._place_part())
         heads = {
             note_id: Point(sum(p.x for p in points) / len(points), sum(p.y for p in points) / len(points))
@@ -298,22 +289,10 @@ class _Reader:
             curves=curves,
         )
 
-    def _start_slurs_beside_signs(self) -> None:
-        for place, curve in enumerate(self._curves):
-            shape = self._shapes[curve.shape]
-            if not curve.tie and isinstance(shape, Outline):
-                pulled = start_beside(curve, shape, self._slots, self._boxes)
-                if pulled is not None:
-                    self._shapes[curve.shape] = pulled
-                    self._curves[place] = replace(curve, box=pulled.box)
-
     def _rows(self) -> dict[str, BowSlot]:
         """The bow slots on one height over each beam."""
-        top = min(self._staff_lines)
-        beams = [shape for shape in self._shapes if isinstance(shape, Outline) and shape.kind is Kind.BEAM]
-        dots = [s.box for s in self._shapes if isinstance(s, Glyph) and s.kind is Kind.NOTE and s.y < top + _DOT_REACH]
-        slots = off_notes(self._slots, beams, (box for box in dots if box.top < top))
-        return level_rows(slots, filter(None, self._beams), [*self._over_signs()])
+        beams = ([note_id for note_id in beam if note_id in self._slots] for beam in self._beams)
+        return level_rows(self._slots, filter(None, beams), [*self._over_signs()])
 
     def _over_signs(self) -> Iterator[Box]:
         """About what is in the way of bow signs that are lifted."""

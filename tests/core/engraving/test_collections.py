@@ -8,17 +8,20 @@ from __future__ import annotations
 import random
 import subprocess
 import sys
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
 from pathlib import Path
 from time import perf_counter
 
 import music21
 import pytest
 
+from core.bowing import Bowing, can_join, join
 from core.engraving.bow_signs import MarkDensity, bow_signs, rows_kept
 from core.engraving.engraver import Engraver
+from core.engraving.kinds import Kind
 from core.engraving.lines import Line, break_lines
-from core.engraving.picture import Picture
+from core.engraving.picture import Anchor, Box, Glyph, Outline, Picture, Shape, Text
 from core.lesson import Lesson
 from core.reading.abc import decode, read_abc
 from core.strokes import work_out
@@ -68,18 +71,73 @@ def faults(tune: Tune, line: Line, picture: Picture, slots: Mapping[str, int]) -
             yield f"a {shape.kind.value} of {shape.owner} reaches outside"
 
 
+def met_by_signs(picture: Picture) -> Iterator[str]:
+    """What bow signs touch: slurs, beams, notes, graces, other signs, texts, one another."""
+    rooms = [(slot.note_id, slot.box()) for slot in picture.bow_slots.values()]
+    for (note_id, room), (_, after) in pairwise(sorted(rooms, key=lambda both: both[1].left)):
+        if room.overlaps(after):
+            yield f"the bow sign of {note_id} meets the next one"
+    for note_id, room in rooms:
+        for shape in picture.shapes:
+            if shape.kind is not Kind.STAFF and shape.box.overlaps(room) and _touches(shape, room):
+                yield f"the bow sign of {note_id} meets a {shape.kind.value}"
+        for text in picture.texts:
+            if _about(text).overlaps(room):
+                yield f"the bow sign of {note_id} meets {text.text!r}"
+
+
+def _touches(shape: Shape, room: Box) -> bool:
+    if isinstance(shape, Glyph) or shape.kind not in (Kind.SLUR, Kind.TIE, Kind.BEAM):
+        return True
+    return any(room.contains(x, y) for x, y in _along(shape))
+
+
+def _along(shape: Outline) -> Iterator[tuple[float, float]]:
+    """Points along the edge of a beam or curve, about as close together as a sign is wide."""
+    here: tuple[float, ...] = shape.commands[0].numbers
+    for letter, numbers in shape.commands[1:]:
+        if letter != "Z":
+            points = [here, *zip(numbers[::2], numbers[1::2], strict=True)]
+            yield from (_bezier(points, step / 24) for step in range(25))
+            here = numbers[-2:]
+
+
+def _bezier(points: Sequence[tuple[float, ...]], t: float) -> tuple[float, float]:
+    while len(points) > 1:
+        points = [tuple(p + (q - p) * t for p, q in zip(a, b, strict=True)) for a, b in pairwise(points)]
+    return points[0][0], points[0][1]
+
+
+def _about(text: Text) -> Box:
+    """Where a text stands if its letters are half an em wide."""
+    size = text.runs[0].size
+    width = size * len(text.text) / 2
+    left = text.x - {Anchor.START: 0.0, Anchor.MIDDLE: width / 2, Anchor.END: width}[text.anchor]
+    return Box(left, text.y - 0.6 * size, left + width, text.y)
+
+
+def slurred_at_random(tune: Tune, bowing: Bowing, chance: random.Random) -> Bowing:
+    """The bowing with many more slurs."""
+    for note in tune.sequence:
+        if note.id not in bowing.joins and can_join(tune, note.id) and chance.random() < 0.3:
+            bowing = join(tune, bowing, note.id)
+    return bowing
+
+
 def main(count: int, seed: int) -> int:
     engraver, times, failed, wide = Engraver(), [], 0, 0
-    for name, lesson in drawn_tunes(count, seed):
+    for number, (name, lesson) in enumerate(drawn_tunes(count, seed)):
         print(name, file=sys.stderr, flush=True)
         tune, bowing = lesson.tune, lesson.bowings[0]
+        if number % 2:
+            bowing = slurred_at_random(tune, bowing, random.Random(number))
         slots = rows_kept(tune, bow_signs(tune, bowing, work_out(tune, bowing), MarkDensity.EVERY))
         for line in break_lines(tune):
             began = perf_counter()
             picture = engraver.engrave(tune, bowing, line, slots)
             times.append(1000 * (perf_counter() - began))
             wide += picture.width > 18000
-            for fault in faults(tune, line, picture, slots):
+            for fault in (*faults(tune, line, picture, slots), *met_by_signs(picture)):
                 failed += 1
                 print(f"{name}, bars {line.first} to {line.stop - 1}: {fault}")
     times.sort()

@@ -11,7 +11,8 @@ from core.bowing import Articulation, Bow, Bowing, Join, Ornament, Signs, fix_bo
 from core.engraving.engraver import Engraver
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line, break_lines
-from core.engraving.picture import Glyph, Picture, slot_height
+from core.engraving.mei import ROOM_GLYPHS
+from core.engraving.picture import Curve, Glyph, Outline, Picture, slot_height
 from core.tune import ChordSymbol, Key, Pitch, Tune, Words
 from tests.core.builders import bowed, tune_of
 
@@ -32,6 +33,14 @@ def starts(tune: Tune, bowing: Bowing) -> dict[str, int]:
 def engraved(engraver: Engraver, text: str, meter: str = "4/4") -> Picture:
     tune, bowing = bowed(text, meter)
     return engraver.engrave(tune, bowing, Line(0, len(tune.bars)), starts(tune, bowing))
+
+
+def curve_ends(picture: Picture, curve: Curve) -> tuple[tuple[float, ...], tuple[float, ...]]:
+    """Where a curve begins and ends."""
+    shape = picture.shapes[curve.shape]
+    assert isinstance(shape, Outline)
+    corners = [command.numbers[-2:] for command in shape.commands if command.numbers]
+    return min(corners), max(corners)
 
 
 def glyphs(picture: Picture, kind: Kind) -> Counter[str]:
@@ -93,23 +102,50 @@ def test_bow_slots_stand_over_their_notes_above_the_staff(engraver: Engraver) ->
         assert slot.bottom < picture.staff_top
         assert slot.bottom < picture.boxes[note_id].top + 20
         assert slot.bottom - slot_height(slot) > 0
-    assert not {"E612", "EB1C"} & {shape.code for shape in picture.shapes if isinstance(shape, Glyph)}
+    assert not {"E612", *ROOM_GLYPHS} & {shape.code for shape in picture.shapes if isinstance(shape, Glyph)}
 
 
-def test_the_room_kept_is_as_large_as_the_signs(engraver: Engraver) -> None:
-    """The glyph that keeps room, and the engraver's gap between two of them, against our size and our step."""
+@pytest.mark.parametrize("rows", [1, 2])
+def test_the_room_kept_is_as_large_as_the_signs(engraver: Engraver, rows: int) -> None:
     tune, bowing = bowed("A8|")
     chorded = replace(tune.bars[0], chords=(ChordSymbol(Fraction(0), "D"),))
-    pictures = [
-        engraver.engrave(replace(tune, bars=(chorded,)), bowing, Line(0, 1), {"b0n1": rows} if rows else {})
-        for rows in (0, 1, 2)
-    ]
-    over_staff = [picture.staff_top - picture.texts[0].y for picture in pictures]
-    slot = pictures[2].bow_slots["b0n1"]
-    assert over_staff[1] - over_staff[0] >= slot_height(slot)
-    assert over_staff[2] - over_staff[1] == pytest.approx(slot.foot(0) - slot.foot(1), abs=10)
-    assert slot.box().top > pictures[2].texts[0].y + 40
+    picture = engraver.engrave(replace(tune, bars=(chorded,)), bowing, Line(0, 1), {"b0n1": rows})
+    slot = picture.bow_slots["b0n1"]
+    assert slot.rows == rows
     assert slot.size == 1.25 * 720
+    assert 60 < slot.box().top - picture.texts[0].y < 240
+
+
+def test_slurs_hug_the_heads_and_bow_signs_stand_over_their_beginnings(engraver: Engraver) -> None:
+    """Over a flat pair both ends are as high and as near to their heads; the sign stands outside the slur."""
+    picture = engraved(engraver, "(ee)(ee) (e4|e8)|")
+    for slur in picture.slurs[:2]:
+        ends = curve_ends(picture, slur)
+        assert ends[0][1] == pytest.approx(ends[1][1], abs=1)
+        for (x, y), note_id in zip(ends, (slur.start, slur.end), strict=True):
+            assert abs(x - picture.heads[note_id].x) < 60
+            assert 90 < picture.heads[note_id].y - y < 270, "from half a space over the head to a space and a half"
+        slot = picture.bow_slots[slur.start]
+        assert slot.bottom < ends[0][1]
+        assert slot.bottom > slur.box.top - 180
+
+
+def test_ornaments_and_fingers_stand_between_the_note_and_its_bow_sign(engraver: Engraver) -> None:
+    tune, bowing = bowed("f4 f4|")
+    signs = {"b0n1": Signs(ornaments=(Ornament.ROLL,)), "b0n2": Signs(fingerings=("4",))}
+    picture = engraver.engrave(tune, replace(bowing, signs=immutabledict(signs)), Line(0, 1), starts(tune, bowing))
+    roll = next(shape for shape in picture.shapes if shape.kind is Kind.SIGN)
+    finger = next(text for text in picture.texts if text.kind is Kind.SIGN)
+    assert picture.heads["b0n1"].y > roll.box.top > picture.bow_slots["b0n1"].bottom
+    assert picture.heads["b0n2"].y > finger.y > picture.bow_slots["b0n2"].bottom
+    assert finger.text == "4"
+
+
+def test_a_finger_stands_over_the_stem_not_beside_it(engraver: Engraver) -> None:
+    tune, bowing = bowed("A4 A4|")
+    bowing = replace(bowing, signs=immutabledict({"b0n1": Signs(fingerings=("0",))}))
+    picture = engraver.engrave(tune, bowing, Line(0, 1), {})
+    assert picture.texts[0].y < picture.boxes["b0n1"].top
 
 
 def test_a_second_row_moves_no_note_sideways_and_no_first_row(engraver: Engraver) -> None:
@@ -118,7 +154,7 @@ def test_a_second_row_moves_no_note_sideways_and_no_first_row(engraver: Engraver
     assert {i: head.x for i, head in one.heads.items()} == {i: head.x for i, head in two.heads.items()}
     for note_id, slot in one.bow_slots.items():
         assert two.bow_slots[note_id].rows == 2
-        assert two.staff_top - two.bow_slots[note_id].bottom == pytest.approx(one.staff_top - slot.bottom, abs=1)
+        assert two.staff_top - two.bow_slots[note_id].bottom == pytest.approx(one.staff_top - slot.bottom, abs=10)
 
 
 def test_signs_over_one_beam_share_a_height(engraver: Engraver) -> None:

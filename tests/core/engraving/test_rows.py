@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from core.engraving.glyphs import Command
-from core.engraving.kinds import Kind
-from core.engraving.picture import BowSlot, Box, Outline
-from core.engraving.rows import AIR, HIGHEST_LIFT, level_rows, off_notes
+from core.engraving.picture import BowSlot, Box
+from core.engraving.rows import HIGHEST_LIFT, level_rows
 
 LOW, HIGH = BowSlot("low", 1000, 900, 1000), BowSlot("high", 2000, 700, 1000)
 SLOTS = {"low": LOW, "high": HIGH}
@@ -13,13 +11,6 @@ SLOTS = {"low": LOW, "high": HIGH}
 
 def heights(slots: dict[str, BowSlot]) -> dict[str, float]:
     return {note_id: slot.bottom for note_id, slot in slots.items()}
-
-
-def beam(left: float, y_left: float, right: float, y_right: float) -> Outline:
-    corners = [(left, y_left), (right, y_right), (right, y_right + 90), (left, y_left + 90)]
-    return Outline(
-        (*(Command("L" if n else "M", at) for n, at in enumerate(corners)), Command("Z")), True, kind=Kind.BEAM
-    )
 
 
 def test_the_lower_sign_of_a_beam_is_lifted_to_the_higher_one() -> None:
@@ -44,15 +35,3 @@ def test_a_beam_whose_signs_cannot_all_be_lifted_keeps_them_all() -> None:
 def test_no_sign_is_lifted_far_from_its_note() -> None:
     far = {**SLOTS, "high": BowSlot("high", 2000, 900 - HIGHEST_LIFT - 1, 1000)}
     assert level_rows(far, [["low", "high"]], []) == far
-
-
-def test_a_sign_is_lifted_off_a_beam_that_climbs_beside_its_note() -> None:
-    climbing = beam(500, 1150, 1500, 850)  # at the right edge of the sign, 1155, its top is at 953.5
-    assert heights(off_notes({"low": BowSlot("low", 1000, 980, 1000)}, [climbing], [])) == {"low": 953.5 - AIR}
-    level = beam(500, 1050, 1500, 1050)
-    assert off_notes({"low": LOW}, [level], []) == {"low": LOW}
-
-
-def test_a_sign_is_lifted_off_a_dot() -> None:
-    assert heights(off_notes({"low": LOW}, [], [Box(1100, 860, 1160, 920)])) == {"low": 860 - AIR}
-    assert off_notes({"low": LOW}, [], [Box(1200, 860, 1260, 920)]) == {"low": LOW}
