@@ -47,6 +47,7 @@ class Costs:
     retake_over_rest: int = 4
     only_here: int = 15  # in a bar that comes again, which then is slurred in two ways
     on_the_accent: int = 2  # a slur that begins on the accent, not after it
+    onto_an_accent: int = 8  # which then is buried, if the plan does not forbid it anyhow
     over_a_beat: int = 6
     in_a_tuplet: int = 8
     by_leap: int = 1  # for each step of the scale beyond the first
@@ -75,33 +76,36 @@ def remedies(
         judge: The check, with the settings that are in force.
         at_most: How many to offer.
     Returns:
-        The best changes, cheapest first; the finding's own remedies where the rule is not one of those that a change
-        of strokes mends, or where no change mends it without harm.
+        The best changes, cheapest first. Where none mends it without cost to the accents, those of the finding's own
+        remedies that mend it all the same. For rules that no change of strokes mends, the finding's own remedies.
     """
     if finding.rule not in TURNING:
         return finding.remedies[:at_most]
     before = judge(tune, bowing)
     changes = sorted(_changes(tune, bowing, finding, before.strokes), key=lambda change: change.cost)
-    found = []
+    found: list[tuple[int, Remedy]] = []
+    own: list[Remedy] = []
     for change in changes[:MOST_TRIED]:
-        changed = change.edit(tune, bowing)
+        changed = change.remedy.edit(tune, bowing)
         if _is_told(finding, tune, changed):
             continue
         after = judge(tune, changed)
-        if not _harms(before, after):
-            found.append((change.cost + _gain(before, after), change))
+        if not _warned(after) <= _warned(before):
+            continue
+        if _missed(after) <= _missed(before):
+            found.append((change.cost + _gain(before, after), change.remedy))
+        elif change.remedy in finding.remedies:
+            own.append(change.remedy)
     found.sort(key=lambda item: item[0])
-    return tuple(Remedy(change.label, change.edit, change.slurs) for _, change in found[:at_most]) or finding.remedies
+    return tuple(remedy for _, remedy in found[:at_most]) or tuple(own)
 
 
 @dataclass(frozen=True, slots=True)
 class _Change:
-    """One change that could be made."""
+    """One change that could be made, and what weighs against it whatever it mends."""
 
     cost: int
-    label: str
-    edit: Callable[[Tune, Bowing], Bowing]
-    slurs: int
+    remedy: Remedy
 
 
 def _is_told(finding: Finding, tune: Tune, bowing: Bowing) -> bool:
@@ -109,13 +113,6 @@ def _is_told(finding: Finding, tune: Tune, bowing: Bowing) -> bool:
     view = View(tune, bowing, work_out(tune, bowing), Accents(()))
     notes = set(finding.notes)
     return any(not notes.isdisjoint(other.notes) for other in RULES[finding.rule].function(view))
-
-
-def _harms(before: Report, after: Report) -> bool:
-    """Whether a change brings a fault or warning that was not there, or misses more accents."""
-    if _missed(after) > _missed(before):
-        return True
-    return not _warned(after) <= _warned(before)
 
 
 def _gain(before: Report, after: Report) -> int:
@@ -156,7 +153,7 @@ def _changes(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> 
                 if everywhere is None:
                     yield change
                     continue
-                yield _Change(change.cost + COSTS.only_here, change.label, change.edit, change.slurs)
+                yield _Change(change.cost + COSTS.only_here, change.remedy)
                 if copies[0].id not in done:
                     done.add(copies[0].id)
                     yield everywhere
@@ -180,10 +177,19 @@ def _leading_bars(tune: Tune, finding: Finding, strokes: Strokes) -> list[int]:
 
 def _retake(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[_Change]:
     """The finding's own remedies, which fix a direction where the turn begins."""
-    over_rest = any(played.over_rest for note_id in finding.notes[:1] for played in strokes.by_note[note_id])
-    cost = COSTS.retake_over_rest if over_rest else COSTS.retake
+    cost = COSTS.retake_over_rest if _comes_after_a_rest(tune, strokes, finding.notes[0]) else COSTS.retake
     for remedy in finding.remedies:
-        yield _Change(cost, remedy.label, remedy.edit, 0)
+        yield _Change(cost, remedy)
+
+
+def _comes_after_a_rest(tune: Tune, strokes: Strokes, note_id: str) -> bool:
+    """Whether a rest is played before a note on some pass, in which the bow can come back."""
+    bar = tune.bar_of[note_id]
+    place = next(place for place, note in enumerate(tune.bars[bar].notes) if note.id == note_id)
+    if place:
+        return tune.bars[bar].notes[place - 1].is_rest
+    before = [strokes.order[played.visit - 1].bar for played in strokes.by_note[note_id] if played.visit]
+    return any(tune.bars[other].notes and tune.bars[other].notes[-1].is_rest for other in before)
 
 
 def _slur(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
@@ -199,7 +205,7 @@ def _slur(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
     pair = f"notes {_number(tune, befores[0].id)} and {_number(tune, ids[0])}"
     label = f"Slur {pair} of {words.bars(tune, bars)}"
     cost = COSTS.slur * len(ids) + _place_cost(tune, bowing, befores[0], notes[0])
-    return _Change(cost, label, partial(_joined, ids), len(ids))
+    return _Change(cost, Remedy(label, partial(_joined, ids), len(ids)))
 
 
 def _split(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
@@ -211,7 +217,7 @@ def _split(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
     number = _number(tune, ids[0])
     inside = f"between notes {number - 1} and {number} of" if number > 1 else "into"
     slurs = sum(_slurs_more(tune, bowing, note_id) for note_id in ids)
-    return _Change(COSTS.split * len(ids), f"Part the slur {inside} {where}", partial(_parted, ids), slurs)
+    return _Change(COSTS.split * len(ids), Remedy(f"Part the slur {inside} {where}", partial(_parted, ids), slurs))
 
 
 def _separate_before(tune: Tune, bowing: Bowing, note: Note) -> Note | None:
@@ -234,6 +240,7 @@ def _place_cost(tune: Tune, bowing: Bowing, before: Note, note: Note) -> int:
     bar = tune.bars[index]
     places, beat = _grid(bowing.plan_in(index), bar.meter)
     cost = COSTS.on_the_accent * (bar.start + before.at in places)
+    cost += COSTS.onto_an_accent * (bar.start + note.at in places)
     cost += COSTS.over_a_beat * ((bar.start + note.at) % beat == 0)
     cost += COSTS.in_a_tuplet * bool(before.tuplet or note.tuplet)
     leap = abs(before.pitches[-1].height - note.pitches[-1].height) - 1

@@ -84,3 +84,70 @@ def test_the_remedy_brings_it_back_as_it_was(text: str) -> None:
 def test_no_remedy_where_no_stroke_begins() -> None:
     (finding,) = findings("A4B4|g4(a4|A4)B4|", "phrase-on")
     assert finding.remedy is None
+
+
+class TestBarsToldTogether:
+    def test_bars_as_far_apart_in_one_section_are_one_finding(self) -> None:
+        first, second = "A2B2c2d2|e2f2g2a2|b2a2g2f2|e2d2c2B2|", "A2B2c2d2|c4e4|b2a2g2f2|d4B4|"
+        assert told(f"{first}|u{second}") == [
+            "Bars 5 and 7 bring bars 1 and 3 again on the other bow (bar 1 began down, bar 5 begins up)."
+        ]
+
+    def test_a_bar_with_one_note_changed_is_told_with_its_phrase(self) -> None:
+        first, second = "A2B2c2d2|e2f2g2a2|b2a2g2f2|", "A2B2c2d2|e2f2g2f2|b2a2g2f2|"
+        assert told(f"{first}|u{second}") == [
+            "Bars 4–6 bring bars 1–3 again, bar 5 with one note changed, on the other bow "
+            "(bar 1 began down, bar 4 begins up)."
+        ]
+
+    def test_a_pickup_alone_is_not_told(self) -> None:
+        assert told("AB|c2d2e2f2|g4a2||vAB|g2f2e2d2|c4B2|]") == []
+
+    def test_endings_do_not_break_a_phrase(self) -> None:
+        body = "A2B2c2d2|e2f2g2a2|"
+        assert told(f"|:{body}[1b4a4:|[2A4c4||u{body}A4c4|]") == [
+            "Bars 5–7 bring bars 1–2 and 4 again on the other bow (bar 1 began down, bar 5 begins up)."
+        ]
+
+
+class TestLikePhrases:
+    def test_a_phrase_a_step_lower_is_a_note(self) -> None:
+        (finding,) = findings("B2c2d2e2|f2g2a2b2|z8|z8|uA2B2c2d2|e2f2g2a2|", "like")
+        assert finding.text == (
+            "Bars 5–6 are like bars 1–2, a step lower, and come on the other bow (bar 1 began down, bar 5 begins up)."
+        )
+        assert (finding.rule, finding.severity, finding.bars) == ("like-on-other-bow", Severity.NOTE, (5, 6))
+
+    def test_a_bar_but_for_one_note(self) -> None:
+        assert [f.text for f in findings("A2B2c2d2|uA2B2c2e2|", "like")] == [
+            "Bar 2 is like bar 1, but for one note, and comes on the other bow (bar 1 began down, bar 2 begins up)."
+        ]
+
+    def test_the_same_shape(self) -> None:
+        first, second = "A2ce a2ec|B2df bfdB|", "G2ce g2eB|A2df afdA|"
+        assert [f.text for f in findings(f"{first}z8|z8|u{second}", "like")] == [
+            "Bars 5–6 are like bars 1–2, in rhythm, rises and falls, and come on the other bow "
+            "(bar 1 began down, bar 5 begins up)."
+        ]
+
+    def test_the_same_rhythm_alone_says_nothing(self) -> None:
+        assert findings("A2ce a2ec|B2df bfdB|z8|z8|ua2ec A2ce|b2fd BdfB|", "like") == []
+
+    def test_other_slurs_of_a_phrase_transposed(self) -> None:
+        assert [f.text for f in findings("A2B2c2BA|B2c2d2(cB)|", "like")] == [
+            "Bar 2 is like bar 1, a step higher, and is slurred differently."
+        ]
+
+    @pytest.mark.parametrize(
+        "text",
+        [
+            "B2c2d2e2|z8|z8|uA2B2c2d2|",  # three bars on, where no phrase answers
+            "A2B2c2d2|uB2c2d2e2|vc2d2e2f2|ud2e2f2g2|",  # a sequence that runs on
+            "B2c2d2e2|A2B2c2d2|",  # on the same bow
+        ],
+    )
+    def test_what_is_not_worth_telling(self, text: str) -> None:
+        assert findings(text, "like") == []
+
+    def test_a_phrase_that_is_the_same_is_not_like_another_too(self) -> None:
+        assert findings("A2B2c2d2|uA2B2c2d2|", "like") == []
