@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from dataclasses import dataclass
 
 from core.accent_plan import PlanKind
-from core.accents import Accent, Met, Silence
+from core.accents import FULL_BARS_IN_A_PHRASE, Accent, Met, Silence, phrases
 from core.checks import words
 from core.checks.finding import Finding, Severity
 from core.checks.view import View, neighbours
 from core.once import once
+from core.tune import Tune
 
 WHY = {
     Silence.REST: "a rest stands there",
@@ -42,8 +43,9 @@ def buried(view: View) -> Iterator[Finding]:
 
 
 def unstruck(view: View) -> Iterator[Finding]:
-    """Accents where nothing is struck."""
-    for told in _told(view, Met.UNSTRUCK):
+    """Accents where nothing is struck; the long note or rest that closes a phrase of four bars is not told."""
+    closing = _closing_bars(view.tune)
+    for told in _told(view, Met.UNSTRUCK, closing):
         reasons = Counter(accent.silence for accent in told.accents if accent.silence)
         if len(told.accents) == 1:
             text = f"{told.subject} is not struck: {WHY[next(iter(reasons))]}"
@@ -87,8 +89,19 @@ class _Told:
     on_one_beat: bool
 
 
-def _told(view: View, met: Met) -> Iterator[_Told]:
-    """Runs of accents met in one way.
+@once
+def _closing_bars(tune: Tune) -> frozenset[int]:
+    """The last bars (indexes) of whole phrases."""
+    last = []
+    for bars in phrases(tune):
+        full = [bar for bar in bars if not tune.bars[bar].is_pickup]
+        if len(full) >= FULL_BARS_IN_A_PHRASE:
+            last += [bar for bar in full if tune.bars[bar].ending] or full[-1:]
+    return frozenset(last)
+
+
+def _told(view: View, met: Met, left_out: Container[int] = ()) -> Iterator[_Told]:
+    """Runs of accents met in one way, but for bars (indexes) left out.
 
     The first pass is told; a later one only where the place is met in another way although its bar is not turned
     round, for that is told of the bars already.
@@ -96,6 +109,8 @@ def _told(view: View, met: Met) -> Iterator[_Told]:
     told: list[tuple[Accent, int | None]] = []
     for passes in _by_place(view):
         bar = passes[0].bar
+        if bar in left_out:
+            continue
         if all(accent.met is met for accent in passes):
             told.append((passes[0], None))
             continue

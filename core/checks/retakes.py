@@ -16,13 +16,13 @@ class _Kind:
     """What retakes must have in common to be told together."""
 
     over_rest: bool
-    at_seam: bool  # where a repeat or jump begins another phrase, and the bow may well be lifted
+    at_seam: bool  # where a part begins, or begins again, and the bow may well be lifted
     bow: Bow | None  # None where it differs from pass to pass
     passes: tuple[int, ...]  # empty for every pass
 
 
 def planned(view: View) -> Iterator[Finding]:
-    """Retakes on every pass, and those that a rest makes easy or that begin a part again."""
+    """Retakes on every pass, and those that a rest makes easy or that begin a part."""
     for kind, notes in _retakes(view):
         if not _breaks_a_phrase(kind):
             yield _finding(view, "retake", Severity.NOTE, kind, notes)
@@ -47,7 +47,7 @@ def _retakes(view: View) -> Iterator[tuple[_Kind, list[str]]]:
         directions = {played.bow for played in retakes}
         passes = () if len(retakes) == len(every) else tuple(played.pass_number for played in retakes)
         over_rest = all(played.over_rest for played in retakes)
-        at_seam = all(view.follows_a_jump(played) for played in retakes)
+        at_seam = all(view.opens_a_section(played) for played in retakes)
         found.append((note_id, _Kind(over_rest, at_seam, directions.pop() if len(directions) == 1 else None, passes)))
     for run in neighbours(found, lambda item: view.number(item[0]), lambda item: item[1]):
         yield run[0][1], [note_id for note_id, _ in run]

@@ -94,11 +94,11 @@ class View:
         """Every playing of a note."""
         return self.strokes.by_note.get(note_id, ())
 
-    def follows_a_jump(self, played: Played) -> bool:
-        """Whether a note opens a bar that is entered from another than the one written before it."""
+    def opens_a_section(self, played: Played) -> bool:
+        """Whether a note is the first of a part, or of a bar that a repeat or jump leads to."""
         if self.sounding(played.bar)[0].id != played.note_id or not played.visit:
             return False
-        return self.strokes.order[played.visit - 1].bar != played.bar - 1
+        return self.section_of(played.bar) == played.bar or self.strokes.order[played.visit - 1].bar != played.bar - 1
 
     def passes_of_bar(self, bar: int) -> int:
         """How often a bar (index) is played."""

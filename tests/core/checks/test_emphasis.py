@@ -62,6 +62,12 @@ def test_a_pickup_between_does_not_part_bars() -> None:
     assert told("A|uB2c2d2e2|f4g3||A|B4c4|d4e3|]")[0] == "In bars 1–4, 5 accents fall on up-bows."
 
 
+def test_the_long_note_or_rest_that_closes_a_phrase_is_not_told() -> None:
+    assert "accent-unstruck" not in [f.rule for f in findings("A4B4|A4B4|A4B4|A8|A4B4|A4B4|A4B4|A4z4|")]
+    (finding,) = (f for f in findings("A4B4|A8|A4B4|A8|") if f.rule == "accent-unstruck")
+    assert finding.text == "In bar 2, the accent on beat 3 is not struck: a note sounds on there."
+
+
 def test_reasons_are_counted() -> None:
     assert told("A2z6|z2A6|") == ["In bars 1–2, 3 accents are not struck (2 rests and 1 note that sounds on)."]
 

@@ -41,6 +41,12 @@ def test_a_retake_that_begins_a_part_again_is_a_note() -> None:
     assert (finding.rule, finding.severity, finding.pass_number) == ("retake", Severity.NOTE, 2)
 
 
+def test_a_retake_that_begins_the_next_part_is_a_note() -> None:
+    (finding,) = findings("|:A4B2c2::vd8:|")
+    assert finding.text == "The first note of bar 2 is a retake (down after down), the second time."
+    assert (finding.rule, finding.severity) == ("retake", Severity.NOTE)
+
+
 def test_a_rest_makes_it_a_note_again() -> None:
     (finding,) = findings("|:vA4B2z2|c4z4:|")
     assert (finding.rule, finding.severity, finding.pass_number) == ("retake", Severity.NOTE, 2)
