@@ -51,12 +51,17 @@ set_up() {
     wanted=$("$python" -c 'import sys; print(sys.version)'; cksum pyproject.toml; pwd)
     if [ ! -x .venv/bin/python ] || [ "$(cat "$stamp" 2>/dev/null)" != "$wanted" ]; then
         say "Setting up .venv (once; a few minutes where nothing is downloaded yet)."
-        "$python" -m venv .venv &&
-            .venv/bin/python -m pip install --quiet --disable-pip-version-check --upgrade pip &&
-            .venv/bin/python -m pip install --quiet --disable-pip-version-check --editable ".$extras" || {
+        log=$(mktemp)
+        {
+            "$python" -m venv .venv &&
+                .venv/bin/python -m pip install --quiet --disable-pip-version-check --upgrade pip &&
+                .venv/bin/python -m pip install --quiet --disable-pip-version-check --editable ".$extras"
+        } >"$log" 2>&1 || {
+            cat "$log" >&2
             say "Setting up .venv failed; the lines above say why."
             exit 1
         }
+        rm -f "$log"
         printf '%s\n' "$wanted" >"$stamp"
     fi
 }
