@@ -1,4 +1,4 @@
-"""The shapes on the accent strip: told apart by form alone, so that they read in grey and without seeing colours.
+"""The accent strip under the lines, its shapes told apart by form alone: they read in grey, without seeing colours.
 
 A driven accent is a full wedge pointing down, one on an up-bow an open wedge pointing up, a buried one a dot under an
 arch, as a note lies under a slur, and one that is not struck an empty ring.
@@ -6,19 +6,27 @@ arch, as a note lies under a slur, and one that is not struck an empty ring.
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
 from functools import cache
+from weakref import WeakKeyDictionary
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen
+from PySide6.QtCore import QPointF, QRect, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap
 
-from app.theme import Theme
+from app.accent_strip import Accented, Place, place_x
+from app.page_layout import SIDE_MARGIN, STRIP_HEIGHT, PlacedLine
+from app.theme import LIGHT, Theme, mix
 from core.accents import Met
 from core.check import Severity
-from core.engraving.picture import STAFF_SPACE
+from core.engraving.picture import STAFF_SPACE, Picture
+from core.tune import Tune
 
 SIZE = 1.15 * STAFF_SPACE
 SMALL = 0.74  # of two shapes side by side
 PEN = 0.14  # of the size
+BAND_GAP = 40  # between the strip of a bar and the bar line
+NOWHERE: tuple[PlacedLine | None, float] = (None, 0.0)
+STAMP_ROOM = 1.1  # a stamp's half width, in sizes
 APART = 1.2 * STAFF_SPACE  # between the middles of two shapes
 
 
@@ -68,3 +76,103 @@ def paint_met(painter: QPainter, x: float, y: float, shown: tuple[Met, ...], the
         pen = QPen(ink_of(met, theme), PEN * size)
         pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
         painter.strokePath(drawn.translated(middle), pen)
+
+
+class StripPainter:
+    """Paints the strips of a page; keeps a stamp of each shape, for a page shows dozens and is painted with each click.
+
+    Attributes:
+        theme: Colours.
+    """
+
+    def __init__(self) -> None:
+        self._stamps: dict[tuple[Met, ...], tuple[QPixmap, float]] = {}
+        self._places: WeakKeyDictionary[Picture, dict[Place, float | None]] = WeakKeyDictionary()
+        self.theme: Theme = LIGHT
+
+    @property
+    def theme(self) -> Theme:
+        return self._theme
+
+    @theme.setter
+    def theme(self, theme: Theme) -> None:
+        self._theme = theme
+        self.forget_stamps()
+
+    def forget_stamps(self) -> None:
+        """To be called when zoom or screen are others."""
+        self._stamps.clear()
+
+    def paint(
+        self,
+        painter: QPainter,
+        tune: Tune,
+        placed_lines: Iterable[PlacedLine],
+        accents: Mapping[Place, Accented],
+        possible: Place | None,
+        scale: float,
+    ) -> None:
+        """Paint a soft band under each bar and a shape at each accented place; the painter's unit is a pixel.
+
+        Args:
+            possible: The place that a click would accent or no more; it is framed.
+            scale: Pixels a picture unit.
+        """
+        ground = mix(self._theme.line, self._theme.paper, 0.3)
+        half = STRIP_HEIGHT / 2 * scale
+        lines: dict[int, tuple[PlacedLine, float]] = {}  # by bar: its line and the middle of the strip, in pixels
+        for placed in placed_lines:
+            if placed.picture is None or placed.strip is None:
+                continue
+            y = placed.strip * scale
+            lines |= dict.fromkeys(range(placed.line.first, placed.line.stop), (placed, y))
+            for staff in placed.picture.measures.values():
+                left, right = ((SIDE_MARGIN + x) * scale for x in (staff.left + BAND_GAP, staff.right - BAND_GAP))
+                painter.fillRect(QRect(round(left), round(y - half), round(right - left), round(2 * half)), ground)
+            if possible is not None:
+                self._paint_frame(painter, tune, placed, possible, scale)
+        ratio = painter.device().devicePixelRatioF()
+        for place, there in accents.items():
+            placed, y = lines.get(place[0], NOWHERE)
+            x = self._x(tune, placed, place) if placed is not None else None
+            if x is not None:
+                stamp, middle = self._stamp(there.shown, scale, ratio)
+                # whole device pixels: sharper, and painted faster
+                left, top = (round((at - middle) * ratio) / ratio for at in (x * scale, y))
+                painter.drawPixmap(QPointF(left, top), stamp)
+
+    def _paint_frame(self, painter: QPainter, tune: Tune, placed: PlacedLine, place: Place, scale: float) -> None:
+        x = self._x(tune, placed, place)
+        if x is None or placed.strip is None:
+            return
+        half = STRIP_HEIGHT / 2 * scale - 1
+        painter.setBrush(mix(self._theme.tint, self._theme.paper, 0.22))
+        painter.setPen(QPen(QColor(self._theme.tint), 1.5, Qt.PenStyle.DashLine))
+        painter.drawRoundedRect(QRectF(x * scale - half, placed.strip * scale - half, 2 * half, 2 * half), 3, 3)
+
+    def _x(self, tune: Tune, placed: PlacedLine, place: Place) -> float | None:
+        """x of a place on the page; None where the line does not hold it."""
+        if placed.picture is None or not placed.line.first <= place[0] < placed.line.stop:
+            return None
+        known = self._places.setdefault(placed.picture, {})
+        if place not in known:
+            x = place_x(tune, placed.picture, place)
+            known[place] = None if x is None else SIDE_MARGIN + x
+        return known[place]
+
+    def _stamp(self, shown: tuple[Met, ...], scale: float, device_ratio: float) -> tuple[QPixmap, float]:
+        """A stamp, and how far its middle lies from its corner, in pixels."""
+        known = self._stamps.get(shown)
+        if known is None:
+            side = round(2 * STAMP_ROOM * SIZE * scale * device_ratio)
+            stamp = QPixmap(side, side)
+            stamp.setDevicePixelRatio(device_ratio)
+            stamp.fill(Qt.GlobalColor.transparent)
+            with QPainter(stamp) as painter:
+                painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+                middle = side / 2 / device_ratio
+                painter.translate(middle, middle)
+                painter.scale(scale, scale)
+                paint_met(painter, 0, 0, shown, self._theme)
+            known = self._stamps[shown] = stamp, middle
+        return known

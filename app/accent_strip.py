@@ -13,6 +13,7 @@ from core.accents import Accent, Accents, Met, Silence
 from core.checks import words
 from core.engraving.lines import Line
 from core.engraving.picture import STAFF_SPACE, Picture
+from core.once import once
 from core.tune import Tune
 
 REACH = 2.0 * STAFF_SPACE  # how far beside a note the strip still answers for it
@@ -56,6 +57,7 @@ class Accented:
         return MET_WORDS[self.met[0]] + (f" ({self.silence.value})" if self.silence else "")
 
 
+@once
 def accented(accents: Accents) -> Mapping[Place, Accented]:
     """All accented places of the written bars, in written order."""
     found: dict[Place, list[Met]] = {}

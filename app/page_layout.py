@@ -24,6 +24,7 @@ LEAST_ABOVE = 6 * STAFF_SPACE  # over the staff, so that the first bow mark or s
 LEAST_BELOW = 4 * STAFF_SPACE
 LEAST_BELOW_TO_STRIP = 3 * STAFF_SPACE
 STRIP_HEIGHT = 1.6 * STAFF_SPACE  # of the accent strip, which has a line's foot to itself
+STRIP_GAP = 0.4 * STAFF_SPACE  # over it
 NOTE_REACH = 1.3 * STAFF_SPACE  # how far beside a note it still answers
 SIGN_REACH = 0.55 * STAFF_SPACE
 
@@ -152,7 +153,7 @@ def lay_out(
     taller leaves the rest of the page where it is.
     """
     least_below = LEAST_BELOW_TO_STRIP if strip else LEAST_BELOW
-    foot = STRIP_HEIGHT if strip else 0
+    foot = STRIP_GAP + STRIP_HEIGHT if strip else 0
     waiting = LEAST_ABOVE + least_below + 4 * STAFF_SPACE + foot
     placed = []
     y = TOP_MARGIN + heading + (HEADING_GAP if heading else 0)

@@ -14,12 +14,12 @@ from itertools import pairwise
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap
 
-from app.accent_painting import paint_met
-from app.accent_strip import Accented, Place, place_x
+from app.accent_painting import StripPainter
+from app.accent_strip import Accented, Place
 from app.bow_sign_painting import paint_bow_signs
 from app.engraved_page import EngravedPage
 from app.page_heading import Heading
-from app.page_layout import SIDE_MARGIN, STRIP_HEIGHT, PlacedLine
+from app.page_layout import SIDE_MARGIN, PlacedLine
 from app.painting import Inks, paint_picture
 from app.proposals import Preview
 from app.theme import LIGHT, Theme, mix
@@ -27,11 +27,9 @@ from core.bowing import Bow
 from core.check import Severity
 from core.engraving.bow_signs import BowSign
 from core.engraving.picture import STAFF_SPACE, Box, Curve, Outline, Picture
-from core.tune import Tune
 
 PIXMAPS_KEPT = 64
 SLUR_RISE = 0.9 * STAFF_SPACE
-BAND_GAP = 40  # between the strip of a bar and the bar line
 
 
 @dataclass(frozen=True)
@@ -62,6 +60,7 @@ class PagePainter:
     def __init__(self) -> None:
         self._pixmaps: OrderedDict[int, tuple[Picture, QPixmap]] = OrderedDict()
         self._pixmap_key: tuple[float, float] = (0, 0)
+        self._strip = StripPainter()
         self.theme: Theme = LIGHT
 
     @property
@@ -71,6 +70,7 @@ class PagePainter:
     @theme.setter
     def theme(self, theme: Theme) -> None:
         self._theme = theme
+        self._strip.theme = theme
         self._inks = Inks(
             ink=QColor(theme.ink),
             light=QColor(theme.faint_ink),
@@ -115,6 +115,7 @@ class PagePainter:
                 x = round(SIDE_MARGIN * scale * device_ratio) / device_ratio
                 y = round(placed.picture_top * scale * device_ratio) / device_ratio
                 painter.drawPixmap(QPointF(x, y), self._pixmap(placed.picture, scale, device_ratio))
+        self._strip.paint(painter, page.tune, placed_lines, marks.accents, marks.preview.place, scale)
         painter.scale(scale, scale)
         for placed in placed_lines:
             if placed.picture is not None:
@@ -122,8 +123,6 @@ class PagePainter:
                 painter.translate(SIDE_MARGIN, placed.picture_top)
                 paint_bow_signs(painter, placed.picture, page.signs, self._inks)
                 painter.restore()
-        for placed in placed_lines:
-            self._paint_strip(painter, page.tune, placed, marks, 1 / scale)
         self._paint_focus(painter, placed_lines, marks, 1 / scale)
         self._paint_preview(painter, placed_lines, marks.preview, page.signs, 1 / scale)
 
@@ -136,6 +135,7 @@ class PagePainter:
     def _fit_pixmaps(self, scale: float, device_ratio: float) -> None:
         if self._pixmap_key != (scale, device_ratio):
             self._pixmaps.clear()
+            self._strip.forget_stamps()
             self._pixmap_key = (scale, device_ratio)
 
     def _pixmap(self, picture: Picture, scale: float, device_ratio: float) -> QPixmap:
@@ -157,38 +157,6 @@ class PagePainter:
         if len(self._pixmaps) > PIXMAPS_KEPT:
             self._pixmaps.popitem(last=False)
         return pixmap
-
-    # ------------------------------------------------------------------------------------------- the accent strip
-
-    def _paint_strip(self, painter: QPainter, tune: Tune, placed: PlacedLine, marks: Marks, pixel: float) -> None:
-        """A soft band under each bar, with a shape at each accented place."""
-        if placed.picture is None or placed.strip is None:
-            return
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(mix(self._theme.line, self._theme.paper, 0.3))
-        for staff in placed.picture.measures.values():
-            band = QRectF(SIDE_MARGIN + staff.left, placed.strip - STRIP_HEIGHT / 2, staff.width, STRIP_HEIGHT)
-            painter.drawRoundedRect(band.adjusted(BAND_GAP, 0, -BAND_GAP, 0), 2 * BAND_GAP, 2 * BAND_GAP)
-        self._paint_strip_place(painter, tune, placed, marks.preview.place, pixel)
-        for place, there in marks.accents.items():
-            if placed.line.first <= place[0] < placed.line.stop:
-                x = place_x(tune, placed.picture, place)
-                if x is not None:
-                    paint_met(painter, SIDE_MARGIN + x, placed.strip, there.shown, self._theme)
-
-    def _paint_strip_place(
-        self, painter: QPainter, tune: Tune, placed: PlacedLine, place: Place | None, pixel: float
-    ) -> None:
-        """A frame where a click would accent a place or stop doing so."""
-        if place is None or placed.picture is None or placed.strip is None:
-            return
-        x = place_x(tune, placed.picture, place)
-        if x is None:
-            return
-        half = STRIP_HEIGHT / 2 - 2 * pixel
-        painter.setBrush(self._inks.glow)
-        painter.setPen(QPen(self._inks.accent, 1.5 * pixel, Qt.PenStyle.DashLine))
-        painter.drawRoundedRect(QRectF(SIDE_MARGIN + x - half, placed.strip - half, 2 * half, 2 * half), 30, 30)
 
     # ------------------------------------------------------------------------------------------- grounds and rings
 

@@ -635,7 +635,9 @@ class PageView(QWidget):
         if proposal.refusal or proposal.preview.place is not None:  # nothing is engraved for an accent
             return
         bowing = proposal.edit(here.tune, here.bowing)
-        signs = bow_signs(here.tune, bowing, self._document.foresee(bowing).strokes, self._density)
+        report = self._document.foresee(bowing)
+        accented(report.accents)
+        signs = bow_signs(here.tune, bowing, report.strokes, self._density)
         pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, signs)
         self._painter.foresee(pictures, self._scale, self.devicePixelRatioF())
 
@@ -664,9 +666,11 @@ class PageView(QWidget):
 
 
 def changed_notes(tune: Tune, old: Bowing, new: Bowing) -> tuple[str, ...]:
-    """Ids of the notes on which two bowings of a tune differ, in written order."""
+    """Ids of the notes on which two bowings differ, in written order; where accent plans do, all of the bar."""
     changed: set[str] = set(old.retakes ^ new.retakes)
     for was, now in ((old.joins, new.joins), (old.marks, new.marks), (old.signs, new.signs)):
         if was is not now:
             changed.update(note for note, _ in dict(was).items() ^ dict(now).items())
+    plans = zip(tune.bars, old.plans(len(tune.bars)), new.plans(len(tune.bars)), strict=True)
+    changed.update(note.id for bar, was, now in plans if was != now for note in bar.notes)
     return tuple(sorted(changed.intersection(tune.places), key=tune.places.__getitem__))

@@ -52,6 +52,8 @@ class SideList(QWidget):
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.selectionModel().selectionChanged.connect(self._on_selection_changed)
         self.list.clicked.connect(self._on_clicked)
+        self._list_width = 0
+        self.list.verticalScrollBar().rangeChanged.connect(self._fit_rows)
         self._heading = QLabel("Bow check")
         self._heading.setProperty("rank", "heading")
         self._empty = QLabel(NOTHING_OPEN)
@@ -129,6 +131,13 @@ class SideList(QWidget):
         if self._note_id:
             self.model.show_note(self._note_id)
 
+    def _fit_rows(self) -> None:
+        """Lay the rows out anew where the scroll bar came or went: their texts wrap in another width then."""
+        width = self.list.viewport().width()
+        if width != self._list_width:
+            self._list_width = width
+            self.list.scheduleDelayedItemsLayout()
+
     def _on_selection_changed(self, chosen: QItemSelection, before: QItemSelection) -> None:
         self._show_chosen()
         self.finding_chosen.emit(self.chosen)
@@ -156,5 +165,5 @@ def changes_text(state: State) -> str:
     if not own:
         return ""
     where = words.bars(state.tune, own)
-    has = "has" if len(own) == 1 else "have"
-    return f"{where[:1].upper()}{where[1:]} {has} accents of their own. A choice here is for the whole tune."
+    have = "has accents of its own" if len(own) == 1 else "have accents of their own"
+    return f"{where[:1].upper()}{where[1:]} {have}. A choice here is for the whole tune."

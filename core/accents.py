@@ -83,7 +83,7 @@ class PhrasePlan:
     kind: PlanKind
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Accents:
     """All accented places.
 

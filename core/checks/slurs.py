@@ -14,8 +14,9 @@ from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View, neighbours
 from core.once import once
+from core.ornamenting import upper_neighbour
 from core.ticks import ticks
-from core.tune import STEPS, Pitch, Tune
+from core.tune import Tune
 
 MOST_NOTES_IN_A_STROKE = 8  # common practice, no source: a bar of a reel
 LONGEST_STROKE_IN_BARS = Fraction(3, 2)
@@ -53,26 +54,9 @@ def equal_pitches(view: View) -> Iterator[Finding]:
         )
 
 
-def cut_pitch(tune: Tune, note_id: str) -> Pitch:
-    """The pitch of a cut that parts a note from an equal one before it: the next step up.
-
-    An accidental that stands on that step in the bar so far holds, else the key signature. Common practice, no source.
-    """
-    note = tune.note(note_id)
-    bar = tune.bars[tune.bar_of[note_id]]
-    octave, place = divmod(note.pitches[-1].height + 1, len(STEPS))
-    step = STEPS[place]
-    alter = bar.key.alters()[step]
-    for earlier in bar.notes:
-        if earlier.at >= note.at:
-            break
-        alter = next((p.alter for p in earlier.pitches if (p.octave, p.step) == (octave, step)), alter)
-    return Pitch(octave, step, alter)
-
-
 def _cut_in_words(view: View, note_id: str) -> str:
     """Where the cut lies: a third finger has the open string above for its upper neighbour."""
-    pitch = cut_pitch(view.tune, note_id)
+    pitch = upper_neighbour(view.tune, note_id)
     return f"{pitch}, the {'open string above' if pitch.midi in view.tuning.open_keys[1:] else 'next note up'}"
 
 
@@ -120,6 +104,6 @@ def _reach(tune: Tune) -> tuple[int, ...]:
 def _with_cuts(note_ids: tuple[str, ...], tune: Tune, bowing: Bowing) -> Bowing:
     for note_id in note_ids:
         signs = bowing.signs_on(note_id)
-        cut = Grace((cut_pitch(tune, note_id),), slashed=True)
+        cut = Grace((upper_neighbour(tune, note_id),), slashed=True)
         bowing = set_signs(bowing, note_id, replace(signs, graces=(*signs.graces, cut)))
     return bowing

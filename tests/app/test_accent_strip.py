@@ -207,6 +207,18 @@ def test_a_plan_drawn_in_one_bar_is_taken_for_its_phrase(window):
     assert plans(window.document) == ["0,2,3"] * 4 + ["on-beat"] * 12
 
 
+def test_an_undo_far_away_brings_its_bar_into_sight(window, qtbot):
+    window.document.open(read_abc(TWO_PARTS.replace("|:a2", "|\n|:a2")).lessons[0])
+    window.area.set_zoom(3.0)
+    page = window.page
+    page.focus_on("b15n1")
+    page.toggle_accent()
+    page.focus_on("b0n1")
+    assert not page.visibleRegion().contains(page.strip_point((15, Fraction(2))))
+    window.document.stack.undo()
+    assert page.visibleRegion().intersects(page.note_rect("b15n1"))
+
+
 # ------------------------------------------------------------------------------------------------- keys
 
 
@@ -243,7 +255,7 @@ def test_the_chooser_sets_the_whole_tune_and_says_so_before(window):
     assert not chooser.changes.isVisible()
     click_strip(window.page, (1, Fraction(1)))
     assert chooser.changes.isVisible()
-    assert chooser.changes.text() == "Bar 2 has accents of their own. A choice here is for the whole tune."
+    assert chooser.changes.text() == "Bar 2 has accents of its own. A choice here is for the whole tune."
     chooser.kinds.activated.emit(chooser.kinds.findData(PlanKind.ON_BEAT))
     assert plans(document) == ["on-beat"] * 4
     assert not chooser.changes.isVisible()

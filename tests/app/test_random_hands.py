@@ -9,6 +9,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from app.accent_strip import onset
 from app.main_window import MainWindow
 from app.welcome import sample_files
 from core.check import check
@@ -18,11 +19,13 @@ KEYS = [
     Qt.Key.Key_Right, Qt.Key.Key_Left, Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Home, Qt.Key.Key_End,
     Qt.Key.Key_Space, Qt.Key.Key_H, Qt.Key.Key_S, Qt.Key.Key_T, Qt.Key.Key_D, Qt.Key.Key_U, Qt.Key.Key_F,
     Qt.Key.Key_R, Qt.Key.Key_0, Qt.Key.Key_1, Qt.Key.Key_2, Qt.Key.Key_Escape, Qt.Key.Key_F8,
+    Qt.Key.Key_A, Qt.Key.Key_C, Qt.Key.Key_L, Qt.Key.Key_N, Qt.Key.Key_B,
 ]  # fmt: skip
 HELD = [Qt.KeyboardModifier.NoModifier] * 3 + [Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier]
 ACTIONS = [
     "undo", "redo", "bowing_add", "bowing_copy", "bowing_up", "bowing_down", "bowing_delete", "bowing_next", "mend",
     "zoom_in", "zoom_out", "zoom_fit", "marks_every", "marks_bars", "marks_needed", "look_dark", "look_light",
+    "strip", "plan_bar_none", "plan_phrase_by-phrase", "plan_part_backbeat", "plan_tune_drawn",
 ]  # fmt: skip
 
 
@@ -42,6 +45,8 @@ class BusyHands:
         note = self._lot.choice([note.id for note in tune.sequence if not note.hidden])
         if self._lot.random() < 0.4 and note in self._page.signs:
             return self._page.sign_point(note)
+        if self._lot.random() < 0.2 and self._window.actions_by_name["strip"].isChecked():
+            return self._page.strip_point(onset(tune, note))
         return self._page.head_point(note) + QPoint(self._lot.randint(-9, 9), self._lot.randint(-9, 9))
 
     def _click(self) -> None:

@@ -6,6 +6,7 @@ Words are set in the page's own font here, so that the pictures do not depend on
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
@@ -19,10 +20,11 @@ from app.fonts import load_fonts
 from app.main_window import MainWindow
 from app.settings import Look, Settings
 from core.accent_plan import AccentPlan, PlanKind
-from core.bowing import Bow
+from core.bowing import Bow, Ornament
 from core.reading.abc import read_abc
 from tests.golden.approve import assert_approved
 
+HAND_ORNAMENTS = (Ornament.CUT, Ornament.ROLL, Ornament.TURN, Ornament.BOWED_TRIPLET)
 TUNE = """X:1
 T:Gate of the Weir
 T:The Keeper's Delight
@@ -93,6 +95,33 @@ def test_the_window_while_a_slur_is_dragged_and_with_places_of_ones_own(window):
     QTest.keyClick(page, Qt.Key.Key_Escape)
     QTest.mouseRelease(page, Qt.MouseButton.LeftButton, pos=page.head_point("b2n4"))
     assert_approved(picture, "window-drag")
+
+
+MANY_WAYS = """X:1
+T:Sluice and Cinder
+R:strathspey
+M:4/4
+L:1/8
+K:D
+|:d>fA<d d2A2|d4 (Ad f2)|(dfAd fd) A2|d>fA>d (3G,A,B, G,,2:|
+|:d4 A2f2|(G,2A,2) z4|LA2d2 f2d2|d6 z2:|
+"""
+
+
+def test_the_strip_of_accents_with_ornaments(window):
+    """Bar 3 has a dot under an arch, bars 6 and 8 rings; two shapes on the second line, where the passes differ. Bar 5
+    has accents drawn by hand on beats 2 and 4, the pointer on the latter. Bar 1: cut, roll, turn, bowed triplet."""
+    window.document.open(read_abc(MANY_WAYS).lessons[0])
+    page = window.page
+    for note, ornament in zip(("b0n1", "b0n3", "b0n5", "b0n6"), HAND_ORNAMENTS, strict=True):
+        page.focus_on(note)
+        page.toggle_ornament(ornament)
+    for place in (Fraction(1), Fraction(3)):
+        QTest.mouseClick(page, Qt.MouseButton.LeftButton, pos=page.strip_point((4, place)))
+    page.focus_on("b0n1")
+    QTest.mouseMove(page, page.strip_point((4, Fraction(0))))
+    QTest.mouseMove(page, page.strip_point((4, Fraction(3))))
+    assert_approved(picture_of(window), "window-accents")
 
 
 def test_the_first_screen(qtbot, qapp, window, tmp_path):

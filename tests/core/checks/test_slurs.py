@@ -5,7 +5,7 @@ import pytest
 from core.accent_plan import parse_plan
 from core.bowing import Articulation, Grace, Signs, set_signs
 from core.check import Finding, Severity, check
-from core.checks.slurs import cut_pitch
+from core.ornamenting import upper_neighbour
 from core.tune import Key, Meter, Pitch, Tune
 from tests.core.builders import bowed
 
@@ -62,15 +62,15 @@ class TestCuts:
     def test_the_key_signature_alters_a_cut(self) -> None:
         tune, _ = bowed("(BB)|")
         in_d = replace(tune, bars=tuple(replace(bar, key=Key(2)) for bar in tune.bars))
-        assert cut_pitch(in_d, "b0n2") == Pitch(5, "C", 1)
+        assert upper_neighbour(in_d, "b0n2") == Pitch(5, "C", 1)
 
     def test_an_accidental_before_it_in_the_bar_holds(self) -> None:
         tune, _ = bowed("cB(BB)|c(BB)|")
         first = tune.bars[0]
         sharp = replace(first, notes=(replace(first.notes[0], pitches=(Pitch(5, "C", 1),)), *first.notes[1:]))
         altered = replace(tune, bars=(sharp, *tune.bars[1:]))
-        assert cut_pitch(altered, "b0n4") == Pitch(5, "C", 1)
-        assert cut_pitch(altered, "b1n3") == Pitch(5, "C")
+        assert upper_neighbour(altered, "b0n4") == Pitch(5, "C", 1)
+        assert upper_neighbour(altered, "b1n3") == Pitch(5, "C")
 
 
 class TestLongStrokes:
