@@ -72,7 +72,7 @@ class Rule:
     Attributes:
         function: Yields the findings; each carries the rule's id.
         title: A few words for a heading.
-        why: What the rule rests on.
+        why: In plain words why a teacher would want to know, and what that rests on.
     """
 
     function: Callable[[View], Iterable[Finding]]
@@ -84,55 +84,100 @@ RULES = {
     "mark-against-slur": Rule(
         marks.against_slur,
         "Mark against a slur",
-        "Notes under one slur share a bow (Gehrkens, Essentials in Conducting, 1919, on bowing); rule B5.",
+        "All notes under one slur go one way (Gehrkens, Essentials in Conducting, 1919, on bowing; rule B5): the "
+        "slur or the mark must give way.",
     ),
-    "redundant-mark": Rule(marks.redundant, "Mark that says nothing new", "Rule B5; common practice, no source."),
+    "redundant-mark": Rule(
+        marks.redundant,
+        "Mark that says nothing new",
+        "The slur says the direction already, and a mark in the middle of it reads like a new stroke. Rule B5; "
+        "common practice, no source.",
+    ),
     "tune-on-other-bow": Rule(
-        rounds.tune, "Tune comes round on the other bow", "Rule B10; dance tunes are played over and over."
+        rounds.tune,
+        "Tune comes round on the other bow",
+        "Dance tunes are played over and over: what was down the first time is up the second, and every accent with "
+        "it. Rule B10; common practice, no source.",
     ),
-    "round-retake": Rule(rounds.retake, "Tune comes round by a retake", "Rule B10."),
+    "round-retake": Rule(
+        rounds.retake,
+        "Tune comes round by a retake",
+        "It comes round as it began, because the bow is lifted: know that before you start again. Rules B4 and B10; "
+        "common practice, no source.",
+    ),
     "part-on-other-bow": Rule(
-        rounds.part, "Part comes round on the other bow", "Rule B10; common practice, no source."
+        rounds.part,
+        "Part comes round on the other bow",
+        "Strokes alternate on through the repeat, and an odd number of them turns the part round: one slur more or "
+        "less puts it right. Rule B10; common practice, no source.",
     ),
     "phrase-on-other-bow": Rule(
-        returns.other_bow, "Phrase comes again on the other bow", "Common practice, no source."
+        returns.other_bow,
+        "Phrase comes again on the other bow",
+        "The same notes are learned once where the bow does the same each time. Common practice, no source.",
     ),
     "phrase-slurred-differently": Rule(
-        returns.other_slurs, "Phrase comes again slurred differently", "Common practice, no source."
+        returns.other_slurs,
+        "Phrase comes again slurred differently",
+        "The same notes have other slurs here: a variation, or an oversight? Common practice, no source.",
     ),
     "like-on-other-bow": Rule(
-        returns.like_on_other_bow, "Like phrase on the other bow", "Common practice, no source."
+        returns.like_on_other_bow,
+        "Like phrase on the other bow",
+        "What is built alike is easier to learn bowed alike; no more than a suggestion. Common practice, no source.",
     ),
     "like-slurred-differently": Rule(
-        returns.like_other_slurs, "Like phrase slurred differently", "Common practice, no source."
+        returns.like_other_slurs,
+        "Like phrase slurred differently",
+        "What is built alike is easier to learn slurred alike; no more than a suggestion. Common practice, no source.",
     ),
     "accent-up": Rule(
         emphasis.up,
         "Accent on an up-bow",
-        "Strong beats: L. Mozart, Violinschule (1756), XII §9; taken down: the same, IV §3, and Schroeder, Handbook of "
-        "Violin Playing (about 1889). Backbeat: common practice, no source.",
+        "The strong beats (L. Mozart, Violinschule, 1756, XII §9) are taken down (the same, IV §3, from memory; "
+        "Schroeder, Handbook of Violin Playing, about 1889). Backbeat: common practice, no source.",
     ),
     "accent-buried": Rule(
         emphasis.buried,
         "Accent inside a slur",
-        "Of notes under one slur the first is louder, the rest fade: L. Mozart, Violinschule (1756), XII §10.",
+        "Of notes under one slur the first is louder and the rest fade (L. Mozart, Violinschule, 1756, XII §10): an "
+        "accent inside is not heard as one.",
     ),
     "accent-unstruck": Rule(
-        emphasis.unstruck, "Accent where nothing is struck", "Rule B3; common practice, no source."
+        emphasis.unstruck,
+        "Accent where nothing is struck",
+        "The plan accents a place where the bow strikes nothing: the tune rests there or holds a note (rule B3). "
+        "Common practice, no source.",
     ),
-    "phrase-plans": Rule(emphasis.phrase_plans, "Accents phrase by phrase", "Common practice, no source."),
+    "phrase-plans": Rule(
+        emphasis.phrase_plans,
+        "Accents phrase by phrase",
+        "Each phrase of four bars counts as accented on the beat or on the backbeat, whichever more down-bows meet. "
+        "Common practice, no source.",
+    ),
     "retake-on-some-passes": Rule(
-        retakes.on_some_passes, "Retake on some passes only", "Rules B4 and B10; common practice, no source."
+        retakes.on_some_passes,
+        "Retake on some passes only",
+        "Inside a phrase the bow has to be lifted one time through and not another, which is hard to remember in a "
+        "dance. Rules B4 and B10; common practice, no source.",
     ),
     "retake": Rule(
         retakes.planned,
         "Retake",
-        "Rules B4 and B7; two down-bows in a row by retaking: Muffat, Florilegium Secundum (1698), preface.",
+        "The bow is lifted to go the same way again: told, never forbidden. Rules B4 and B7; two down-bows in a row "
+        "by retaking: Muffat, Florilegium Secundum (1698), preface.",
     ),
     "equal-notes-slurred": Rule(
-        slurs.equal_pitches, "Slur over two equal notes", "A slur has no attack inside; rules B2 and B9."
+        slurs.equal_pitches,
+        "Slur over two equal notes",
+        "Under a slur no bow parts two equal notes, and they sound as one long note (rule B2). A hook parts them "
+        "(rule B9), and so does a cut: common practice, no source.",
     ),
-    "long-stroke": Rule(slurs.long_strokes, "Long stroke", "Common practice, no source."),
+    "long-stroke": Rule(
+        slurs.long_strokes,
+        "Long stroke",
+        "More than eight notes, or a bar and a half, on one bow leave little bow for each. Common practice, no source.",
+    ),
     "stroke-beyond-bow": Rule(
         reach.beyond_bow,
         "Stroke too long for the bow",
