@@ -6,7 +6,7 @@ no widget and asks nobody anything: to guard unsaved work is the window's busine
 
 from __future__ import annotations
 
-from collections import deque
+from collections import OrderedDict
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -64,7 +64,7 @@ class Document(QObject):
         self.stack.cleanChanged.connect(self._on_clean_changed)
         self._state: State | None = None
         self._path: Path | None = None
-        self._reports: deque[tuple[Tune, Bowing, Report]] = deque(maxlen=REPORTS_KEPT)
+        self._reports: OrderedDict[tuple[int, Bowing], tuple[Tune, Report]] = OrderedDict()  # by id of the tune
 
     @property
     def state(self) -> State | None:
@@ -89,12 +89,12 @@ class Document(QObject):
         return self._report_on(self._open_state().tune, bowing)
 
     def _report_on(self, tune: Tune, bowing: Bowing) -> Report:
-        for known, checked, report in self._reports:
-            if known is tune and (checked is bowing or checked == bowing):
-                return report
-        report = check(tune, bowing)
-        self._reports.append((tune, bowing, report))
-        return report
+        key = (id(tune), bowing)
+        if key not in self._reports:
+            self._reports[key] = (tune, check(tune, bowing))
+            if len(self._reports) > REPORTS_KEPT:
+                self._reports.popitem(last=False)
+        return self._reports[key][1]
 
     def open(self, lesson: Lesson, path: Path | None = None, *, unsaved: bool = False) -> None:
         """Take a lesson in the place of the open one; there is no way back over this.
