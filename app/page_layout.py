@@ -19,6 +19,7 @@ SIDE_MARGIN = 1100
 TOP_MARGIN = 800
 BOTTOM_MARGIN = 1200
 LINE_GAP = 260
+LINE_GAP_WITH_STRIP = 80  # the strip parts the lines well enough
 HEADING_GAP = 350
 LEAST_ABOVE = 6 * STAFF_SPACE  # over the staff, so that the first bow mark or slur moves nothing
 LEAST_BELOW = 4 * STAFF_SPACE
@@ -153,6 +154,7 @@ def lay_out(
     taller leaves the rest of the page where it is.
     """
     least_below = LEAST_BELOW_TO_STRIP if strip else LEAST_BELOW
+    gap = LINE_GAP_WITH_STRIP if strip else LINE_GAP
     foot = STRIP_GAP + STRIP_HEIGHT if strip else 0
     waiting = LEAST_ABOVE + least_below + 4 * STAFF_SPACE + foot
     placed = []
@@ -160,7 +162,7 @@ def lay_out(
     for line, picture in zip(lines, pictures, strict=True):
         if picture is None:
             placed.append(PlacedLine(line, None, y, y + waiting, y))
-            y += waiting + LINE_GAP
+            y += waiting + gap
             continue
         above = max(LEAST_ABOVE, ceil(picture.staff_top / STAFF_SPACE) * STAFF_SPACE)
         below_staff = picture.height - picture.staff_bottom
@@ -168,11 +170,11 @@ def lay_out(
         bottom = y + above + (picture.staff_bottom - picture.staff_top) + below + foot
         middle = bottom - STRIP_HEIGHT / 2 if strip else None
         placed.append(PlacedLine(line, picture, y, bottom, y + above - picture.staff_top, middle))
-        y = bottom + LINE_GAP
+        y = bottom + gap
     line_of = {
         note.id: index
         for index, line in enumerate(lines)
         for bar in tune.bars[line.first : line.stop]
         for note in bar.notes
     }
-    return PageLayout(tuple(placed), heading, music_width + 2 * SIDE_MARGIN, y - LINE_GAP + BOTTOM_MARGIN, line_of)
+    return PageLayout(tuple(placed), heading, music_width + 2 * SIDE_MARGIN, y - gap + BOTTOM_MARGIN, line_of)

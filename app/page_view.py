@@ -13,13 +13,12 @@ from PySide6.QtGui import (
     QColor,
     QContextMenuEvent,
     QFocusEvent,
-    QHelpEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
     QPaintEvent,
 )
-from PySide6.QtWidgets import QApplication, QSizePolicy, QToolTip, QWidget
+from PySide6.QtWidgets import QApplication, QSizePolicy, QWidget
 
 from app.accent_strip import Accented, Place, accented, onset, place_at, place_text, place_x
 from app.document import Document, State
@@ -593,6 +592,7 @@ class PageView(QWidget):
     def _hover(self, target: Target | None, keys: Qt.KeyboardModifier) -> None:
         self._target, self._held = target, held_key(keys)
         self._proposal = self._propose(target, self._held) if target is not None else None
+        self.setToolTip(self._strip_words(target))
         if self._proposal is None or target is None:
             self.unsetCursor()
             self.hinted.emit("")
@@ -619,12 +619,6 @@ class PageView(QWidget):
             return ""
         where = place_text(self._here.tune, target.place)
         return f"{where[:1].upper()}{where[1:]}: the accent is {self._accents[target.place].says}."
-
-    def event(self, event: QEvent) -> bool:
-        if isinstance(event, QHelpEvent) and event.type() is QEvent.Type.ToolTip:
-            QToolTip.showText(event.globalPos(), self._strip_words(self._target_at(QPointF(event.pos()))), self)
-            return True
-        return super().event(event)
 
     def _foresee(self) -> None:
         """Check and engrave what a click (or the slur key) would give, so that it need only be shown then."""

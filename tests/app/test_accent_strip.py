@@ -6,10 +6,10 @@ from fractions import Fraction
 from itertools import combinations
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, Qt
-from PySide6.QtGui import QColor, QContextMenuEvent, QHelpEvent, QImage, QPainter
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QColor, QContextMenuEvent, QImage, QPainter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMenu, QToolTip
+from PySide6.QtWidgets import QApplication, QMenu
 
 from app.accent_painting import SIZE, paint_met
 from app.accent_strip import accented, onset, place_at, place_text, place_x
@@ -157,11 +157,12 @@ def test_the_pointer_says_how_an_accent_is_met_and_what_a_click_does(page, hand)
     assert heard[-1].startswith("Click to accent bar 2, beat 2.")
 
 
-def test_the_tool_tip_says_the_word(page):
-    place = page.strip_point((1, Fraction(2)))
-    QApplication.sendEvent(page, QHelpEvent(QEvent.Type.ToolTip, place, page.mapToGlobal(place)))
-    assert QToolTip.text() == f"Bar 2, beat 3: the accent is {page.accents[1, 2].says}."
-    QToolTip.hideText()
+def test_the_tool_tip_says_the_word(page, hand):
+    QTest.mouseMove(page, hand.beside_the_music())
+    QTest.mouseMove(page, page.strip_point((1, Fraction(2))))
+    assert page.toolTip() == f"Bar 2, beat 3: the accent is {page.accents[1, 2].says}."
+    QTest.mouseMove(page, hand.beside_the_music())
+    assert page.toolTip() == ""
 
 
 def test_a_written_accent_is_shown_and_not_taken_away_by_a_click(page, document):
