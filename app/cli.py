@@ -127,7 +127,7 @@ def _check(options: argparse.Namespace) -> int:
             bowings = [b for b in lesson.bowings if options.bowing in (None, b.name)]
             if options.accents is not None:
                 bowings = [set_plan(lesson.tune, b, options.accents) for b in bowings]
-            reports = [check(lesson.tune, bowing) for bowing in bowings]
+            reports = [check(lesson.tune, bowing, lesson.quiet) for bowing in bowings]
             found_name = found_name or bool(bowings)
             faults = faults or any(f.severity is Severity.FAULT for report in reports for f in report.findings)
             if options.json:

@@ -8,6 +8,11 @@ from pathlib import Path
 import pytest
 
 from app.cli import main
+from core.accent_plan import AccentPlan, PlanKind
+from core.bowing import Bowing, set_plan
+from core.lesson import Lesson
+from core.reading import read_file
+from core.writing.musicxml import write_musicxml
 
 SEVEN = """X:7
 T:Seven in the bar
@@ -118,6 +123,22 @@ def test_another_plan_is_judged_without_touching_the_file(book, capsys):
     _, found = checked(capsys, path, "--accents", "backbeat")
     assert found["files"][0]["tunes"][0]["bowings"][0]["accents"] == "backbeat"
     assert Path(path).read_bytes() == before
+
+
+def test_another_plan_holds_in_every_bar(tmp_path, capsys):
+    tune = read_file(SEVEN.encode()).lessons[0].tune
+    drawn = set_plan(tune, Bowing("Drawn"), AccentPlan(PlanKind.BACKBEAT), 1, 2)
+    path = tmp_path / "lesson.musicxml"
+    path.write_text(write_musicxml(Lesson(tune, (drawn,))), encoding="utf-8")
+    _, as_drawn = checked(capsys, str(path))
+    _, overruled = checked(capsys, str(path), "--accents", "none")
+
+    def told(found):
+        totals = found["files"][0]["tunes"][0]["bowings"][0]["totals"]
+        return totals["driven"] + totals["up"] + totals["buried"] + totals["unstruck"]
+
+    assert told(as_drawn) > 0
+    assert told(overruled) == 0
 
 
 def test_sheet_writes_a_pdf(book, tmp_path, qapp):
