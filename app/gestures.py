@@ -34,7 +34,7 @@ CLICKS: Mapping[tuple[bool, Qt.KeyboardModifier], Callable[[Here, str], Proposal
 NOTE_TIPS = "Drag over notes for a longer slur; Ctrl+click hooks."
 SIGN_TIPS = "Shift+click frees, Ctrl+click retakes."
 TIPS = {False: NOTE_TIPS, True: SIGN_TIPS}  # by whether the pointer is on a bow mark
-STRIP_TIPS = "The right button sets the accents of the bar, phrase, part or tune."
+STRIP_TIPS = "Right button: accents of more bars."
 
 
 def held_key(keys: Qt.KeyboardModifier) -> Qt.KeyboardModifier:

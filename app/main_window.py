@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QMainWindow,
     QMenu,
+    QSizePolicy,
     QSplitter,
     QStackedWidget,
     QStatusBar,
@@ -139,6 +140,7 @@ class MainWindow(QMainWindow):
         status.setContentsMargins(12, 0, 14, 0)
         self._hint = QLabel()
         self._hint.setAccessibleName("What the pointer would do")
+        self._hint.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # a long one widens nothing
         self._zoom_label = QLabel()
         self._zoom_label.setProperty("rank", "quiet")
         status.addWidget(self._hint, 1)

@@ -188,6 +188,14 @@ def test_the_menu_of_a_note_offers_every_edit_and_only_passes_that_there_are(qtb
     menu.close()
 
 
+def test_a_long_hint_does_not_widen_the_window(window):
+    least = window.minimumSizeHint().width()
+    window.page.hinted.emit("Bar 2, beat 3: a hint that has more to say than fits under any page. " * 5)
+    QTest.qWait(10)
+    assert window.minimumSizeHint().width() == least
+    assert window.width() == 1200
+
+
 # ------------------------------------------------------------------------------------------------- parts to parts
 
 
