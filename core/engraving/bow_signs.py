@@ -52,19 +52,21 @@ def bow_signs(tune: Tune, bowing: Bowing, strokes: Strokes, density: MarkDensity
         Signs by note id, in written order. Only notes that begin a stroke whenever they are played are listed.
     """
     first = next((note.note_id for note in strokes.played if note.starts), None)
+    marks, retakes, by_note = dict(bowing.marks), bowing.retakes, strokes.by_note
     signs: dict[str, BowSign] = {}
     for bar in tune.bars:
         bar_begun = False
         for note in bar.notes:
-            passes = strokes.by_note.get(note.id, ())
+            passes = by_note.get(note.id, ())
             if not passes or not all(played.starts for played in passes):
                 continue
-            fixed = note.id in bowing.marks or note.id in bowing.retakes
-            shown = {
-                MarkDensity.EVERY: True,
-                MarkDensity.BARS: fixed or not bar_begun,
-                MarkDensity.NEEDED: note.id == first or any(played.retake for played in passes),
-            }[density]
+            fixed = note.id in marks or note.id in retakes
+            if density is MarkDensity.BARS:
+                shown = fixed or not bar_begun
+            elif density is MarkDensity.NEEDED:
+                shown = note.id == first or any(played.retake for played in passes)
+            else:
+                shown = True
             bar_begun = True
             if shown:
                 signs[note.id] = BowSign(_directions(passes), fixed, _is_lifted(passes))

@@ -6,7 +6,7 @@ The only module that talks to verovio. What reaches it is our own MEI, never any
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
 from typing import Any
@@ -18,10 +18,10 @@ from core.engraving.lines import Line
 from core.engraving.mei import Document, write_line
 from core.engraving.picture import Picture
 from core.engraving.svg import read_svg
-from core.tune import Tune
+from core.tune import Note, Tune
 
 _OPTIONS: dict[str, Any] = {
-    "scale": 100, "header": "none", "footer": "none", "adjustPageHeight": True, "pageHeight": 6000,
+    "scale": 100, "header": "none", "footer": "none", "adjustPageHeight": True,
     "pageMarginTop": 8, "pageMarginBottom": 4, "pageMarginLeft": 0, "pageMarginRight": 0,
     "font": "Leipzig", "smuflTextFont": "none", "fontTextLiberation": True,
     "svgRemoveXlink": True, "svgFormatRaw": True,
@@ -30,7 +30,7 @@ _OPTIONS: dict[str, Any] = {
     "minLastJustification": 0,  # as wide as told, however few the notes
 }  # fmt: skip
 _LOOSE, _TIGHT = 0.18, 0.05  # verovio's spacingLinear: as a rule, and where a line would not fit
-_SYSTEM = 'class="system"'
+_PAGE_HEIGHT = 6000  # more than any line needs
 MIN_WIDTH_UNITS = 4000
 LONE_BAR = Fraction(2, 5)  # of the width is what a line of one bar takes
 
@@ -50,9 +50,9 @@ class Engraver:
         verovio.enableLog(verovio.LOG_OFF)
         self._toolkit = verovio.toolkit()
         self._options = dict(_OPTIONS)
-        self._selected = ""
         self._kept = kept
         self._pictures: OrderedDict[object, Picture] = OrderedDict()
+        self._rooms: OrderedDict[object, tuple[int, float]] = OrderedDict()
         self._tunes: OrderedDict[int, tuple[Tune, int]] = OrderedDict()
         self._tunes_seen = 0
 
@@ -80,41 +80,58 @@ class Engraver:
         if picture is None:
             picture = self._engrave(tune, bowing, line, slots, width)
             self._pictures[key] = picture
-            if len(self._pictures) > self._kept:
-                self._pictures.popitem(last=False)
+            _forget_oldest(self._pictures, self._kept)
         else:
             self._pictures.move_to_end(key)
         return picture
 
     def _engrave(self, tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], width: int) -> Picture:
+        ample, spacing = self._room(tune, bowing, line, width)
         document = write_line(tune, bowing, line, slots)
+        options = {"pageWidth": ample // 10, "spacingLinear": spacing, "breaks": "encoded"}
+        picture = read_svg(self._draw(document, options), document)
+        return picture if picture.width >= width else replace(picture, width=float(width))
+
+    def _room(self, tune: Tune, bowing: Bowing, line: Line, width: int) -> tuple[int, float]:
+        """How wide the line is drawn, and how it is spaced. No slur and no bow sign matters, so it is kept."""
+        signs = tuple((note.id, bowing.signs[note.id]) for note in _notes(tune, line) if note.id in bowing.signs)
+        key = (self._number(tune), line, width, signs)
+        known = self._rooms.get(key)
+        if known is None:
+            known = self._rooms[key] = self._measure(write_line(tune, bowing, line, {}, alone=True), tune, line, width)
+            _forget_oldest(self._rooms, self._kept)
+        return known
+
+    def _measure(self, document: Document, tune: Tune, line: Line, width: int) -> tuple[int, float]:
         wished = width
         if sum(not bar.is_pickup for bar in tune.bars[line.first : line.stop]) <= 1:
             natural = self._natural_width(document, _LOOSE)  # one bar is never broken, so ask first
             wished = max(int(width * LONE_BAR), MIN_WIDTH_UNITS, natural)
-        svg = self._draw(document, pageWidth=wished // 10, spacingLinear=_LOOSE, breaks="encoded")
-        if wished > width or svg.count(_SYSTEM) > 1:  # does not fit
-            wished = max(width, self._natural_width(document, _TIGHT) + 10)
-            svg = self._draw(document, pageWidth=wished // 10, spacingLinear=_TIGHT, breaks="encoded")
-        picture = read_svg(svg, document)
-        return picture if picture.width >= width else replace(picture, width=float(width))
+        if wished <= width and self._systems(document, wished) == 1:
+            return wished, _LOOSE
+        return max(width, self._natural_width(document, _TIGHT) + 10), _TIGHT
+
+    def _systems(self, document: Document, width: int) -> int:
+        """Into how many systems the engraver would break the line."""
+        self._load(document, {"pageWidth": width // 10, "spacingLinear": _LOOSE, "breaks": "auto", "pageHeight": 100})
+        return int(self._toolkit.getPageCount())  # no page is high enough for two
 
     def _natural_width(self, document: Document, spacing: float) -> int:
         """Width of a document that is neither stretched nor broken, in picture units."""
-        svg = self._draw(document, spacingLinear=spacing, breaks="none")
+        svg = self._draw(document, {"spacingLinear": spacing, "breaks": "none"})
         return int(read_svg(svg, document).width) + 1
 
-    def _draw(self, document: Document, **options: object) -> str:
-        """One document as SVG."""
+    def _draw(self, document: Document, options: Mapping[str, object]) -> str:
+        """The page with the line as SVG."""
+        self._load(document, {"pageHeight": _PAGE_HEIGHT, **options})
+        return str(self._toolkit.renderToSVG(document.page))
+
+    def _load(self, document: Document, options: Mapping[str, object]) -> None:
         if self._options.items() & options.items() != options.items():
             self._options.update(options)
             self._toolkit.setOptions(self._options)
-        if document.bars_shown or self._selected:
-            self._selected = document.bars_shown
-            self._toolkit.select({"measureRange": self._selected} if self._selected else {})
         if not self._toolkit.loadData(document.text):
             raise EngravingError("the engraver does not take this line: " + document.text)
-        return str(self._toolkit.renderToSVG(1))
 
     def _number(self, tune: Tune) -> int:
         """A number for this very tune object: cheaper than comparing tunes, and never given twice."""
@@ -122,9 +139,17 @@ class Engraver:
         if known is None or known[0] is not tune:
             self._tunes_seen += 1
             known = self._tunes[id(tune)] = (tune, self._tunes_seen)
-            if len(self._tunes) > 32:
-                self._tunes.popitem(last=False)
+            _forget_oldest(self._tunes, 32)
         return known[1]
+
+
+def _forget_oldest(kept: OrderedDict[Any, Any], most: int) -> None:
+    while len(kept) > most:
+        kept.popitem(last=False)
+
+
+def _notes(tune: Tune, line: Line) -> Iterator[Note]:
+    return (note for bar in tune.bars[line.first : line.stop] for note in bar.notes)
 
 
 def _marks(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int]) -> tuple[object, ...]:

@@ -2,8 +2,7 @@
 
 The document says what is drawn, not what is played: directions of the bow are left out, and over notes that shall carry
 a bow sign stands a sign of that height, or of two where there may be two rows, to keep room for it. Where a slur or tie
-crosses the end of the line, the document also holds the neighbouring bar, and ``Document.bars_shown`` says which bars
-to draw.
+crosses the end of the line, the document also holds the neighbouring bar, on a page of its own.
 
 Elements: MEI 5, as the engraver (verovio) reads them.
 """
@@ -11,16 +10,25 @@ Elements: MEI 5, as the engraver (verovio) reads them.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import pairwise
 from xml.sax.saxutils import escape, quoteattr
 
-from core.bowing import Articulation, Bowing, Grace, Join, Ornament
-from core.engraving.beams import beam_groups, tuplet_groups
+from core.bowing import Articulation, Bowing, Grace, Join, Ornament, Signs
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line
+from core.engraving.skeleton import (
+    ACCIDENTALS,
+    Printed,
+    accidentals,
+    attributes,
+    nest,
+    pitch_attributes,
+    spans,
+    value,
+)
 from core.tune import SHARP_ORDER, Bar, BarLine, Key, Meter, Note, Pitch, Tempo, Tune, note_value
 
 ARTICULATIONS = {  # articulation -> value of MEI's artic
@@ -55,7 +63,6 @@ ORNAMENTS = {  # ornament -> an element that points at the note
 # articulation, ornaments and fingering, so these hug the notes and nothing stands in the unused room of a second row.
 BOW_ROOM = '<fermata {at} place="above" glyph.auth="smufl" glyph.num="U+{glyph}"/>'
 ROOM_GLYPHS = ("EB1C", "EC84")
-ACCIDENTALS = {-2: "ff", -1: "f", 0: "n", 1: "s", 2: "x"}
 NOTE_GLYPHS = {  # base in quarter notes -> SMuFL note for texts
     Fraction(4): "\ue1d2", Fraction(2): "\ue1d3", Fraction(1): "\ue1d5", Fraction(1, 2): "\ue1d7",
     Fraction(1, 4): "\ue1d9",
@@ -95,7 +102,7 @@ class Document:
 
     Attributes:
         text: The document.
-        bars_shown: ``"2-5"``: the bars to draw, counted from 1, or "" for all.
+        page: The page that the line is on, counted from 1; neighbouring bars have pages of their own.
         names: What our ids in it stand for.
         number: The bar number printed at the start of the line, or None.
         tempo: The tempo mark to print over the start of the line, notes as SMuFL characters, or "". It is not in the
@@ -103,13 +110,13 @@ class Document:
     """
 
     text: str
-    bars_shown: str
+    page: int
     names: Mapping[str, Name]
     number: int | None
     tempo: str = ""
 
 
-def write_line(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int]) -> Document:
+def write_line(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], *, alone: bool = False) -> Document:
     """Write the document for one line.
 
     Args:
@@ -117,21 +124,22 @@ def write_line(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int])
         bowing: One of its bowings.
         line: Which bars.
         slots: For how many rows of bow signs room is kept over a note, by note id.
+        alone: Leave out slurs and ties that cross the ends of the line, and so all neighbouring bars.
     """
     curves = _curves(tune, bowing, line)
-    places = [tune.bar_of[note_id] for curve in curves for note_id in (curve.start, curve.end)]
-    first = line.first - 1 if any(place < line.first for place in places) else line.first
-    stop = line.stop + 1 if any(place >= line.stop for place in places) else line.stop
-    shown = f"{line.first - first + 1}-{line.stop - first}" if (first, stop) != (line.first, line.stop) else ""
+    by_bar: dict[int, list[_Curve]] = {}
+    first, stop = line.first, line.stop
+    for curve in curves:
+        start, end = tune.bar_of[curve.start], tune.bar_of[curve.end]
+        if not alone or line.first <= start <= end < line.stop:
+            first, stop = min(first, start), max(stop, end + 1)
+            by_bar.setdefault(start, []).append(curve)
     number = _first_number(tune, line)
     writer = _Writer(tune, bowing, line, slots, number)
-    by_bar: dict[int, list[_Curve]] = {}
-    for curve in curves:
-        by_bar.setdefault(tune.bar_of[curve.start], []).append(curve)
     body = "".join(writer.measures(range(first, stop), by_bar))
     return Document(
         _HEAD + writer.score_definition(first) + "<section>" + body + _FOOT,
-        shown,
+        1 if first == line.first else 2,
         writer.names,
         number,
         _tempo(tune, line),
@@ -241,8 +249,10 @@ class _Writer:
             if ending and (bar.ending != ending or bars[index - 1].ends_section):
                 yield "</ending>"
                 ending = ()
-            if index > indexes.start:
-                yield self._changes(bars[index - 1], bar, index)
+            if index in (self.line.first, self.line.stop):
+                yield "<pb/>"
+            if indexes.start < index < self.line.stop:  # beyond it, a change would be announced on the line
+                yield self._changes(bars[index - 1], bar)
             if bar.ending and not ending:
                 goes_on = index == self.line.first and index > 0 and bars[index - 1].ending == bar.ending
                 goes_on = goes_on and not bars[index - 1].ends_section
@@ -252,7 +262,7 @@ class _Writer:
         if ending:
             yield "</ending>"
 
-    def _changes(self, before: Bar, bar: Bar, index: int) -> str:
+    def _changes(self, before: Bar, bar: Bar) -> str:
         key = _key(bar.key) if bar.key != before.key else ""
         meter = _meter(bar.meter, shown=True) if bar.meter != before.meter else ""
         return f"<scoreDef>{key}{meter}</scoreDef>" if key or meter else ""
@@ -281,52 +291,43 @@ class _Writer:
             rest = bar.notes[0]
             self.names[rest.id] = Name(Kind.NOTE, rest.id)
             return f"<{'mSpace' if rest.hidden else 'mRest'} xml:id={quoteattr(rest.id)}/>"
-        spans = _spans(bar)
-        notes = self._bar_notes(index)
-        return "".join(_nest(spans, notes))
+        signs = self.bowing.signs
+        graced = [note.id for note in bar.notes if note.id in signs and signs[note.id].graces]
+        graces = tuple((note_id, signs[note_id].graces) for note_id in graced)
+        printed = accidentals(self.tune, index, graces, again=index == self.line.first)
+        return "".join(nest(spans(self.tune, index), map(self._note, bar.notes, printed)))
 
-    def _bar_notes(self, index: int) -> list[tuple[str, str]]:
-        """Graces and note as MEI, for each note of the bar."""
-        bars, bar = self.tune.bars, self.tune.bars[index]
-        accidentals = _Accidentals(bar.key)
-        if index and bars[index - 1].number == bar.number:
-            accidentals.warn_of(bars[index - 1])
-        return [self._note(note, accidentals, index) for note in bar.notes]
-
-    def _note(self, note: Note, accidentals: _Accidentals, index: int) -> tuple[str, str]:
+    def _note(self, note: Note, accids: Printed) -> tuple[str, str]:
+        """Graces and note as MEI."""
         self.names[note.id] = Name(Kind.NOTE, note.id)
-        ident = f"xml:id={quoteattr(note.id)}"
-        value = _value(note.length, note)
+        about = attributes(self.tune)[note.id]
         if note.is_rest:
-            return "", f"<{'space' if note.hidden else 'rest'} {ident} {value}/>"
+            return "", f"<{'space' if note.hidden else 'rest'} {about}/>"
         signs = self.bowing.signs_on(note.id)
-        graces = self._graces(note.id, signs.graces, accidentals)
+        graces = self._graces(note.id, signs.graces, accids.graces)
         if Ornament.BOWED_TRIPLET in signs.ornaments:
-            value += ' stem.mod="1slash"'
-        again = note.held and note is self.tune.bars[self.line.first].notes[0] and index == self.line.first
-        marks = "".join(self._artics(note))
-        heads = [accidentals.sign(pitch, note.courtesy, note.held, again) for pitch in note.pitches]
+            about += ' stem.mod="1slash"'
+        marks = "".join(self._artics(note, signs))
         if len(note.pitches) == 1:
-            pitch = note.pitches[0]
-            return graces, f"<note {ident} {_pitch(pitch)} {value}>{heads[0]}{marks}</note>"
+            return graces, f"<note {about} {pitch_attributes(note.pitches[0])}>{accids.heads[0]}{marks}</note>"
         inner = []
-        for place, (pitch, head) in enumerate(zip(note.pitches, heads, strict=True), 1):
+        for place, (pitch, head) in enumerate(zip(note.pitches, accids.heads, strict=True), 1):
             head_id = f"_head{place}.{note.id}"
             self.names[head_id] = Name(Kind.NOTE, note.id)
-            inner.append(f"<note xml:id={quoteattr(head_id)} {_pitch(pitch)}>{head}</note>")
-        return graces, f"<chord {ident} {value}>{''.join(inner)}{marks}</chord>"
+            inner.append(f"<note xml:id={quoteattr(head_id)} {pitch_attributes(pitch)}>{head}</note>")
+        return graces, f"<chord {about}>{''.join(inner)}{marks}</chord>"
 
-    def _graces(self, note_id: str, graces: tuple[Grace, ...], accidentals: _Accidentals) -> str:
+    def _graces(self, note_id: str, graces: tuple[Grace, ...], accids: tuple[tuple[str, ...], ...]) -> str:
         if not graces:
             return ""
         written = []
-        for place, grace in enumerate(graces, 1):
+        for place, (grace, signs) in enumerate(zip(graces, accids, strict=True), 1):
             grace_id = f"_grace{place}.{note_id}"
             self.names[grace_id] = Name(Kind.GRACE, note_id)
-            kind = f'xml:id={quoteattr(grace_id)} grace="{"unacc" if grace.slashed else "acc"}" {_value(grace.length)}'
+            kind = f'xml:id={quoteattr(grace_id)} grace="{"unacc" if grace.slashed else "acc"}" {value(grace.length)}'
             kind += ' stem.dir="up"' + (' stem.mod="1slash"' if grace.slashed and len(graces) == 1 else "")
             heads = [
-                f"{_pitch(pitch)}{{}}>{accidentals.sign(pitch, False, False, False)}</note>" for pitch in grace.pitches
+                f"{pitch_attributes(pitch)}{{}}>{sign}</note>" for pitch, sign in zip(grace.pitches, signs, strict=True)
             ]
             if len(heads) == 1:
                 written.append(f"<note {heads[0].format(f' {kind}')}")
@@ -335,9 +336,9 @@ class _Writer:
         text = "".join(written)
         return f"<beam>{text}</beam>" if len(graces) > 1 and all(g.length <= Fraction(1, 2) for g in graces) else text
 
-    def _artics(self, note: Note) -> Iterator[str]:
+    def _artics(self, note: Note, signs: Signs) -> Iterator[str]:
         """Articulations from the note head outward."""
-        given = self.bowing.signs_on(note.id).articulations
+        given = signs.articulations
         if self._is_hooked(note) and not BESIDE_HEAD & set(given):
             yield '<artic artic="stacc"/>'
         for near in (True, False):
@@ -434,34 +435,6 @@ class _Writer:
             yield self._named(f'<dir {_at_end(bar)} place="above">{_right_aligned(text)}</dir>', Kind.WORDS, "")
 
 
-class _Accidentals:
-    """What is printed before notes of one bar: what key and bar already say is not repeated."""
-
-    def __init__(self, key: Key) -> None:
-        self._key = key.alters()
-        self._said: dict[tuple[int, str], int] = {}
-        self._unsure: dict[tuple[int, str], int] = {}
-
-    def warn_of(self, bar: Bar) -> None:
-        """Another written bar is the same musical bar: repeat what it altered, so that nobody need wonder."""
-        for note in bar.notes:
-            for pitch in note.pitches:
-                self._unsure[pitch.octave, pitch.step] = pitch.alter
-
-    def sign(self, pitch: Pitch, courtesy: bool, held: bool, again: bool) -> str:
-        """The ``accid`` element of a note head, or ""."""
-        place = (pitch.octave, pitch.step)
-        if held:
-            in_force = self._said.get(place, self._key[pitch.step]) == pitch.alter
-            return "" if in_force or not again else f'<accid accid="{ACCIDENTALS[pitch.alter]}" enclose="paren"/>'
-        said = self._said.get(place, self._key[pitch.step])
-        unsure = self._unsure.pop(place, pitch.alter)
-        if said == pitch.alter == unsure and not courtesy:
-            return ""
-        self._said[place] = pitch.alter
-        return f'<accid accid="{ACCIDENTALS[pitch.alter]}"/>'
-
-
 def ending_text(passes: tuple[int, ...]) -> str:
     """The number over an ending.
 
@@ -500,18 +473,6 @@ def _meter(meter: Meter, shown: bool) -> str:
 _UNSEEN = ' visible="false"'
 
 
-def _value(length: Fraction, note: Note | None = None) -> str:
-    value = note_value(length, note.tuplet if note else None)
-    if value is None:
-        raise ValueError(f"no note value shows {length} quarter notes")
-    base, dots = value
-    return f'dur="{"breve" if base == 8 else 4 / base}"' + (f' dots="{dots}"' if dots else "")
-
-
-def _pitch(pitch: Pitch) -> str:
-    return f'pname="{pitch.step.lower()}" oct="{pitch.octave}"'
-
-
 def _head_id(note: Note, pitch: Pitch) -> str:
     return note.id if len(note.pitches) == 1 else f"_head{note.pitches.index(pitch) + 1}.{note.id}"
 
@@ -547,57 +508,3 @@ def tempo_text(tempo: Tempo) -> str:
 
 def _tempo(tune: Tune, line: Line) -> str:
     return tempo_text(tune.tempo) if tune.tempo is not None and line.first == 0 else ""
-
-
-@dataclass(frozen=True, slots=True)
-class _Span:
-    start: int
-    stop: int
-    opening: str
-    closing: str
-
-
-def _spans(bar: Bar) -> list[_Span]:
-    """Beams and tuplets as elements that nest: the outer ones first."""
-    tuplets = tuplet_groups(bar)
-    beams = [(beam.start, beam.stop) for beam in _cut_at(beam_groups(bar), tuplets)]
-    spans = [_Span(start, stop, "<beam>", "</beam>") for start, stop in beams]
-    for group in tuplets:
-        tuplet = bar.notes[group.start].tuplet
-        assert tuplet is not None
-        beamed = any(start <= group.start and group.stop <= stop for start, stop in beams)
-        opening = (
-            f'<tuplet num="{tuplet.actual}" numbase="{tuplet.normal}" '
-            f'bracket.visible="{"false" if beamed else "true"}">'
-        )
-        spans.append(_Span(group.start, group.stop, opening, "</tuplet>"))
-    return sorted(spans, key=lambda span: (span.start, -span.stop))
-
-
-def _cut_at(beams: Iterable[range], tuplets: tuple[range, ...]) -> Iterator[range]:
-    """Cut beams that reach into a tuplet without holding all of it."""
-    for beam in beams:
-        cuts = {beam.start, beam.stop}
-        for group in tuplets:
-            holds = beam.start <= group.start and group.stop <= beam.stop
-            held = group.start <= beam.start and beam.stop <= group.stop
-            if not holds and not held:
-                cuts |= {edge for edge in (group.start, group.stop) if beam.start < edge < beam.stop}
-        edges = sorted(cuts)
-        yield from (range(a, b) for a, b in pairwise(edges) if b - a > 1)
-
-
-def _nest(spans: list[_Span], notes: list[tuple[str, str]]) -> Iterator[str]:
-    """Notes with their beams and tuplets; graces of a span's first note stand before the span."""
-    opening: dict[int, list[_Span]] = {}
-    for span in spans:
-        opening.setdefault(span.start, []).append(span)
-    open_spans: list[_Span] = []
-    for place, (graces, note) in enumerate(notes):
-        yield graces
-        for span in opening.get(place, []):
-            yield span.opening
-            open_spans.append(span)
-        yield note
-        while open_spans and open_spans[-1].stop == place + 1:
-            yield open_spans.pop().closing

@@ -13,6 +13,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum
 from functools import cached_property
+from typing import NamedTuple
 
 from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box, outline_box
 from core.engraving.kinds import Kind
@@ -24,16 +25,14 @@ SIGN_SCALE = 1.25  # of a bow sign beside other glyphs: read at arm's length, an
 ROW_STEP = 0.459  # from one row of bow signs to the next, in ems of the sign
 
 
-@dataclass(frozen=True, slots=True)
-class Point:
+class Point(NamedTuple):
     """A place."""
 
     x: float
     y: float
 
 
-@dataclass(frozen=True, slots=True)
-class Box:
+class Box(NamedTuple):
     """A rectangle; ``top`` is less than ``bottom`` because y runs down."""
 
     left: float
@@ -76,8 +75,7 @@ class Box:
         )
 
 
-@dataclass(frozen=True, slots=True)
-class Glyph:
+class Glyph(NamedTuple):
     """One sign of the music font.
 
     Attributes:

@@ -36,14 +36,15 @@ _KIND_OF_CLASS = {
     "beam": Kind.BEAM, "artic": Kind.SIGN, "mNum": Kind.NUMBER, "voltaBracket": Kind.ENDING,
     "tupletNum": Kind.TUPLET, "tupletBracket": Kind.TUPLET,
 }  # fmt: skip
+_UNREAD = frozenset({"defs", "style", "desc"})
+_TEXTS = frozenset({"text", "tspan"})
 _IN_THE_WAY = frozenset({Kind.SLUR, Kind.TIE, Kind.SIGN, Kind.GRACE, Kind.TUPLET, Kind.ENDING, Kind.WORDS, Kind.OTHER})
 _BROADEST = 0.65  # width of a letter of a text, in ems, at most
 _BOLD = frozenset({"voltaBracket", "fing", "reh", "tempo"})
 _ITALIC = frozenset({"dir", "mNum", "repeatMark"})
 _MUSIC_FONT = "Leipzig"
-_MOVE = re.compile(r"translate\(([-\d.]+),? ?([-\d.]+)\)")
+_PLACE = re.compile(r"translate\(([-\d.]+),? ?([-\d.]+)\)(?: scale\(([-\d.]+))?")
 _LINE = re.compile(r"M([-\d.]+) ([-\d.]+) L([-\d.]+) ([-\d.]+)")
-_SCALE = re.compile(r"scale\(([-\d.]+)")
 _ACCIDENTALS = {"\uea64": "♭", "\uea66": "♯"}  # set as Unicode, which can be searched for
 _TEXT_TO_MUSIC = 0.5625  # size of a text beside that of the music glyphs in it
 _NUMBER_SIZE = 324.0  # as verovio sets bar numbers
@@ -129,30 +130,28 @@ class _Reader:
             self._skipped += 1
             return
         classes = given.get("class", "")
-        if tag in ("defs", "style", "desc") or "placeholder" in classes:
+        if tag in _UNREAD or "placeholder" in classes:
             self._skipped = 1
             return
         group = self._groups[-1]
         if tag == "g":
-            group = group.inner()
-            self._open(group, given, classes.split())
-        elif tag in ("text", "tspan"):
-            group = group.inner()
-            self._open_text(tag, group, given)
+            self._groups.append(self._opened(group, given, classes))
         elif tag == "use":
             self._draw_glyph(group, given)
+        elif tag in _TEXTS:
+            self._groups.append(self._opened_text(tag, group, given))
         elif tag != "svg":
             self._draw_outline(tag, group, given)
         elif "viewBox" in given:
             _, _, width, height = map(float, given["viewBox"].split())
             self._size = (width, height + self._head_room)
-        self._groups.append(group)
 
     def end(self, tag: str) -> None:
         if self._skipped:
             self._skipped -= 1
             return
-        self._groups.pop()
+        if tag == "g" or tag in _TEXTS:
+            self._groups.pop()
         if tag == "text" and self._text is not None:
             if self._runs:
                 self._texts.append(replace(self._text, runs=tuple(self._runs)))
@@ -170,11 +169,11 @@ class _Reader:
 
     # Elements
 
-    def _open(self, group: _Group, given: Mapping[str, str], classes: list[str]) -> None:
-        name_of_class = classes[0] if classes else ""
-        move = given.get("transform")
-        if move:
-            group.x, group.y = _moved(group, move)
+    def _opened(self, outer: _Group, given: Mapping[str, str], classes: str) -> _Group:
+        group = outer.inner()
+        name_of_class = classes.partition(" ")[0]
+        if "transform" in given:
+            group.x, group.y, _ = _placed(outer, given["transform"])
         group.is_staff = name_of_class == "staff"
         group.is_head = name_of_class == "notehead" or (group.is_head and not name_of_class)
         group.kind = _KIND_OF_CLASS.get(name_of_class, group.kind)
@@ -185,19 +184,24 @@ class _Reader:
         group.italic = group.italic or name_of_class in _ITALIC
         name = self._names.get(given.get("id", "")) or self._continued(classes)
         if name is None:
-            return
+            return group
         group.name, group.kind, group.owner = name, name.kind, name.note
         if name.bar >= 0:
             self._bar = name.bar
             group.kind = Kind.STAFF
         elif name.kind is Kind.NOTE and group.beam >= 0 and name.note not in self._beams[group.beam]:
             self._beams[group.beam].append(name.note)
+        return group
 
-    def _continued(self, classes: list[str]) -> Name | None:
+    def _continued(self, classes: str) -> Name | None:
         """What a group without an id continues from the line before: a slur or tie that comes over the line's end."""
-        return next((self._names.get(name.removeprefix("id-")) for name in classes if name.startswith("id-")), None)
+        if "id-" not in classes:
+            return None
+        ids = (name.removeprefix("id-") for name in classes.split() if name.startswith("id-"))
+        return next(map(self._names.get, ids), None)
 
-    def _open_text(self, tag: str, group: _Group, given: Mapping[str, str]) -> None:
+    def _opened_text(self, tag: str, outer: _Group, given: Mapping[str, str]) -> _Group:
+        group = outer.inner()
         if "font-size" in given:
             group.size = float(given["font-size"].removesuffix("px"))
         if "font-family" in given:
@@ -214,44 +218,44 @@ class _Reader:
             if group.kind is Kind.ENDING:
                 y -= _ENDING_UP
             self._text = Text(x, y, anchor, (), group.kind, group.owner)
+        return group
 
     def _draw_outline(self, tag: str, group: _Group, given: Mapping[str, str]) -> None:
-        commands = _commands(tag, given)
-        if commands is None:
-            return
-        commands = _shift(commands, group.x, group.y)
+        line = _LINE.fullmatch(given["d"]) if tag == "path" else None
+        if line is not None:  # most paths are stems and staff lines
+            x1, y1, x2, y2 = map(float, line.groups())
+            start, end = (x1 + group.x, y1 + group.y), (x2 + group.x, y2 + group.y)
+            commands: tuple[Command, ...] = (Command("M", start), Command("L", end))
+        else:
+            commands = _shift(_commands(tag, given), group.x, group.y)
         pen = float(given.get("stroke-width", 0) or 0)
         dash = tuple(map(float, re.split(r"[ ,]+", given["stroke-dasharray"]))) if "stroke-dasharray" in given else ()
-        filled = given.get("fill") != "none" and given.get("fill-opacity") != "0" and not _is_line(commands)
+        filled = line is None and given.get("fill") != "none" and given.get("fill-opacity") != "0"
         shape = Outline(commands, filled, pen, dash, given.get("stroke-linecap") == "round", group.kind, group.owner)
         if group.is_staff:
             self._add_staff_line(shape)
-        else:
+        elif commands:
             self._add(shape, group)
 
     def _draw_glyph(self, group: _Group, given: Mapping[str, str]) -> None:
-        x, y = _moved(group, given.get("transform", ""))
-        scale = _SCALE.search(given.get("transform", ""))
-        size = 1000 * float(scale[1]) if scale else 1000.0
-        code = given["href"].removeprefix("#").split("-", 1)[0]
-        glyph = Glyph(code, x, y, size, group.kind, group.owner)
+        x, y, scale = _placed(group, given.get("transform", ""))
+        code = given["href"].removeprefix("#").partition("-")[0]
+        glyph = Glyph(code, x, y, 1000 * scale, group.kind, group.owner)
         if group.kind is Kind.BOW:
-            rows = ROOM_GLYPHS.index(code) + 1
-            self._slots[group.owner] = BowSlot(
-                group.owner, glyph.box.centre.x, glyph.box.bottom, size * SIGN_SCALE, rows
-            )
+            box, rows = glyph.box, ROOM_GLYPHS.index(code) + 1
+            self._slots[group.owner] = BowSlot(group.owner, box.centre.x, box.bottom, glyph.size * SIGN_SCALE, rows)
             return
         if group.is_head and group.kind is Kind.NOTE:
             self._heads.setdefault(group.owner, []).append(glyph.box.centre)
         self._add(glyph, group)
 
     def _add(self, shape: Shape, group: _Group) -> None:
-        if shape.kind is Kind.NOTE and shape.owner:
-            box = self._boxes.get(shape.owner)
-            self._boxes[shape.owner] = shape.box if box is None else box.united(shape.box)
-        if shape.kind in (Kind.SLUR, Kind.TIE) and group.name is not None:
-            tie = shape.kind is Kind.TIE
-            self._curves.append(Curve(shape.owner, group.name.end, tie, shape.box, len(self._shapes)))
+        if group.kind is Kind.NOTE and group.owner:
+            box = self._boxes.get(group.owner)
+            self._boxes[group.owner] = shape.box if box is None else box.united(shape.box)
+        elif group.kind in (Kind.SLUR, Kind.TIE) and group.name is not None:
+            tie = group.kind is Kind.TIE
+            self._curves.append(Curve(group.owner, group.name.end, tie, shape.box, len(self._shapes)))
         self._shapes.append(shape)
 
     def _add_staff_line(self, line: Outline) -> None:
@@ -349,18 +353,19 @@ def _joined(lines: list[Outline]) -> Outline:
     return replace(lines[0], commands=(Command("M", (left, y)), Command("L", (right, y))))
 
 
-def _moved(group: _Group, transform: str) -> tuple[float, float]:
-    move = _MOVE.search(transform)
-    return (group.x + float(move[1]), group.y + float(move[2])) if move else (group.x, group.y)
+def _placed(group: _Group, transform: str) -> tuple[float, float, float]:
+    """x, y and scale of what is drawn in a group with this transform."""
+    found = _PLACE.match(transform)
+    if found is None:
+        return group.x, group.y, 1.0
+    x, y, scale = found.groups("1")
+    return group.x + float(x), group.y + float(y), float(scale)
 
 
-def _commands(tag: str, given: Mapping[str, str]) -> tuple[Command, ...] | None:
+def _commands(tag: str, given: Mapping[str, str]) -> tuple[Command, ...]:
+    """Outline of an element; empty for one that draws nothing."""
     match tag:
         case "path":
-            line = _LINE.fullmatch(given["d"])
-            if line is not None:  # most paths are stems and staff lines
-                x1, y1, x2, y2 = map(float, line.groups())
-                return Command("M", (x1, y1)), Command("L", (x2, y2))
             return parse_outline(given["d"])
         case "polygon" | "polyline":
             points = [tuple(map(float, point.split(","))) for point in given["points"].split()]
@@ -371,7 +376,7 @@ def _commands(tag: str, given: Mapping[str, str]) -> tuple[Command, ...] | None:
             return _through(corners, closed=True)
         case "ellipse":
             return _ellipse(*(float(given[name]) for name in ("cx", "cy", "rx", "ry")))
-    return None
+    return ()
 
 
 def _through(points: Sequence[tuple[float, ...]], closed: bool) -> tuple[Command, ...]:
@@ -398,7 +403,3 @@ def _shift(commands: Iterable[Command], dx: float, dy: float) -> tuple[Command, 
         Command(letter, tuple(value + (dy if odd % 2 else dx) for odd, value in enumerate(numbers)))
         for letter, numbers in commands
     )
-
-
-def _is_line(commands: tuple[Command, ...]) -> bool:
-    return len(commands) == 2 and commands[1].letter == "L"

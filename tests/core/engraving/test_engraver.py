@@ -183,6 +183,22 @@ def test_a_line_that_cannot_be_so_narrow_says_how_wide_it_is(engraver: Engraver)
     assert picture.staff_bottom - picture.staff_top == 720  # one system
 
 
+def test_a_line_too_narrow_for_its_notes_keeps_the_slurs_over_its_ends(engraver: Engraver) -> None:
+    tune, bowing = bowed("GABc defg|" * 3 + "GABc def(g|" + "A)ABc defg|" + "GABc defg|" * 3)
+    wide, narrow = (engraver.engrave(tune, bowing, Line(0, 4), {}, width) for width in (18000, 6000))
+    assert narrow.width > 6000
+    assert [(s.start, s.end) for s in narrow.slurs] == [(s.start, s.end) for s in wide.slurs] == [("b3n8", "b4n1")]
+    assert list(narrow.boxes) == list(wide.boxes)
+
+
+def test_slurs_over_the_end_of_a_line_do_not_change_its_spacing(engraver: Engraver) -> None:
+    tune, bowing = bowed("GABc defg|" * 3 + "GABc def(g|" + "A)ABc defg|" + "GABc defg|" * 3)
+    for line in (Line(0, 4), Line(4, 8)):
+        slurred, plain = (engraver.engrave(tune, b, line, {}) for b in (bowing, Bowing("plain")))
+        assert len(slurred.slurs) == 1
+        assert {i: p.x for i, p in slurred.heads.items()} == pytest.approx({i: p.x for i, p in plain.heads.items()})
+
+
 class TestKeeping:
     """The same picture comes back while nothing on the line changes."""
 
