@@ -9,8 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
-from functools import cache
-from weakref import WeakKeyDictionary
+from functools import cache, lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
@@ -61,13 +60,16 @@ def paint_picture(
     colours = coloured or {}
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    for owner, (area, strokes) in _drawn(picture).items():
-        colour = colours.get(owner, inks.ink)
-        if not area.isEmpty():
-            painter.fillPath(area, colour)
-        for pen, path in strokes:
-            pen.setColor(colour)
-            painter.strokePath(path, pen)
+    for shape in picture.shapes:
+        colour = colours.get(shape.owner, inks.ink)
+        if isinstance(shape, Glyph):
+            painter.fillPath(glyph_path(shape.code, shape.size).translated(shape.x, shape.y), colour)
+            continue
+        path = _path(shape.commands)
+        if shape.filled:
+            painter.fillPath(path, colour)
+        if shape.pen:
+            painter.strokePath(path, _pen(shape.pen, shape.dash, shape.round_ends, colour.rgba()))
     for text in picture.texts:
         paint_text(painter, text, colours.get(text.owner, inks.ink))
     painter.restore()
@@ -158,46 +160,9 @@ def _path(commands: tuple[Command, ...]) -> QPainterPath:
     return path
 
 
-_Drawn = dict[str, tuple[QPainterPath, list[tuple[QPen, QPainterPath]]]]
-_drawn_pictures: WeakKeyDictionary[Picture, _Drawn] = WeakKeyDictionary()
-
-
-def _drawn(picture: Picture) -> _Drawn:
-    """The picture's shapes as paths by owner: what is inked, and what is drawn with each pen. Kept with the picture."""
-    known = _drawn_pictures.get(picture)
-    if known is not None:
-        return known
-    areas: dict[str, QPainterPath] = {}
-    strokes: dict[str, dict[tuple[float, tuple[float, ...], bool], QPainterPath]] = {}
-    for shape in picture.shapes:
-        area = areas.get(shape.owner)
-        if area is None:
-            area = areas[shape.owner] = QPainterPath()
-            area.setFillRule(Qt.FillRule.WindingFill)
-        if isinstance(shape, Glyph):
-            area.addPath(glyph_path(shape.code, shape.size).translated(shape.x, shape.y))
-            continue
-        path = _path(shape.commands)
-        if shape.filled:
-            area.addPath(path)
-        if shape.pen:
-            pens = strokes.setdefault(shape.owner, {})
-            pens.setdefault((shape.pen, shape.dash, shape.round_ends), QPainterPath()).addPath(path)
-    made = {
-        owner: (area, [(_pen(*pen), path) for pen, path in strokes.get(owner, {}).items()])
-        for owner, area in areas.items()
-    }
-    _drawn_pictures[picture] = made
-    return made
-
-
-def forget_paths() -> None:
-    """Let go of all paths kept with pictures, for measuring."""
-    _drawn_pictures.clear()
-
-
-def _pen(width: float, dash: tuple[float, ...], round_ends: bool) -> QPen:
-    pen = QPen()
+@lru_cache(maxsize=256)
+def _pen(width: float, dash: tuple[float, ...], round_ends: bool, rgba: int) -> QPen:
+    pen = QPen(QColor.fromRgba(rgba))
     pen.setWidthF(width)
     pen.setCapStyle(Qt.PenCapStyle.RoundCap if round_ends else Qt.PenCapStyle.FlatCap)
     pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin if round_ends else Qt.PenJoinStyle.MiterJoin)

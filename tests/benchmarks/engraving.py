@@ -1,8 +1,8 @@
 """How long the page takes: run by hand with ``python -m tests.benchmarks.engraving``.
 
 Prints medians and 95th percentiles in milliseconds for a tune of 32 bars on 8 lines: the first engraving of all
-lines, one edit (its line is engraved, the others come back as they were), painting all lines with and without their
-paths kept, a PDF; and beside them verovio's own loading and rendering of the same 32 bars as one document.
+lines, one edit (its line is engraved, the others come back as they were), painting all lines, a PDF; and beside them
+verovio's own loading and rendering of the same 32 bars as one document.
 """
 
 from __future__ import annotations
@@ -18,8 +18,8 @@ from time import perf_counter
 import verovio
 from PySide6.QtGui import QColor, QGuiApplication, QImage, QPainter
 
-from app import painting
 from app.bow_sign_painting import paint_bow_signs
+from app.painting import paint_picture
 from app.printing import pdf_bytes
 from app.sheet import lay_out
 from core.bowing import can_join, join, separate
@@ -70,14 +70,10 @@ def main() -> None:
         painter = QPainter(image)
         painter.scale(SCALE, SCALE)
         for picture in pictures:
-            painting.paint_picture(painter, picture)
+            paint_picture(painter, picture)
             paint_bow_signs(painter, picture, signs)
             painter.translate(0, picture.height)
         painter.end()
-
-    def paint_first() -> None:
-        painting.forget_paths()
-        paint()
 
     document = write_line(tune, bowing, Line(0, len(tune.bars)), slots).text
     toolkit = verovio.toolkit()
@@ -93,8 +89,7 @@ def main() -> None:
     _tell("verovio alone: 32 bars loaded and rendered", verovio_whole)
     _tell("one edit: strokes, signs, one line engraved", one_edit)
     _tell("nothing changed: 8 lines looked up", nothing_changed)
-    _tell("8 lines painted for the first time", paint_first)
-    _tell("8 lines painted again", paint)
+    _tell("8 lines painted", paint)
     sheet = lay_out([Lesson(tune, (bowing,))], engraver=warm)
     _tell("one page as PDF", lambda: pdf_bytes(sheet))
     del application
