@@ -18,6 +18,7 @@ from app.commands import Edit
 from core.bowing import Bowing
 from core.check import Report, check
 from core.lesson import Lesson, edit_bowing
+from core.severity import Quiet
 from core.tune import Tune
 
 REPORTS_KEPT = 64  # so that undo, redo and changing between bowings need no new check
@@ -64,7 +65,7 @@ class Document(QObject):
         self.stack.cleanChanged.connect(self._on_clean_changed)
         self._state: State | None = None
         self._path: Path | None = None
-        self._reports: OrderedDict[tuple[int, Bowing], tuple[Tune, Report]] = OrderedDict()  # by id of the tune
+        self._reports: OrderedDict[tuple[int, Bowing, Quiet], tuple[Tune, Report]] = OrderedDict()  # by id of the tune
 
     @property
     def state(self) -> State | None:
@@ -82,16 +83,16 @@ class Document(QObject):
     def report(self, index: int | None = None) -> Report:
         """What the check finds in a bowing of the open lesson, the shown one where no index is given."""
         state = self._open_state()
-        return self._report_on(state.tune, state.bowing if index is None else state.lesson.bowings[index])
+        return self._report_on(state.lesson, state.bowing if index is None else state.lesson.bowings[index])
 
     def foresee(self, bowing: Bowing) -> Report:
         """Check what may become the shown bowing next, so that its report is at hand if it does."""
-        return self._report_on(self._open_state().tune, bowing)
+        return self._report_on(self._open_state().lesson, bowing)
 
-    def _report_on(self, tune: Tune, bowing: Bowing) -> Report:
-        key = (id(tune), bowing)
+    def _report_on(self, lesson: Lesson, bowing: Bowing) -> Report:
+        key = (id(lesson.tune), bowing, lesson.quiet)
         if key not in self._reports:
-            self._reports[key] = (tune, check(tune, bowing))
+            self._reports[key] = (lesson.tune, check(lesson.tune, bowing, lesson.quiet))
             if len(self._reports) > REPORTS_KEPT:
                 self._reports.popitem(last=False)
         return self._reports[key][1]

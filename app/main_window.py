@@ -211,6 +211,7 @@ class MainWindow(QMainWindow):
         self.page.strip_menu_wanted.connect(self._show_strip_menu)
         self.side_list.hinted.connect(self._show_hint)
         self.side_list.finding_chosen.connect(self._on_finding_chosen)
+        self.side_list.remedy_pointed.connect(self.page.preview_remedy)
         self.bowings.hinted.connect(self._show_hint)
         self.area.zoomed.connect(self._on_zoomed)
         self.welcome.open_wanted.connect(self.ask_and_open)

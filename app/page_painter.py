@@ -176,7 +176,7 @@ class PagePainter:
 
     def _paint_touched(self, painter: QPainter, placed: PlacedLine, preview: Preview) -> None:
         """A soft spot behind each head that a gesture would touch."""
-        touched = {*preview.joined, *(note for pair in preview.parted for note in pair)}
+        touched = {note for notes in (*preview.slurs, *preview.parted) for note in notes}
         painter.setBrush(self._inks.glow)
         for note_id in touched.intersection(placed.picture.heads if placed.picture is not None else ()):
             assert placed.picture is not None
@@ -211,9 +211,10 @@ class PagePainter:
                 continue
             painter.save()
             painter.translate(SIDE_MARGIN, placed.picture_top)
-            joined = [note for note in preview.joined if note in placed.picture.heads]
-            if joined and len(preview.joined) > 1:
-                self._paint_possible_slur(painter, placed.picture, joined, preview.joined, pixel)
+            for slur in preview.slurs:
+                joined = [note for note in slur if note in placed.picture.heads]
+                if joined and len(slur) > 1:
+                    self._paint_possible_slur(painter, placed.picture, joined, slur, pixel)
             for first, last in preview.parted:
                 self._paint_cut(painter, placed.picture, first, last, pixel)
             if preview.turned is not None and preview.turned[0] in placed.picture.bow_slots:

@@ -36,6 +36,7 @@ from app.proposals import (
     describe_note,
     notes_between,
     propose_bow,
+    propose_edit,
     propose_free,
     propose_hook,
     propose_join,
@@ -51,7 +52,7 @@ from app.proposals import (
 from app.theme import Theme
 from core.accent_plan import PlanKind
 from core.bowing import Bow, Bowing, Ornament
-from core.check import Severity
+from core.check import Remedy, Severity
 from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
 from core.engraving.picture import STAFF_SPACE, Box, Picture, slot_height
@@ -446,6 +447,15 @@ class PageView(QWidget):
         else:
             self._document.edit(proposal.label, proposal.edit)
             self.hinted.emit(f"Done: {proposal.label}.")
+
+    def preview_remedy(self, remedy: Remedy | None) -> None:
+        """Draw lightly what a remedy would do, as if the pointer were on its notes; None for nothing any more."""
+        here = self._here
+        self._proposal = propose_edit(here, remedy.label, remedy.edit) if remedy is not None and here else None
+        self.hinted.emit(self._proposal.says("Click") if self._proposal is not None else "")
+        if self._proposal is not None:
+            self._rest.start()
+        self.update()
 
     # ------------------------------------------------------------------------------------------------- focus
 

@@ -71,6 +71,7 @@ class Preview:
 
     Attributes:
         joined: Ids of the notes that would come under one slur, in written order.
+        joined_too: The same for further slurs, where one edit makes several.
         parted: Pairs of notes, by id, that would be separated.
         turned: Id of a stroke's first note and the direction it would take.
         freed: Id of a stroke's first note whose fixed mark would go.
@@ -79,10 +80,16 @@ class Preview:
     """
 
     joined: tuple[str, ...] = ()
+    joined_too: tuple[tuple[str, ...], ...] = ()
     parted: tuple[tuple[str, str], ...] = ()
     turned: tuple[str, Bow] | None = None
     freed: str = ""
     place: Place | None = None
+
+    @property
+    def slurs(self) -> tuple[tuple[str, ...], ...]:
+        """The notes of each slur that would be made."""
+        return (self.joined, *self.joined_too) if self.joined else ()
 
 
 NOTHING_SHOWN = Preview()
@@ -351,6 +358,42 @@ def describe_note(here: Here, note_id: str) -> str:
     if start in here.bowing.retakes:
         words.append("retaken")
     return f"{place.capitalize()}: {', '.join(words)}"
+
+
+def propose_edit(here: Here, label: str, edit: Callable[[Tune, Bowing], Bowing]) -> Proposal:
+    """An edit that comes from elsewhere; what it would do is seen from the joins and marks that it changes."""
+    proposal = _proposal(here, label, edit)
+    return proposal if proposal.refusal else replace(proposal, preview=_difference(here, edit(here.tune, here.bowing)))
+
+
+def _difference(here: Here, after: Bowing) -> Preview:
+    tune, before = here.tune, here.bowing
+    joined = [note.id for note in tune.sequence if note.id in after.joins and note.id not in before.joins]
+    parted = [note.id for note in tune.sequence if note.id in before.joins and note.id not in after.joins]
+    slurs: list[tuple[str, ...]] = []
+    for note_id in joined:
+        first = _struck_before(tune, note_id)
+        if slurs and slurs[-1][-1] == first:
+            slurs[-1] = notes_between(tune, slurs[-1][0], note_id)
+        else:
+            slurs.append(notes_between(tune, first, note_id))
+    fixed = [note.id for note in tune.sequence if after.marks.get(note.id) not in (None, before.marks.get(note.id))]
+    freed = [note.id for note in tune.sequence if note.id in before.marks and note.id not in after.marks]
+    return Preview(
+        joined=slurs[0] if slurs else (),
+        joined_too=tuple(slurs[1:]),
+        parted=tuple((_struck_before(tune, note_id), note_id) for note_id in parted),
+        turned=(fixed[0], after.marks[fixed[0]].bow) if fixed else None,
+        freed=freed[0] if freed else "",
+    )
+
+
+def _struck_before(tune: Tune, note_id: str) -> str:
+    """Id of the last note struck before a note; its own where there is none."""
+    before = tune.before(note_id)
+    while before is not None and before.held:
+        before = tune.before(before.id)
+    return before.id if before is not None else note_id
 
 
 def _propose_apart(here: Here, note_id: str) -> Proposal:

@@ -6,21 +6,29 @@ in by ``show_note``.
 
 from __future__ import annotations
 
-from PySide6.QtCore import QItemSelection, Qt, Signal
-from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
+from collections.abc import Sequence
+from dataclasses import replace
+
+from PySide6.QtCore import QItemSelection, QPoint, Qt, QTimer, Signal
+from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from app.accent_chooser import KIND_WORDS, AccentChooser
 from app.document import Document, State
 from app.findings_model import FindingDelegate, FindingsModel, Role, why_text
+from app.quiet_menus import Change, finding_menu, quiet_text, restoring_menu
+from app.remedy_panel import LOOKING, NONE_FOUND, RemedyPanel
+from app.remedy_search import RemedySearch
 from app.theme import Theme
 from app.totals_view import TotalsView
 from core.accent_plan import AccentPlan
 from core.bowing import set_plan
-from core.check import Finding
+from core.check import Finding, Remedy
 from core.checks import words
+from core.remedies import TURNING, remedies
 
 NOTHING_OPEN = "Open a tune and its bow check stands here."
 NOTHING_FOUND = "Nothing found: the marks and slurs of this bowing agree, and what comes back is bowed as before."
+NOTHING_TOLD = "Nothing found by the rules that are told in this lesson."
 
 
 class SideList(QWidget):
@@ -28,16 +36,19 @@ class SideList(QWidget):
 
     Signals:
         finding_chosen: The ``Finding`` whose notes should be shown, or None where none is chosen any more.
+        remedy_pointed: The ``Remedy`` that the pointer or the keyboard has come to, or None where it has left.
         hinted: A sentence for the status line.
     """
 
     finding_chosen = Signal(object)
+    remedy_pointed = Signal(object)
     hinted = Signal(str)
 
     def __init__(self, document: Document, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._document = document
         self._note_id = ""
+        self._asked: tuple[State, Finding] | None = None  # what remedies are shown or looked for
         self.totals = TotalsView()
         self.accents = AccentChooser()
         self.accents.plan_chosen.connect(self._on_plan_chosen)
@@ -52,6 +63,8 @@ class SideList(QWidget):
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.selectionModel().selectionChanged.connect(self._on_selection_changed)
         self.list.clicked.connect(self._on_clicked)
+        self.list.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        self.list.customContextMenuRequested.connect(self._show_finding_menu)
         self._list_width = 0
         self.list.verticalScrollBar().rangeChanged.connect(self._fit_rows)
         self._heading = QLabel("Bow check")
@@ -64,12 +77,19 @@ class SideList(QWidget):
         self._why.setWordWrap(True)
         self._why.setProperty("rank", "quiet")
         self._why.setAccessibleName("Why this is found")
-        self.remedy_button = QPushButton()
-        self.remedy_button.clicked.connect(self.apply_remedy)
+        self.remedies = RemedyPanel()
+        self.remedies.chosen.connect(self._apply)
+        self.remedies.pointed.connect(self.remedy_pointed)
+        self._search = RemedySearch(self)
+        self._search.found.connect(self._on_remedies_found)
+        self.quiet_line = QPushButton()
+        self.quiet_line.setProperty("rank", "link")
+        self.quiet_line.clicked.connect(self._show_restoring_menu)
         column = QVBoxLayout(self)
         column.setContentsMargins(14, 12, 14, 12)
         column.setSpacing(10)
-        for widget in (self._heading, self.totals, self.accents, self._empty, self.list, self._why, self.remedy_button):
+        for widget in (self._heading, self.totals, self.accents, self._empty, self.list, self.quiet_line, self._why,
+                       self.remedies):  # fmt: skip
             column.addWidget(widget, 1 if widget in (self.list, self._empty) else 0)
         document.lesson_changed.connect(self._on_lesson_changed)
         self._show_report()
@@ -79,6 +99,11 @@ class SideList(QWidget):
         """The chosen finding."""
         rows = self.list.selectionModel().selectedIndexes()
         return rows[0].data(Role.FINDING) if rows else None
+
+    @property
+    def waits(self) -> bool:
+        """Whether remedies of the chosen finding are still looked for."""
+        return self._search.runs
 
     def show_note(self, note_id: str) -> None:
         """Highlight the findings about a note and bring the first into sight."""
@@ -99,11 +124,11 @@ class SideList(QWidget):
             self.choose((current + by) % count)
 
     def apply_remedy(self) -> None:
-        """Do what the chosen finding offers, as one undo step."""
-        finding = self.chosen
-        if finding is not None and finding.remedy is not None:
-            self._document.edit(finding.remedy.label, finding.remedy.edit)
-            self.hinted.emit(f"Done: {finding.remedy.label}.")
+        """Do the first that is offered for the chosen finding, as one undo step."""
+        if self.remedies.remedies:
+            self._apply(self.remedies.remedies[0])
+        elif self.waits:
+            self.hinted.emit(LOOKING)
 
     def set_theme(self, theme: Theme) -> None:
         """Take other colours."""
@@ -126,7 +151,10 @@ class SideList(QWidget):
         self.model.show_findings(findings)
         self.list.setVisible(bool(findings))
         self._empty.setVisible(not findings)
-        self._empty.setText(NOTHING_FOUND if state is not None else NOTHING_OPEN)
+        quiet = quiet_text(state.lesson.quiet) if state is not None else ""
+        self._empty.setText(NOTHING_OPEN if state is None else NOTHING_TOLD if quiet else NOTHING_FOUND)
+        self.quiet_line.setVisible(bool(quiet))
+        self.quiet_line.setText(quiet)
         self._show_chosen()
         if self._note_id:
             self.model.show_note(self._note_id)
@@ -149,9 +177,67 @@ class SideList(QWidget):
         finding = self.chosen
         self._why.setVisible(finding is not None)
         self._why.setText(why_text(finding) if finding is not None else "")
-        remedy = finding.remedy if finding is not None else None
-        self.remedy_button.setVisible(remedy is not None)
-        self.remedy_button.setText(remedy.label if remedy is not None else "")
+        self._show_remedies(finding)
+
+    # ------------------------------------------------------------------------------------------------- remedies
+
+    def _show_remedies(self, finding: Finding | None) -> None:
+        """Offer what mends a finding: at once where nothing is to be tried, else as soon as it is found."""
+        state = self._document.state
+        if state is None or finding is None:
+            self._asked = None
+            self._search.stop()
+            self.remedies.say("")
+        elif self._asked is None or self._asked[0] is not state or self._asked[1] != finding:
+            self._asked = state, finding
+            self._search.stop()
+            if finding.rule in TURNING:
+                self.remedies.say(LOOKING)
+                self._search.start(state.tune, state.bowing, state.lesson.quiet, finding)
+            else:
+                self.remedies.offer(remedies(state.tune, state.bowing, finding))
+            self._keep_chosen_in_sight()
+
+    def _on_remedies_found(self, found: Sequence[Remedy]) -> None:
+        if found:
+            self.remedies.offer(found)
+        else:
+            self.remedies.say(NONE_FOUND)
+        self._keep_chosen_in_sight()
+
+    def _keep_chosen_in_sight(self) -> None:
+        """Scroll to the chosen row when the list has made room for what is said below it."""
+        QTimer.singleShot(0, self, lambda: self.list.scrollTo(self.list.currentIndex()))
+
+    def _apply(self, remedy: Remedy) -> None:
+        self._document.edit(remedy.label, remedy.edit)
+        self.hinted.emit(f"Done: {remedy.label}.")
+
+    # ------------------------------------------------------------------------------------------------- turning down
+
+    def _show_finding_menu(self, place: QPoint) -> None:
+        index, state = self.list.indexAt(place), self._document.state
+        if index.isValid() and state is not None:
+            menu = finding_menu(self, index.data(Role.FINDING), state.lesson.quiet, self._change_quiet)
+            self._pop_up(menu, self.list.viewport().mapToGlobal(place))
+
+    def _show_restoring_menu(self) -> None:
+        state = self._document.state
+        if state is not None:
+            menu = restoring_menu(self, state.lesson.quiet, self._change_quiet)
+            self._pop_up(menu, self.quiet_line.mapToGlobal(QPoint(0, self.quiet_line.height())))
+
+    def _pop_up(self, menu: QMenu, place: QPoint) -> None:
+        menu.aboutToHide.connect(menu.deleteLater)
+        menu.popup(place)
+
+    def _change_quiet(self, label: str, change: Change) -> None:
+        state = self._document.state
+        if state is not None:
+            self._document.change(label, lambda lesson: replace(lesson, quiet=change(lesson.quiet)), state.shown)
+            self.hinted.emit(f"Done: {label}.")
+
+    # ------------------------------------------------------------------------------------------------- accents
 
     def _on_plan_chosen(self, plan: AccentPlan) -> None:
         name = KIND_WORDS[plan.kind]

@@ -171,6 +171,10 @@ def style_sheet(theme: Theme) -> str:
     QPushButton:hover {{ background: {theme.tint_soft}; }}
     QPushButton:focus, QPushButton:default {{ border-color: {theme.tint}; }}
     QPushButton:disabled {{ color: {theme.quiet}; background: {theme.panel}; }}
+    QPushButton[rank="link"] {{ background: transparent; border-color: transparent; color: {theme.tint};
+                                text-align: left; padding: 1px 0; }}
+    QPushButton[rank="link"]:hover, QPushButton[rank="link"]:focus {{ border-bottom-color: {theme.tint};
+                                                                      border-radius: 0; }}
     QScrollBar {{ background: transparent; border: none; margin: 0; }}
     QScrollBar:vertical {{ width: 12px; }}
     QScrollBar:horizontal {{ height: 12px; }}

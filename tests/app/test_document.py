@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -10,6 +11,7 @@ from app.document import Document, State
 from core.bowing import Bow, Join, fix_bow, join, toggle_join_to_next
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
+from core.severity import Severity, set_quiet
 
 
 def slur(note_id: str):
@@ -127,3 +129,26 @@ def test_a_report_that_was_foreseen_is_taken_when_the_edit_comes(document: Docum
 def test_a_document_without_a_lesson_has_no_report(qapp: object):
     with pytest.raises(ValueError, match="no lesson"):
         Document().report()
+
+
+# ------------------------------------------------------------------------------------------------- what is told
+
+
+def turn_down(document: Document, rule: str, told_as: Severity | None) -> None:
+    document.change("Quiet", lambda le: replace(le, quiet=set_quiet(le.quiet, rule, told_as)), document.state.shown)
+
+
+def test_the_report_keeps_to_what_the_teacher_turned_down(document: Document):
+    assert "accent-up" in {finding.rule for finding in document.report().findings}
+    turn_down(document, "accent-up", None)
+    assert "accent-up" not in {finding.rule for finding in document.report().findings}
+    turn_down(document, "accent-up", Severity.NOTE)
+    told = {finding.severity for finding in document.report().findings if finding.rule == "accent-up"}
+    assert told == {Severity.NOTE}
+
+
+def test_undo_tells_a_rule_again(document: Document):
+    before = document.report()
+    turn_down(document, "accent-up", None)
+    document.stack.undo()
+    assert document.report() is before

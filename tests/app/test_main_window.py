@@ -222,7 +222,7 @@ def test_a_finding_is_walked_to_and_mended_by_key(window):
     before = window.document.state
     for _ in window.side_list.model.findings:
         QTest.keyClick(window, Qt.Key.Key_F8)
-        if window.side_list.remedy_button.isVisible():
+        if window.side_list.chosen.rule == "equal-notes-slurred":
             break
     QTest.keyClick(window, Qt.Key.Key_Return, Qt.KeyboardModifier.ControlModifier)
     assert window.document.state != before

@@ -6,10 +6,12 @@ import pytest
 
 from app.proposals import (
     Here,
+    Preview,
     Proposal,
     describe_note,
     place_text,
     propose_bow,
+    propose_edit,
     propose_free,
     propose_hook,
     propose_join,
@@ -20,7 +22,7 @@ from app.proposals import (
     propose_turn,
     span_text,
 )
-from core.bowing import Bow, Bowing, fix_bow, join
+from core.bowing import Bow, Bowing, fix_bow, free_bow, join, separate
 from core.errors import RefusedEditError
 from core.lesson import Lesson
 from core.strokes import work_out
@@ -115,3 +117,31 @@ def test_a_note_is_described_with_its_bow_on_every_pass(four_bars):
     assert describe_note(here, "b3n6") == "Bar 4, rest"
     only_once = stand(four_bars, fix_bow(four_bars.tune, four_bars.bowings[0], "b0n1", Bow.UP, only_pass=2))
     assert "down-bow on pass 1, up-bow on pass 2" in describe_note(only_once, "b0n1")
+
+
+# ------------------------------------------------------------------------------------------------- edits from elsewhere
+
+
+def test_an_edit_from_elsewhere_shows_every_slur_that_it_makes(here):
+    proposal = propose_edit(here, "Slur", lambda t, b: join(t, join(t, join(t, b, "b0n2"), "b0n3"), "b2n2"))
+    assert proposal.preview.slurs == (("b0n1", "b0n2", "b0n3"), ("b2n1", "b2n2"))
+
+
+def test_an_edit_from_elsewhere_shows_what_it_parts(four_bars):
+    bowing = join(four_bars.tune, four_bars.bowings[0], "b1n2")
+    here = stand(four_bars, bowing)
+    proposal = propose_edit(here, "Part", lambda t, b: separate(b, "b1n2"))
+    assert proposal.preview.parted == (("b1n1", "b1n2"),)
+    assert proposal.preview.slurs == ()
+
+
+def test_an_edit_from_elsewhere_shows_what_it_fixes_and_frees(four_bars):
+    plain = stand(four_bars, four_bars.bowings[0])
+    fixed = propose_edit(plain, "Fix", lambda t, b: fix_bow(t, b, "b2n1", Bow.UP))
+    assert fixed.preview.turned == ("b2n1", Bow.UP)
+    marked = stand(four_bars, fixed.edit(four_bars.tune, plain.bowing))
+    assert propose_edit(marked, "Free", lambda t, b: free_bow(t, b, "b2n1")).preview.freed == "b2n1"
+
+
+def test_an_edit_from_elsewhere_that_changes_nothing_shows_nothing(here):
+    assert propose_edit(here, "Nothing", lambda t, b: b).preview == Preview()

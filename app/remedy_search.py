@@ -1,0 +1,90 @@
+"""What mends the chosen finding, worked out in a thread of its own while the window goes on.
+
+Only values go into the thread and only values come out; no Qt object is touched there. An answer is told if it is
+still wanted when it comes, and a search that is not wanted any more stops at its next trial.
+"""
+
+from __future__ import annotations
+
+from concurrent.futures import Future, ThreadPoolExecutor
+from threading import Event
+
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from core.bowing import Bowing
+from core.check import Finding, Remedy, Report, check
+from core.remedies import remedies
+from core.severity import Quiet
+from core.tune import Tune
+
+AFTER_PAINT_MS = 15  # lets the chosen row be painted first, and a walk through the list pass by
+LOOK_MS = 10
+
+
+class RemedySearch(QObject):
+    """One search at a time; a new one takes the place of the one before.
+
+    Signals:
+        found: Remedies of the finding that was asked about last, best first; perhaps none.
+    """
+
+    found = Signal(tuple)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._threads = ThreadPoolExecutor(max_workers=1)
+        self._dropped = Event()
+        self._work: tuple[Tune, Bowing, Quiet, Finding] | None = None
+        self._future: Future[tuple[Remedy, ...]] | None = None
+        self._wait = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)
+        self._wait.timeout.connect(self._submit)
+        self._look = QTimer(self, interval=LOOK_MS)
+        self._look.timeout.connect(self._take)
+
+    @property
+    def runs(self) -> bool:
+        """Whether an answer is to come."""
+        return self._wait.isActive() or self._look.isActive()
+
+    def start(self, tune: Tune, bowing: Bowing, quiet: Quiet, finding: Finding) -> None:
+        """Look for what mends a finding of this bowing, judged by these settings."""
+        self.stop()
+        self._work = tune, bowing, quiet, finding
+        self._wait.start()
+
+    def stop(self) -> None:
+        """Drop the search that runs; its answer is never told."""
+        self._dropped.set()
+        self._dropped = Event()
+        self._work = self._future = None
+        self._wait.stop()
+        self._look.stop()
+
+    def _submit(self) -> None:
+        assert self._work is not None
+        self._future = self._threads.submit(search, *self._work, self._dropped)
+        self._look.start()
+
+    def _take(self) -> None:
+        if self._future is not None and self._future.done():
+            future, self._work, self._future = self._future, None, None
+            self._look.stop()
+            self.found.emit(future.result())
+
+
+def search(tune: Tune, bowing: Bowing, quiet: Quiet, finding: Finding, dropped: Event) -> tuple[Remedy, ...]:
+    """Find remedies, or none at all once the search was dropped."""
+
+    def judge(tune: Tune, bowing: Bowing) -> Report:
+        if dropped.is_set():
+            raise _DroppedError
+        return check(tune, bowing, quiet)
+
+    try:
+        return remedies(tune, bowing, finding, judge)
+    except _DroppedError:
+        return ()
+
+
+class _DroppedError(Exception):
+    """Nobody waits for the answer any more."""
