@@ -28,6 +28,8 @@ class Bow(Enum):
     DOWN = "down"
     UP = "up"
 
+    __hash__ = object.__hash__  # members are singletons; Enum's own hash is slow, and tables are read for every note
+
     @property
     def turned(self) -> Bow:
         return Bow.UP if self is Bow.DOWN else Bow.DOWN

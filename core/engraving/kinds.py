@@ -23,3 +23,5 @@ class Kind(Enum):
     NUMBER = "number"  # of the bar
     SIGN = "sign"  # ornaments, articulations, fingerings
     OTHER = "other"
+
+    __hash__ = object.__hash__  # members are singletons; Enum's own hash is slow, and every shape is asked its kind

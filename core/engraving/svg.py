@@ -42,6 +42,8 @@ _IN_THE_WAY = frozenset({Kind.SLUR, Kind.TIE, Kind.SIGN, Kind.GRACE, Kind.TUPLET
 _BROADEST = 0.65  # width of a letter of a text, in ems, at most
 _BOLD = frozenset({"voltaBracket", "fing", "reh", "tempo"})
 _ITALIC = frozenset({"dir", "mNum", "repeatMark"})
+_TELLING = frozenset({*_KIND_OF_CLASS, *_BOLD, *_ITALIC})  # classes of groups that are not like those around them
+_FIRST_HEAD, _LAST_HEAD = "E0A0", "E0FF"  # SMuFL 1.4: note heads
 _MUSIC_FONT = "Leipzig"
 _PLACE = re.compile(r"translate\(([-\d.]+),? ?([-\d.]+)\)(?: scale\(([-\d.]+))?")
 _LINE = re.compile(r"M([-\d.]+) ([-\d.]+) L([-\d.]+) ([-\d.]+)")
@@ -66,7 +68,6 @@ class _Group:
     kind: Kind = Kind.OTHER
     owner: str = ""
     name: Name | None = None
-    is_head: bool = False
     is_staff: bool = False
     beam: int = -1
     bold: bool = False
@@ -77,7 +78,7 @@ class _Group:
     def inner(self) -> _Group:
         """What the next group inside begins with (several times as fast as ``dataclasses.replace``)."""
         return _Group(
-            self.x, self.y, self.kind, self.owner, self.name, self.is_head, False, self.beam,
+            self.x, self.y, self.kind, self.owner, self.name, False, self.beam,
             self.bold, self.italic, self.music, self.size,
         )  # fmt: skip
 
@@ -170,19 +171,20 @@ class _Reader:
     # Elements
 
     def _opened(self, outer: _Group, given: Mapping[str, str], classes: str) -> _Group:
-        group = outer.inner()
         name_of_class = classes.partition(" ")[0]
+        name = self._names.get(given.get("id", "")) or self._continued(classes)
+        if name is None and name_of_class not in _TELLING and "transform" not in given and not outer.is_staff:
+            return outer  # tells nothing new
+        group = outer.inner()
         if "transform" in given:
             group.x, group.y, _ = _placed(outer, given["transform"])
         group.is_staff = name_of_class == "staff"
-        group.is_head = name_of_class == "notehead" or (group.is_head and not name_of_class)
         group.kind = _KIND_OF_CLASS.get(name_of_class, group.kind)
         if group.kind is Kind.BEAM and group.beam < 0:
             group.beam = len(self._beams)
             self._beams.append([])
         group.bold = group.bold or name_of_class in _BOLD
         group.italic = group.italic or name_of_class in _ITALIC
-        name = self._names.get(given.get("id", "")) or self._continued(classes)
         if name is None:
             return group
         group.name, group.kind, group.owner = name, name.kind, name.note
@@ -245,7 +247,7 @@ class _Reader:
             box, rows = glyph.box, ROOM_GLYPHS.index(code) + 1
             self._slots[group.owner] = BowSlot(group.owner, box.centre.x, box.bottom, glyph.size * SIGN_SCALE, rows)
             return
-        if group.is_head and group.kind is Kind.NOTE:
+        if group.kind is Kind.NOTE and _FIRST_HEAD <= code <= _LAST_HEAD:
             self._heads.setdefault(group.owner, []).append(glyph.box.centre)
         self._add(glyph, group)
 
