@@ -25,7 +25,6 @@ SIZE = 1.15 * STAFF_SPACE
 SMALL = 0.74  # of two shapes side by side
 PEN = 0.14  # of the size
 BAND_GAP = 40  # between the strip of a bar and the bar line
-NOWHERE: tuple[PlacedLine | None, float] = (None, 0.0)
 STAMP_ROOM = 1.1  # a stamp's half width, in sizes
 APART = 1.2 * STAFF_SPACE  # between the middles of two shapes
 
@@ -133,8 +132,10 @@ class StripPainter:
                 self._paint_frame(painter, tune, placed, possible, scale)
         ratio = painter.device().devicePixelRatioF()
         for place, there in accents.items():
-            placed, y = lines.get(place[0], NOWHERE)
-            x = self._x(tune, placed, place) if placed is not None else None
+            if place[0] not in lines:
+                continue
+            placed, y = lines[place[0]]
+            x = self._x(tune, placed, place)
             if x is not None:
                 stamp, middle = self._stamp(there.shown, scale, ratio)
                 # whole device pixels: sharper, and painted faster

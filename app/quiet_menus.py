@@ -24,20 +24,30 @@ def quiet_text(quiet: Quiet) -> str:
     return "" if not count else "1 rule is turned down …" if count == 1 else f"{count} rules are turned down …"
 
 
+def step(rule: str, told_as: Severity | None) -> tuple[str, Change]:
+    """The edit that tells a rule as a note, or not at all: the name of the undo step and the change."""
+    title = RULES[rule].title
+    label = f"Tell “{title}” as a note" if told_as is not None else f"Do not tell “{title}”"
+    return label, lambda quiet: set_quiet(quiet, rule, told_as)
+
+
+def step_back(rule: str) -> tuple[str, Change]:
+    """The edit that tells a rule as it is again."""
+    return f"Tell “{RULES[rule].title}” as it is", lambda quiet: set_loud(quiet, rule)
+
+
+ALL_BACK: tuple[str, Change] = ("Tell all rules as they are", lambda quiet: NOTHING_QUIET)
+
+
 def finding_menu(parent: QWidget, finding: Finding, quiet: Quiet, do: Do) -> QMenu:
     """Ways to turn the rule of a finding down."""
-    rule, title = finding.rule, RULES[finding.rule].title
     menu = QMenu(parent)
-    menu.addSection(title)
-
-    def add(text: str, label: str, change: Change) -> None:
-        menu.addAction(text).triggered.connect(lambda _=False: do(label, change))
-
-    if rule in quiet:
-        add("Tell this as it is again", f"Tell “{title}” as it is", lambda q: set_loud(q, rule))
+    menu.addSection(RULES[finding.rule].title)
+    if finding.rule in quiet:
+        _add(menu, "Tell this as it is again", step_back(finding.rule), do)
     elif finding.severity is not Severity.NOTE:
-        add("Tell this as a note", f"Tell “{title}” as a note", lambda q: set_quiet(q, rule, Severity.NOTE))
-    add("Do not tell this in this lesson", f"Do not tell “{title}”", lambda q: set_quiet(q, rule, None))
+        _add(menu, "Tell this as a note", step(finding.rule, Severity.NOTE), do)
+    _add(menu, "Do not tell this in this lesson", step(finding.rule, None), do)
     return menu
 
 
@@ -47,14 +57,13 @@ def restoring_menu(parent: QWidget, quiet: Quiet, do: Do) -> QMenu:
     menu.addSection("Tell again as it is")
     rules = turned_down_rules(quiet)
     for rule in rules:
-        title = RULES[rule].title
         now = "not told now" if quiet[rule] is None else "a note now"
-        action = menu.addAction(f"{title} ({now})")
-        action.triggered.connect(
-            lambda _=False, rule=rule, title=title: do(f"Tell “{title}” as it is", lambda q: set_loud(q, rule))
-        )
+        _add(menu, f"{RULES[rule].title} ({now})", step_back(rule), do)
     if len(rules) > 1:
         menu.addSeparator()
-        every = menu.addAction("All rules")
-        every.triggered.connect(lambda _=False: do("Tell all rules as they are", lambda q: NOTHING_QUIET))
+        _add(menu, "All rules", ALL_BACK, do)
     return menu
+
+
+def _add(menu: QMenu, text: str, edit: tuple[str, Change], do: Do) -> None:
+    menu.addAction(text).triggered.connect(lambda: do(*edit))

@@ -17,8 +17,8 @@ from core.remedies import remedies
 from core.severity import Quiet
 from core.tune import Tune
 
-AFTER_PAINT_MS = 15  # lets the chosen row be painted first, and a walk through the list pass by
-LOOK_MS = 10
+AFTER_PAINT_MS = 10  # lets the chosen row be painted first, and a walk through the list pass by
+LOOK_MS = 5
 
 
 class RemedySearch(QObject):

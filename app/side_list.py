@@ -15,14 +15,14 @@ from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QMenu, QPush
 from app.accent_chooser import KIND_WORDS, AccentChooser
 from app.document import Document, State
 from app.findings_model import FindingDelegate, FindingsModel, Role, why_text
-from app.quiet_menus import Change, finding_menu, quiet_text, restoring_menu
+from app.quiet_menus import ALL_BACK, Change, finding_menu, quiet_text, restoring_menu, step
 from app.remedy_panel import LOOKING, NONE_FOUND, RemedyPanel
 from app.remedy_search import RemedySearch
 from app.theme import Theme
 from app.totals_view import TotalsView
 from core.accent_plan import AccentPlan
 from core.bowing import set_plan
-from core.check import Finding, Remedy
+from core.check import Finding, Remedy, Severity
 from core.checks import words
 from core.remedies import TURNING, remedies
 
@@ -91,6 +91,7 @@ class SideList(QWidget):
         for widget in (self._heading, self.totals, self.accents, self._empty, self.list, self.quiet_line, self._why,
                        self.remedies):  # fmt: skip
             column.addWidget(widget, 1 if widget in (self.list, self._empty) else 0)
+        column.setAlignment(self.quiet_line, Qt.AlignmentFlag.AlignLeft)
         document.lesson_changed.connect(self._on_lesson_changed)
         self._show_report()
 
@@ -129,6 +130,17 @@ class SideList(QWidget):
             self._apply(self.remedies.remedies[0])
         elif self.waits:
             self.hinted.emit(LOOKING)
+
+    def turn_down(self, told_as: Severity | None) -> None:
+        """Tell the rule of the chosen finding as a note, or not at all in this lesson, as one undo step."""
+        if self.chosen is None:
+            self.hinted.emit("Choose a finding first.")
+        else:
+            self._change_quiet(*step(self.chosen.rule, told_as))
+
+    def tell_all(self) -> None:
+        """Tell every rule as it is again, as one undo step."""
+        self._change_quiet(*ALL_BACK)
 
     def set_theme(self, theme: Theme) -> None:
         """Take other colours."""
@@ -232,10 +244,15 @@ class SideList(QWidget):
         menu.popup(place)
 
     def _change_quiet(self, label: str, change: Change) -> None:
-        state = self._document.state
-        if state is not None:
-            self._document.change(label, lambda lesson: replace(lesson, quiet=change(lesson.quiet)), state.shown)
+        state, chosen = self._document.state, self.chosen
+        if state is None:
+            return
+        if self._document.change(label, lambda lesson: replace(lesson, quiet=change(lesson.quiet)), state.shown):
             self.hinted.emit(f"Done: {label}.")
+        for row, finding in enumerate(self.model.findings):
+            if chosen is not None and (finding.rule, finding.notes) == (chosen.rule, chosen.notes):
+                self.choose(row)  # it may be told as something else now, and is still the one that was chosen
+                break
 
     # ------------------------------------------------------------------------------------------------- accents
 

@@ -116,3 +116,21 @@ def test_rules_that_this_program_does_not_know_are_not_counted():
     quiet = set_quiet(read_abc(EVEN).lessons[0].quiet, "a rule of another time", None)
     assert quiet_text(quiet) == ""
     assert quiet_text(set_quiet(quiet, "retake", None)) == "1 rule is turned down …"
+
+
+def test_the_check_menu_turns_the_chosen_finding_down_too(window, side):
+    side.choose(next(row for row, finding in enumerate(side.model.findings) if finding.rule == "accent-up"))
+    window.actions_by_name["tell_as_note"].trigger()
+    assert severities(side, "accent-up") == {Severity.NOTE}
+    assert side.chosen.rule == "accent-up"
+    window.actions_by_name["tell_not"].trigger()
+    assert severities(side, "accent-up") == set()
+    window.actions_by_name["tell_all"].trigger()
+    assert severities(side, "accent-up") == {Severity.WARNING}
+
+
+def test_turning_down_asks_for_a_finding_first(window, side):
+    side.list.clearSelection()
+    window.actions_by_name["tell_not"].trigger()
+    assert window._hint.text() == "Choose a finding first."
+    assert window.document.stack.count() == 0

@@ -24,6 +24,7 @@ KEYS = [
 HELD = [Qt.KeyboardModifier.NoModifier] * 3 + [Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier]
 ACTIONS = [
     "undo", "redo", "bowing_add", "bowing_copy", "bowing_up", "bowing_down", "bowing_delete", "bowing_next", "mend",
+    "tell_as_note", "tell_not", "tell_all",
     "zoom_in", "zoom_out", "zoom_fit", "marks_every", "marks_bars", "marks_needed", "look_dark", "look_light",
     "strip", "plan_bar_none", "plan_phrase_by-phrase", "plan_part_backbeat", "plan_tune_drawn",
 ]  # fmt: skip

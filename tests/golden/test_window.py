@@ -97,6 +97,31 @@ def test_the_window_while_a_slur_is_dragged_and_with_places_of_ones_own(window):
     assert_approved(picture, "window-drag")
 
 
+TURNED_ROUND = """X:1
+T:The Sluice Gate
+R:reel
+M:4/4
+L:1/8
+K:D
+|:d2(fd) Adfd|egbg e2ge|d2(fd) Adfd|egfe d4:|
+|:a2fa gfed|egbg e2ge|d2fd A2fd|egfe d4:|
+"""
+
+
+def test_what_mends_a_finding(qtbot, window):
+    """Three changes with their cost under the chosen finding; the pointer is on the first: both of its slurs, dashed,
+    are on the page. One rule is turned down."""
+    window.document.open(read_abc(TURNED_ROUND).lessons[0])
+    side = window.side_list
+    side.choose(next(row for row, finding in enumerate(side.model.findings) if finding.rule == "accent-up"))
+    side.turn_down(None)
+    side.choose(next(row for row, finding in enumerate(side.model.findings) if finding.rule == "phrase-on-other-bow"))
+    qtbot.waitUntil(lambda: not side.waits)
+    picture_of(window)
+    QTest.mouseMove(side.remedies.buttons[0], QPoint(5, 5))
+    assert_approved(picture_of(window), "window-remedies")
+
+
 MANY_WAYS = """X:1
 T:Sluice and Cinder
 R:strathspey
