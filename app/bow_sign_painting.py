@@ -70,10 +70,15 @@ def paint_bow_signs(
 
 def row_labels(picture: Picture, signs: Mapping[str, BowSign]) -> tuple[Text, ...]:
     """What stands in front of the two rows of signs of a line: before the first two signs that have room for it."""
+    doubled = {
+        slot.note_id: signs[slot.note_id]
+        for slot in picture.bow_slots.values()
+        if slot.rows > 1 and slot.note_id in signs and len(signs[slot.note_id].bows) > 1
+    }
     known = _labels.setdefault(picture, {})
-    for slot in _bars_first(picture):
-        sign = signs.get(slot.note_id)
-        if slot.rows < 2 or sign is None or len(sign.bows) < 2:
+    for slot in _bars_first(picture) if doubled else ():
+        sign = doubled.get(slot.note_id)
+        if sign is None:
             continue
         key = (slot.note_id, sign.bows[0], sign.retake)
         if key not in known:
