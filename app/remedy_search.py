@@ -9,7 +9,7 @@ from __future__ import annotations
 from concurrent.futures import Future, ThreadPoolExecutor
 from threading import Event
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QCoreApplication, QObject, QTimer, Signal
 
 from core.bowing import Bowing
 from core.check import Finding, Remedy, Report, check
@@ -40,6 +40,9 @@ class RemedySearch(QObject):
         self._wait.timeout.connect(self._submit)
         self._look = QTimer(self, interval=LOOK_MS)
         self._look.timeout.connect(self._take)
+        app = QCoreApplication.instance()
+        if app is not None:
+            app.aboutToQuit.connect(self.stop)  # the program would else not end before the search does
 
     @property
     def runs(self) -> bool:
