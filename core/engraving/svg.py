@@ -122,7 +122,7 @@ class _Reader:
         self._measures: dict[int, Box] = {}
         self._bar = -1
         self._curves: list[Curve] = []
-        self._staff_lines: dict[float, list[Outline]] = {}
+        self._staff_lines: dict[float, tuple[float, float, float]] = {}  # left, right and pen by y
 
     # Handlers
 
@@ -227,6 +227,9 @@ class _Reader:
         if line is not None:  # most paths are stems and staff lines
             x1, y1, x2, y2 = map(float, line.groups())
             start, end = (x1 + group.x, y1 + group.y), (x2 + group.x, y2 + group.y)
+            if group.is_staff:
+                self._add_staff_line(start, end, float(given["stroke-width"]))
+                return
             commands: tuple[Command, ...] = (Command("M", start), Command("L", end))
         else:
             commands = _shift(_commands(tag, given), group.x, group.y)
@@ -234,9 +237,7 @@ class _Reader:
         dash = tuple(map(float, re.split(r"[ ,]+", given["stroke-dasharray"]))) if "stroke-dasharray" in given else ()
         filled = line is None and given.get("fill") != "none" and given.get("fill-opacity") != "0"
         shape = Outline(commands, filled, pen, dash, given.get("stroke-linecap") == "round", group.kind, group.owner)
-        if group.is_staff:
-            self._add_staff_line(shape)
-        elif commands:
+        if commands:
             self._add(shape, group)
 
     def _draw_glyph(self, group: _Group, given: Mapping[str, str]) -> None:
@@ -260,14 +261,14 @@ class _Reader:
             self._curves.append(Curve(group.owner, group.name.end, tie, shape.box, len(self._shapes)))
         self._shapes.append(shape)
 
-    def _add_staff_line(self, line: Outline) -> None:
-        """Collect staff lines: verovio draws them bar by bar."""
-        (left, y), (right, _) = line.commands[0].numbers, line.commands[1].numbers
-        box = Box(left, y, right, y)
+    def _add_staff_line(self, start: tuple[float, float], end: tuple[float, float], pen: float) -> None:
+        """Collect staff lines: verovio draws them bar by bar, from left to right."""
+        (left, y), (right, _) = start, end
         if self._bar >= 0:
-            seen = self._measures.get(self._bar)
+            box, seen = Box(left, y, right, y), self._measures.get(self._bar)
             self._measures[self._bar] = box if seen is None else seen.united(box)
-        self._staff_lines.setdefault(y, []).append(line)
+        first_left = self._staff_lines[y][0] if y in self._staff_lines else left
+        self._staff_lines[y] = (first_left, right, pen)
 
     # Result
 
@@ -279,7 +280,7 @@ class _Reader:
             note_id: Point(sum(p.x for p in points) / len(points), sum(p.y for p in points) / len(points))
             for note_id, points in self._heads.items()
         }
-        staff = tuple(_joined(lines) for _, lines in sorted(self._staff_lines.items()))
+        staff = tuple(_staff_line(y, *line) for y, line in sorted(self._staff_lines.items()))
         curves = tuple(replace(curve, shape=curve.shape + len(staff)) for curve in self._curves)
         return Picture(
             width=self._size[0],
@@ -347,12 +348,8 @@ class _Reader:
             self._texts.append(Text(x, _TEMPO_LINE, Anchor.START, tuple(runs), Kind.WORDS))
 
 
-def _joined(lines: list[Outline]) -> Outline:
-    """One staff line from its pieces."""
-    left = min(line.commands[0].numbers[0] for line in lines)
-    right = max(line.commands[1].numbers[0] for line in lines)
-    y = lines[0].commands[0].numbers[1]
-    return replace(lines[0], commands=(Command("M", (left, y)), Command("L", (right, y))))
+def _staff_line(y: float, left: float, right: float, pen: float) -> Outline:
+    return Outline((Command("M", (left, y)), Command("L", (right, y))), False, pen, kind=Kind.STAFF)
 
 
 def _placed(group: _Group, transform: str) -> tuple[float, float, float]:
