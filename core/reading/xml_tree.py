@@ -45,7 +45,7 @@ def parse_xml(data: bytes) -> etree._Element:
 
 
 def _declaration_first(data: bytes) -> bytes:
-    """Move blank lines from before an XML declaration, where nothing is allowed, to behind it; lines keep their number."""
+    """Move blank lines from before an XML declaration, where none may stand, to behind it: lines keep their number."""
     begun = data.lstrip(b" \t\r\n")
     if len(begun) == len(data) or not begun.startswith(b"<?xml"):
         return data
