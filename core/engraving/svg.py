@@ -119,6 +119,7 @@ class _Reader:
         self._heads: dict[str, list[Point]] = {}
         self._slots: dict[str, BowSlot] = {}
         self._beams: list[list[str]] = []  # notes under each beam
+        self._crowned: set[str] = set()  # notes with an ornament or a finger, over which their bow sign stands
         self._measures: dict[int, Box] = {}
         self._bar = -1
         self._curves: list[Curve] = []
@@ -191,6 +192,8 @@ class _Reader:
         if name.bar >= 0:
             self._bar = name.bar
             group.kind = Kind.STAFF
+        elif name.kind is Kind.SIGN:
+            self._crowned.add(name.note)
         elif name.kind is Kind.NOTE and group.beam >= 0 and name.note not in self._beams[group.beam]:
             self._beams[group.beam].append(name.note)
         return group
@@ -297,8 +300,9 @@ class _Reader:
         )
 
     def _rows(self) -> dict[str, BowSlot]:
-        """The bow slots on one height over each beam."""
-        beams = ([note_id for note_id in beam if note_id in self._slots] for beam in self._beams)
+        """The bow slots on one height over each beam, but for those that stand over another sign."""
+        level = self._slots.keys() - self._crowned
+        beams = ([note_id for note_id in beam if note_id in level] for beam in self._beams)
         return level_rows(self._slots, filter(None, beams), [*self._over_signs()])
 
     def _over_signs(self) -> Iterator[Box]:

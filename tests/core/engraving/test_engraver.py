@@ -164,6 +164,19 @@ def test_signs_over_one_beam_share_a_height(engraver: Engraver) -> None:
     assert len(set(heights[4:])) == 1
 
 
+def test_a_finger_lifts_the_sign_of_its_own_note_alone(engraver: Engraver) -> None:
+    tune, bowing = bowed("BBBB|")
+    plain = engraver.engrave(tune, bowing, Line(0, 1), starts(tune, bowing))
+    bowing = replace(bowing, signs=immutabledict({"b0n2": Signs(fingerings=("4",))}))
+    fingered = engraver.engrave(tune, bowing, Line(0, 1), starts(tune, bowing))
+    lift = {
+        note_id: (fingered.staff_top - slot.bottom) - (plain.staff_top - plain.bow_slots[note_id].bottom)
+        for note_id, slot in fingered.bow_slots.items()
+    }
+    assert lift["b0n2"] > 180
+    assert max(lift["b0n1"], lift["b0n3"], lift["b0n4"]) < 1
+
+
 def test_all_lines_are_equally_wide_but_a_very_short_one(engraver: Engraver) -> None:
     tune = tune_of("GABc defg|" * 4 + "GABc d2e2|G4 G4||A8|")
     for line in (Line(0, 4), Line(4, 6)):
