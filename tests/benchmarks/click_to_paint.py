@@ -148,13 +148,14 @@ def main() -> None:
         spare_pauses()  # as the program does
         full = report("the engraver alone, the whole tune anew", time_full_drawing(window, 20))
         p95 = report("mouse press to painted page and list", time_clicks(app, window, clicks, REST_MS))
-        report("the same without any rest before the press", time_clicks(app, window, clicks, 0))
+        p95_at_once = report("the same without any rest before the press", time_clicks(app, window, clicks, 0))
         report("reading the tune", reading)
         report("from the tune to its first page", opening)
         window.document.stack.setClean()
         window.close()
-    verdict = "met" if p95 <= FRAME_MS and p95 < full else "MISSED"
-    print(f"goal: p95 within {FRAME_MS:.1f} ms and below the full drawing: {verdict}")
+    for how, slow in (("with a rest", p95), ("without", p95_at_once)):
+        verdict = "met" if slow <= FRAME_MS and slow < full else "MISSED"
+        print(f"goal {how}: p95 within {FRAME_MS:.1f} ms and below the full drawing: {verdict}")
 
 
 if __name__ == "__main__":
