@@ -7,16 +7,16 @@ dark window and a printed page come from the same picture.
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache, lru_cache
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from app.fonts import page_font
 from core.engraving.glyphs import Command, glyph_outline
-from core.engraving.picture import STAFF_SPACE, Anchor, Box, Glyph, Picture, Run, Text
+from core.engraving.picture import Anchor, Box, Glyph, Picture, Run, Text
 
 FONT_PIXELS = 200  # texts are set at this size and scaled, so that hinting and rounding never show
 CAPITALS = 0.75  # height of tall letters in ems, with some air
@@ -72,22 +72,6 @@ def paint_picture(
             painter.strokePath(path, _pen(shape.pen, shape.dash, shape.round_ends, colour.rgba()))
     for text in picture.texts:
         paint_text(painter, text, colours.get(text.owner, inks.ink))
-    painter.restore()
-
-
-def paint_glow(painter: QPainter, picture: Picture, note_ids: Collection[str], colour: QColor) -> None:
-    """Paint a soft ground behind notes; to be called before ``paint_picture``."""
-    painter.save()
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    for note_id in note_ids:
-        box = picture.boxes.get(note_id)
-        if box is None:
-            continue
-        around = box.grown(0.4 * STAFF_SPACE, 0.4 * STAFF_SPACE)
-        path = QPainterPath()
-        corner = 0.5 * STAFF_SPACE
-        path.addRoundedRect(QRectF(around.left, around.top, around.width, around.height), corner, corner)
-        painter.fillPath(path, colour)
     painter.restore()
 
 

@@ -10,7 +10,7 @@ import pytest
 from PySide6.QtGui import QColor, QPainter
 
 from app.bow_sign_painting import paint_bow_signs
-from app.painting import DARK_INKS, PRINT_INKS, Inks, paint_glow, paint_picture
+from app.painting import DARK_INKS, PRINT_INKS, Inks, paint_picture
 from core.bowing import Bow, Bowing
 from core.engraving.bow_signs import BowSign
 from core.engraving.engraver import Engraver
@@ -76,13 +76,6 @@ def test_inks_can_be_told_apart() -> None:
         assert isinstance(inks, Inks)
         assert contrast(inks.ink, inks.paper) > 12
         assert 4.5 < contrast(inks.light, inks.paper) < 0.6 * contrast(inks.ink, inks.paper)
-
-
-def test_a_glow_lies_behind_its_notes_only(picture: Picture) -> None:
-    image = painted(picture, lambda painter: paint_glow(painter, picture, ["b0n1", "unknown"], PRINT_INKS.glow))
-    head, other = picture.heads["b0n1"], picture.heads["b0n4"]
-    assert image.pixelColor(int(head.x * SCALE), int(head.y * SCALE)) == PRINT_INKS.glow
-    assert image.pixelColor(int(other.x * SCALE), int(other.y * SCALE)) == PRINT_INKS.paper
 
 
 def test_painting_leaves_the_painter_as_it_was(picture: Picture) -> None:
