@@ -12,7 +12,7 @@ from typing import NamedTuple
 from weakref import WeakKeyDictionary
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath
+from PySide6.QtGui import QPainter, QPainterPath
 
 from app.painting import PRINT_INKS, Inks, glyph_path, paint_text, text_box
 from core.bowing import Bow
@@ -43,15 +43,13 @@ FREE = Room(float("inf"), float("inf"))
 
 
 def paint_bow_signs(
-    painter: QPainter, picture: Picture, signs: Mapping[str, BowSign], inks: Inks = PRINT_INKS,
-    coloured: Mapping[str, QColor] | None = None,
-) -> None:  # fmt: skip
+    painter: QPainter, picture: Picture, signs: Mapping[str, BowSign], inks: Inks = PRINT_INKS
+) -> None:
     """Paint the signs that stand in the picture's bow slots; a sign whose note has no slot is left out.
 
     Where passes differ there are two rows: the first pass next to the staff, the next one over it, and in front of
     them, once a line, what they are.
     """
-    colours = coloured or {}
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     room = _room(picture)
@@ -59,7 +57,7 @@ def paint_bow_signs(
         sign = signs.get(note_id)
         if sign is None:
             continue
-        colour = colours.get(note_id, inks.ink if sign.fixed else inks.light)
+        colour = inks.ink if sign.fixed else inks.light
         for row, bow in enumerate(sign.bows[: slot.rows]):
             path = bow_sign_path(bow, sign.retake, slot.size, room[note_id])
             painter.fillPath(path.translated(slot.x, slot.foot(row)), colour)
