@@ -133,6 +133,19 @@ def _phrase_plans(tune: Tune, bowing: Bowing, strokes: Strokes) -> tuple[PhraseP
     )
 
 
+def accented_notes(tune: Tune, bowing: Bowing) -> tuple[tuple[str, ...], ...]:
+    """The notes that begin at an accented place, held notes among them, by bar and in written order.
+
+    Args:
+        tune: The tune.
+        bowing: Its plans and its written accents say which places are accented.
+    Raises:
+        ValueError: a plan in force is ``BY_PHRASE``, which has no places before directions are known.
+    """
+    spots = _all_spots(_spots_of(tune, bowing, ()), _signed(tune, bowing))
+    return tuple(tuple(spot.note_id for spot in bar if spot.silence in (None, Silence.HELD)) for bar in spots)
+
+
 def toggle_place(tune: Tune, bowing: Bowing, bar: int, place: Fraction) -> Bowing:
     """Accent a place of one bar, or stop doing so; the bar has places of its own then.
 
