@@ -111,6 +111,12 @@ RULES = {
         "Strokes alternate on through the repeat, and an odd number of them turns the part round: one slur more or "
         "less puts it right. Rule B10; common practice, no source.",
     ),
+    "ending-on-other-bow": Rule(
+        rounds.ending,
+        "Ending begins on the other bow",
+        "The endings stand in one place of the tune, and the hand expects one bow there. Rules B10 and B11; common "
+        "practice, no source.",
+    ),
     "phrase-on-other-bow": Rule(
         returns.other_bow,
         "Phrase comes again on the other bow",

@@ -78,6 +78,25 @@ def _begins_section(before: Bar, bar: Bar) -> bool:
     return before.ends_section and not goes_on_with_next_ending
 
 
+@once
+def endings(tune: Tune) -> tuple[tuple[range, ...], ...]:
+    """Find the endings written side by side for one repeat.
+
+    Returns:
+        For each repeat that has any, its endings as ranges of indexes in ``tune.bars``, in written order.
+    """
+    groups = []
+    index = 0
+    while index < len(tune.bars):
+        if tune.bars[index].ending:
+            group = _ending_group(tune.bars, index, len(tune.bars))
+            groups.append(tuple(range(ending.first, ending.stop) for ending in group))
+            index = group[-1].stop
+        else:
+            index += 1
+    return tuple(groups)
+
+
 class _TooLongError(Exception):
     """The signs ask for more bars than any tune has."""
 

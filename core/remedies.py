@@ -11,7 +11,7 @@ Costs are ours (common practice, no source): see ``COSTS``.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache, partial
@@ -24,6 +24,7 @@ from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View
 from core.likeness import models
+from core.order import endings
 from core.recurrence import recurring_bars
 from core.strokes import Strokes, work_out
 from core.tune import Meter, Note, Tune
@@ -32,8 +33,15 @@ AT_MOST = 3
 MOST_TRIED = 400  # changes; beyond it, in tunes of hundreds of bars, only the cheapest are tried
 TURNING = {
     "part-on-other-bow", "tune-on-other-bow", "round-retake", "phrase-on-other-bow", "like-on-other-bow",
-    "retake-on-some-passes",
+    "ending-on-other-bow", "retake-on-some-passes",
 }  # fmt: skip
+WITH_MODEL: Mapping[str, Callable[[Tune, int], int]] = {  # rule, first bar told of -> the bar that it is compared with
+    "phrase-on-other-bow": lambda tune, bar: models(tune)[bar].bar,
+    "like-on-other-bow": lambda tune, bar: models(tune)[bar].bar,
+    "ending-on-other-bow": lambda tune, bar: next(
+        group[0].start for group in endings(tune) if any(bar in ending for ending in group)
+    ),
+}
 ACCENT_RULES = {"accent-up", "accent-buried"}  # told by how many are missed, for each change moves them about
 
 
@@ -164,8 +172,8 @@ def _leading_bars(tune: Tune, finding: Finding, strokes: Strokes) -> list[int]:
     order = strokes.order
     first = tune.bar_of[finding.notes[0]]
     visits = [index for index, visit in enumerate(order) if visit.bar == first]
-    if finding.rule in ("phrase-on-other-bow", "like-on-other-bow"):
-        model = models(tune)[first].bar
+    if finding.rule in WITH_MODEL:
+        model = WITH_MODEL[finding.rule](tune, first)
         start, stop = sorted((next(index for index, visit in enumerate(order) if visit.bar == model), visits[0]))
     elif finding.pass_number is not None:
         stop = visits[finding.pass_number - 1]

@@ -1,4 +1,4 @@
-"""Parts and whole tunes that come round on the other bow."""
+"""Parts, endings and whole tunes that come round on the other bow."""
 
 from __future__ import annotations
 
@@ -9,8 +9,9 @@ from core.bowing import Bow, fix_bow
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View
-from core.order import sections
+from core.order import endings, sections
 from core.recurrence import is_material
+from core.strokes import Played
 
 
 def part(view: View) -> Iterator[Finding]:
@@ -42,6 +43,30 @@ def part(view: View) -> Iterator[Finding]:
             )  # fmt: skip
 
 
+def ending(view: View) -> Iterator[Finding]:
+    """Endings that begin on the other bow than the first ending of their repeat.
+
+    Where the bow already differs before them, that is told of the part, and this is only what follows from it.
+    """
+    for first, *later in endings(view.tune):
+        model = _opening(view, first)
+        for place, bars in enumerate(later, start=2):
+            opening = _opening(view, bars)
+            if model is None or opening is None or opening.bow is model.bow:
+                continue
+            follows = opening.visit > 0 and opening.starts and _is_turned(view, opening.visit - 1)
+            text = (
+                f"the {words.ordinal(place)} ending ({words.bars(view.tune, bars)}) begins {opening.bow.value}, "
+                f"the first ({words.bars(view.tune, first)}) {model.bow.value}"
+            )
+            text += ", for its part comes round on the other bow" if follows else ""
+            notes = tuple(note.id for bar in bars for note in view.sounding(bar))
+            yield Finding(
+                "ending-on-other-bow", Severity.NOTE if follows else Severity.WARNING, view.numbers(bars), None,
+                notes, words.sentence(text), _always(view, opening.note_id, model.bow),
+            )  # fmt: skip
+
+
 def tune(view: View) -> Iterator[Finding]:
     """A tune that, played again from the start, begins on the other bow."""
     if not view.strokes.comes_round:
@@ -66,6 +91,19 @@ def retake(view: View) -> Iterator[Finding]:
         yield Finding(
             "round-retake", Severity.NOTE, view.numbers([first.bar]), None, (first.note_id,), words.sentence(text)
         )
+
+
+def _opening(view: View, bars: range) -> Played | None:
+    """The first note played of an ending; None where nothing sounds or is played."""
+    notes = (note for bar in bars for note in view.sounding(bar))
+    return next((view.passes(note.id)[0] for note in notes if view.passes(note.id)), None)
+
+
+def _is_turned(view: View, visit: int) -> bool:
+    """Whether the bar of a visit ends on the other bow than on its first pass."""
+    bar, pass_number = view.strokes.order[visit].bar, view.strokes.order[visit].pass_number
+    notes = view.sounding(bar)
+    return bool(notes) and view.strokes.bows[notes[-1].id][pass_number - 1] is not view.first_bow(notes[-1].id)
 
 
 def _runs(view: View, section: range) -> list[list[int]]:

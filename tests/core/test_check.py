@@ -47,6 +47,7 @@ TRIPPED = {
     "tune-on-other-bow": ("A4B2c2|", "none"),
     "round-retake": ("vA4B2c2|", "none"),
     "part-on-other-bow": ("|:A4B2c2:|", "none"),
+    "ending-on-other-bow": ("|:A4B4|[1c4d4:|[2uc4d4|]", "none"),
     "phrase-on-other-bow": ("A4B2c2|A4B2c2|", "none"),
     "phrase-slurred-differently": ("A4B2c2|A4(B2c2)|", "none"),
     "like-on-other-bow": ("A2B2c2Bc|B2c2d2cd|", "none"),

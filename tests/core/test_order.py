@@ -2,7 +2,7 @@ from fractions import Fraction
 
 import pytest
 
-from core.order import MAX_VISITS, Visit, playing_order, sections
+from core.order import MAX_VISITS, Visit, endings, playing_order, sections
 from core.tune import Bar, Jump, Note, Pitch, Tune
 from tests.core.builders import tune_of
 
@@ -151,6 +151,20 @@ def test_endings_numbered_below_one_are_played() -> None:
 def test_sections(text: str, expected: list[str]) -> None:
     found = sections(tune_of(text))
     assert ["".join(chr(ord("A") + index) for index in section) for section in found] == expected
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("|:A8:|", []),
+        ("|:A8|[1B8:|[2c8|]", [["B", "C"]]),
+        ("|:A8|[1B8|c8:|[2d8|e8|]f8|]", [["BC", "DE"]]),
+        ("|:A8|[1B8:|[2c8::d8|[1e8:|[2f8|]", [["B", "C"], ["E", "F"]]),
+    ],
+)
+def test_endings_stand_by_repeats(text: str, expected: list[list[str]]) -> None:
+    found = endings(tune_of(text))
+    assert [["".join(chr(ord("A") + index) for index in ending) for ending in group] for group in found] == expected
 
 
 def test_the_order_is_worked_out_once_for_a_tune() -> None:

@@ -78,3 +78,52 @@ def test_a_tune_that_comes_round_by_a_retake() -> None:
 
 def test_a_tune_that_comes_round_by_itself_says_nothing() -> None:
     assert findings("A4B4|]") == findings("vA4B4|]") == []
+
+
+def endings(text: str) -> list[Finding]:
+    return [finding for finding in findings(text) if finding.rule == "ending-on-other-bow"]
+
+
+class TestEndings:
+    def test_one_that_begins_on_the_other_bow_is_told(self) -> None:
+        (finding,) = endings("|:A4B4|[1c4d4:|[2uc4d4|]")
+        assert finding.text == "The second ending (bar 3) begins up, the first (bar 2) down."
+        assert (finding.severity, finding.bars, finding.pass_number) == (Severity.WARNING, (3,), None)
+        assert finding.notes == ("b2n1", "b2n2")
+
+    def test_a_slur_into_the_first_ending_alone_turns_the_second(self) -> None:
+        (finding,) = endings("|:A4(B4|[1c4)d2e2:|[2c4d4|]")  # played D U=U D U, D U D U: no slur leads into the second
+        assert finding.text == "The second ending (bar 3) begins down, the first (bar 2) up."
+
+    def test_where_its_part_is_turned_round_it_only_follows_from_that(self) -> None:
+        (finding,) = endings("|:A4B2c2|[1d4f4:|[2e4g4|]")
+        assert finding.severity is Severity.NOTE
+        assert finding.text == (
+            "The second ending (bar 3) begins down, the first (bar 2) up, "
+            "for its part comes round on the other bow."
+        )
+
+    def test_each_later_ending_is_held_against_the_first(self) -> None:
+        told = [f.text for f in endings("|:A4B4|[1c4d4:|[2uc4d2e2:|[3uc4d4:|")]
+        assert told[1:] == ["The third ending (bar 4) begins up, the first (bar 2) down."]
+
+    @pytest.mark.parametrize(
+        "text",
+        [
+            "|:A4B4|[1c4d4:|[2e4f4|]",  # the same bow
+            "|:A4B4|[1c4d4:|[2ve4f2g2|]",  # a mark that says what is so anyhow
+            "|:A4B4|[1z8:|[2e4f4|]",  # nothing sounds in the first
+            "|:A4B2c2:|d8|",  # no endings
+            "|:A4B4|[1c4d4:|e8|",  # one ending, and no other to hold it against
+        ],
+    )
+    def test_others_are_not(self, text: str) -> None:
+        assert endings(text) == []
+
+    def test_the_remedy_makes_them_begin_alike(self) -> None:
+        tune, bowing = bowed("|:A4(B4|[1c4)d2e2:|[2c4d4|]")
+        (finding,) = (f for f in check(tune, bowing).findings if f.rule == "ending-on-other-bow")
+        assert finding.remedy is not None
+        assert finding.remedy.label == "Take the first note of bar 3 up every time"
+        after = check(tune, finding.remedy.edit(tune, bowing))
+        assert "ending-on-other-bow" not in {f.rule for f in after.findings}
