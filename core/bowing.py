@@ -91,6 +91,12 @@ class Articulation(Enum):
     SNAP_PIZZICATO = "snap-pizzicato"
 
 
+PARTING = {  # common practice, no source
+    Articulation.STACCATO, Articulation.STACCATISSIMO, Articulation.SPICCATO,
+    Articulation.TENUTO, Articulation.DETACHED_LEGATO,
+}  # fmt: skip
+
+
 @dataclass(frozen=True, slots=True)
 class Grace:
     """One grace note before a note.
@@ -124,6 +130,12 @@ class Signs:
 
     def __bool__(self) -> bool:
         return bool(self.graces or self.ornaments or self.articulations or self.fingerings)
+
+
+    @property
+    def parts(self) -> bool:
+        """Under a slur these signs part the note from an equal one before it."""
+        return bool(self.graces or self.ornaments) or not PARTING.isdisjoint(self.articulations)
 
 
 NO_SIGNS = Signs()

@@ -9,7 +9,7 @@ from fractions import Fraction
 from functools import partial
 from itertools import accumulate
 
-from core.bowing import Articulation, Bowing, Grace, Join, set_signs
+from core.bowing import Bowing, Grace, Join, set_signs
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View, neighbours
@@ -21,21 +21,15 @@ from core.tune import Tune
 MOST_NOTES_IN_A_STROKE = 8  # common practice, no source: a bar of a reel
 LONGEST_STROKE_IN_BARS = Fraction(3, 2)
 
-PARTING = {  # under a slur these part a note from the one before
-    Articulation.STACCATO, Articulation.STACCATISSIMO, Articulation.SPICCATO,
-    Articulation.TENUTO, Articulation.DETACHED_LEGATO,
-}  # fmt: skip
-
-
 def equal_pitches(view: View) -> Iterator[Finding]:
     """Slurs over two equal notes with nothing between them that would part them."""
     hidden = []
     for note_id in view.in_written_order(
         note_id for note_id, how in view.bowing.joins.items() if how is Join.SLUR and note_id in view.tune.places
     ):
-        before, signs = view.tune.before(note_id), view.bowing.signs_on(note_id)
+        before = view.tune.before(note_id)
         same = before is not None and before.pitches == view.tune.note(note_id).pitches
-        if same and not signs.graces and not signs.ornaments and PARTING.isdisjoint(signs.articulations):
+        if same and not view.bowing.signs_on(note_id).parts:
             hidden.append(note_id)
     for run in neighbours(hidden, view.number, lambda note_id: None):
         bars = [view.tune.bar_of[note_id] for note_id in run]
