@@ -1,0 +1,1 @@
+"""The planner: bowings proven best for an accent plan."""

@@ -1,0 +1,358 @@
+"""A tune, its accents and what the player fixed, as the planner sees them.
+
+One direction and one way of joining is sought for each written note, so that every pass is bowed alike. What the bow
+does from bar to bar is listed as *crossings*, each with how often it happens in one playing, the way from the end back
+to the start among them. A bar that opens a section or an ending, or that is ever entered from another bar than the one
+written before it, is a *seam*: no slur is planned over its beginning (rule B11), and a bow that does not alternate
+there of itself is lifted.
+
+Three numbers judge a bowing, in this order, smaller is better; ``core.planner.score`` counts them:
+
+1. *missed*: accented places with an attack that are not driven, each playing for itself;
+2. *broken*: crossings of a seam, without a rest, where the bow does not alternate, each playing for itself; and written
+   bars that are bowed otherwise than most of their like (``PlanBar.kind``), by directions and inner joins;
+3. *cost*: by ``core.planner.settings.Weights``.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass, replace
+from enum import Enum
+from itertools import accumulate, pairwise
+from typing import NamedTuple
+
+from immutabledict import immutabledict
+
+from core.accents import accented_notes
+from core.bowing import Bow, Bowing, Join, separate_bows
+from core.errors import RefusedEditError
+from core.once import once
+from core.order import playing_order, sections
+from core.planner.settings import PlannerSettings
+from core.recurrence import bar_classes
+from core.strokes import work_out
+from core.ticks import ticks
+from core.tune import Bar, Note, Tune
+
+STEP, FIFTH = 2, 7  # semitones
+
+
+class Retake(Enum):
+    """Whether a stroke that begins here, away from seams, may go the same way as the one before."""
+
+    NEVER = "never"
+    MAY = "may"
+    MUST = "must"
+
+    __hash__ = object.__hash__
+
+
+class PlanNote(NamedTuple):
+    """A written note that is played.
+
+    Attributes:
+        note_id: The tune's.
+        length: In ticks.
+        joined: With the note before it; None where the planner may choose.
+        hooked: Where it is joined: by a hook, so that it has an attack of its own (rule B9).
+        held: Tied on (rule B3); struck only where a crossing leads elsewhere than as written.
+        bow: Fixed direction.
+        retake: Whether it may be taken the way of the stroke before.
+        after_rest: A rest is written before it.
+        accented: It begins at an accented place.
+        join_cost: For each playing in which it is joined.
+        retake_cost: For each playing in which it is retaken.
+    """
+
+    note_id: str
+    length: int
+    joined: bool | None
+    hooked: bool
+    held: bool
+    bow: Bow | None
+    retake: Retake
+    after_rest: bool
+    accented: bool
+    join_cost: int
+    retake_cost: int
+
+
+class PlanBar(NamedTuple):
+    """A written bar with at least one note that is played.
+
+    Attributes:
+        written: Index in ``Tune.bars``.
+        first, stop: Its notes in ``Problem.notes``.
+        visits: How often it is played.
+        kind: The same number for bars with the same notes, rests and accents.
+        longest: Ticks that a planned stroke of two or more notes may last that begins here.
+        seam: No slur is planned over its beginning.
+    """
+
+    written: int
+    first: int
+    stop: int
+    visits: int
+    kind: int
+    longest: int
+    seam: bool
+
+
+class Crossing(NamedTuple):
+    """Two bars played one after the other, bars of nothing but rests passed over.
+
+    Attributes:
+        before, after: Indexes in ``Problem.bars``.
+        runs_on: The second is written after the first and no rest stands between: a stroke can run on.
+        over_rest: A rest is played between.
+        times: How often it happens in one playing.
+    """
+
+    before: int
+    after: int
+    runs_on: bool
+    over_rest: bool
+    times: int
+
+
+@dataclass(frozen=True)
+class Problem:
+    """What is to be planned.
+
+    Attributes:
+        tune: The tune.
+        kept: The bowing whose signs and accents hold, and of whose slurs, marks and retakes those that are kept.
+        settings: Limits and costs.
+        notes: In written order.
+        bars: In written order; at least one.
+        crossings: In the order in which they first happen, the way back to the start included.
+        plan_changes: How often the planner itself changes the accent plan.
+    """
+
+    tune: Tune
+    kept: Bowing
+    settings: PlannerSettings
+    notes: tuple[PlanNote, ...]
+    bars: tuple[PlanBar, ...]
+    crossings: tuple[Crossing, ...]
+    plan_changes: int = 0
+
+
+class RefusedPlanError(RefusedEditError):
+    """What the player fixed leaves no bowing; the text says why in one sentence."""
+
+
+STANDARD = PlannerSettings()
+
+
+def pose(
+    tune: Tune,
+    bowing: Bowing,
+    settings: PlannerSettings = STANDARD,
+    *,
+    keep: bool = True,
+    free: Collection[str] | None = None,
+    keep_start: bool = False,
+) -> Problem:
+    """Say what is to be planned.
+
+    Args:
+        tune: The tune.
+        bowing: Its accents (none of them by phrase) are aimed at, its signs stay.
+        settings: Limits and costs.
+        keep: Keep the slurs, hooks, marks and retakes of the bowing; else only its signs.
+        free: Ids of the notes whose slurs, marks and retakes may change; all others stay as they are. None: all may,
+            but for what is kept.
+        keep_start: The tune begins in the direction in which the bowing begins.
+    Raises:
+        RefusedPlanError: the tune has no note, or what is kept makes one stroke of three bars.
+    """
+    walk = _walk(tune)
+    if not walk.visits:
+        raise RefusedPlanError("There is nothing to bow: the tune has no notes.")
+    kept = bowing if keep else _stripped(bowing, free)
+    notes: list[PlanNote] = []
+    bars: list[PlanBar] = []
+    numbers: dict[int, int] = {}
+    kinds: dict[tuple[int, tuple[int, ...]], int] = {}
+    classes, accented, clock = bar_classes(tune), accented_notes(tune, bowing), ticks(tune)
+    start = next(iter(walk.visits))
+    for index in sorted(walk.visits):
+        bar, first = tune.bars[index], len(notes)
+        seam = index in walk.seams
+        for note, length in zip(bar.notes, clock.bars[index].lengths, strict=True):
+            if note.is_rest:
+                continue
+            opens, locked = len(notes) == first, free is not None and note.id not in free
+            notes.append(
+                _plan_note(
+                    tune, kept, settings, note, length, bar=bar, may_join=not (opens and seam), locked=locked,
+                    accented=note.id in accented[index],
+                )
+            )  # fmt: skip
+        places = tuple(place for place, note in enumerate(notes[first:]) if note.accented)
+        kind = kinds.setdefault((classes[index], places), len(kinds))
+        longest = settings.longest_stroke(bar.meter) * clock.per_quarter
+        numbers[index] = len(bars)
+        bars.append(PlanBar(index, first, len(notes), walk.visits[index], kind, int(longest), seam))
+    if keep_start:
+        first = bars[numbers[start]].first
+        bow = work_out(tune, bowing).bows[notes[first].note_id][0]
+        notes[first] = notes[first]._replace(bow=bow)
+    _part_whole_bars_held(notes, bars)
+    crossings = tuple(
+        Crossing(numbers[before], numbers[after], runs_on, over_rest, times)
+        for (before, after, runs_on, over_rest), times in walk.crossings.items()
+    )
+    problem = Problem(tune, kept, settings, tuple(notes), tuple(bars), crossings)
+    _refuse_strokes_of_three_bars(problem)
+    return problem
+
+
+class _Walk(NamedTuple):
+    """How the bars with notes follow one another as played, by index in ``Tune.bars``.
+
+    Attributes:
+        visits: How often each is played, the first played first.
+        crossings: (before, after, runs on, over rest): how often.
+        seams: Bars that no planned slur leads into.
+    """
+
+    visits: dict[int, int]
+    crossings: dict[tuple[int, int, bool, bool], int]
+    seams: frozenset[int]
+
+
+@once
+def _walk(tune: Tune) -> _Walk:
+    visits: dict[int, int] = {}
+    crossings: dict[tuple[int, int, bool, bool], int] = {}
+    seams = {section.start for section in sections(tune)}
+    seams.update(index + 1 for index, (bar, after) in enumerate(pairwise(tune.bars)) if after.ending != bar.ending)
+    first_places = list(accumulate((len(bar.notes) for bar in tune.bars), initial=0))
+    before: int | None = None  # the last bar played with a note in it
+    played, rest = -1, False  # the last bar played; whether a rest was played since that note
+    order = [visit.bar for visit in playing_order(tune)]
+    start = next((place for place, bar in enumerate(order) if _sounds(tune.bars[bar])), len(order))
+    for place, index in enumerate([*order, *order[: start + 1]]):
+        bar = tune.bars[index]
+        again = place >= len(order)
+        if index != played + 1 or again:
+            seams.add(index)
+        played = index
+        if not _sounds(bar):
+            rest = rest or bool(bar.notes)
+            continue
+        if before is not None:
+            over_rest = rest or bar.notes[0].is_rest
+            runs_on = not over_rest and first_places[before + 1] == first_places[index]
+            crossing = (before, index, runs_on, over_rest)
+            crossings[crossing] = crossings.get(crossing, 0) + 1
+        if not again:
+            visits[index] = visits.get(index, 0) + 1
+        before, rest = index, bar.notes[-1].is_rest
+    return _Walk(visits, crossings, frozenset(seams))
+
+
+def _sounds(bar: Bar) -> bool:
+    return not all(note.is_rest for note in bar.notes)
+
+
+def _stripped(bowing: Bowing, free: Collection[str] | None) -> Bowing:
+    """Without slurs, marks and retakes where they may change."""
+    if free is None:
+        return separate_bows(bowing, bowing.name)
+    return replace(
+        bowing,
+        joins=immutabledict({note_id: how for note_id, how in bowing.joins.items() if note_id not in free}),
+        marks=immutabledict({note_id: mark for note_id, mark in bowing.marks.items() if note_id not in free}),
+        retakes=bowing.retakes.difference(free),
+    )
+
+
+def _plan_note(
+    tune: Tune,
+    kept: Bowing,
+    settings: PlannerSettings,
+    note: Note,
+    length: int,
+    *,
+    bar: Bar,
+    may_join: bool,
+    locked: bool,
+    accented: bool,
+) -> PlanNote:
+    before, weights = tune.before(note.id), settings.weights
+    after_rest = before is not None and before.is_rest
+    runs_on = before is not None and not after_rest
+    held = note.held and runs_on
+    joined: bool | None = None
+    if held or (runs_on and note.id in kept.joins):
+        joined = True
+    elif not may_join or not runs_on or locked or note.id in kept.marks or note.id in kept.retakes:
+        joined = False
+    bow = kept.marks[note.id].bow if note.id in kept.marks and not (joined and not held) else None
+    retake = Retake.NEVER
+    if note.id in kept.retakes and not joined:
+        retake = Retake.MUST
+    elif not joined and (bow is not None or (after_rest and not locked)):
+        retake = Retake.MAY
+    return PlanNote(
+        note_id=note.id,
+        length=length,
+        joined=joined,
+        hooked=kept.joins.get(note.id) is Join.HOOK,
+        held=held,
+        bow=bow,
+        retake=retake,
+        after_rest=after_rest,
+        accented=accented,
+        join_cost=0 if before is None or held else _join_cost(tune, kept, settings, before, note, bar),
+        retake_cost=weights.retake_over_rest if after_rest else weights.retake,
+    )
+
+
+def _join_cost(tune: Tune, kept: Bowing, settings: PlannerSettings, before: Note, note: Note, bar: Bar) -> int:
+    """What it costs to slur a note to the one before."""
+    weights = settings.weights
+    cost = weights.join
+    if before.pitches == note.pitches and not kept.signs_on(note.id).parts:
+        cost += weights.equal_pitches
+    if note is bar.notes[0]:
+        cost += weights.over_bar_line
+    if not (bar.start + note.at) % bar.meter.beat_length:
+        cost += weights.into_beat
+    if before.pitches and note.pitches:
+        semitones = abs(before.pitches[-1].midi - note.pitches[-1].midi)
+        cost += weights.leap * ((semitones > STEP) + (semitones > FIFTH))
+    return cost
+
+
+def _part_whole_bars_held(notes: list[PlanNote], bars: list[PlanBar]) -> None:
+    """Give a note that is tied through a whole bar a stroke of its own, where nothing kept joins it to another."""
+    for bar, after in pairwise(bars):
+        if bar.stop - bar.first == 1 and notes[bar.first].held and notes[after.first].held:
+            begin = bar.first
+            while notes[begin].held:
+                begin -= 1
+            end = after.first
+            while end < len(notes) and notes[end].held:
+                end += 1
+            for place in (begin, end):
+                if place < len(notes) and notes[place].joined is None:
+                    notes[place] = notes[place]._replace(joined=False)
+
+
+def _refuse_strokes_of_three_bars(problem: Problem) -> None:
+    """Strokes are planned over one bar line at most; what is kept must not ask for more."""
+    notes, runs_on = problem.notes, {crossing.after for crossing in problem.crossings if crossing.runs_on}
+    for number, bar in enumerate(problem.bars[1:-1], 1):
+        after = problem.bars[number + 1]
+        through = all(note.joined for note in notes[bar.first : bar.stop]) and notes[after.first].joined
+        held = notes[bar.first].held and bar.stop - bar.first == 1 and notes[after.first].held
+        if through and not held and {number, number + 1} <= runs_on:
+            raise RefusedPlanError(
+                f"In bar {problem.tune.bars[bar.written].number} one stroke runs through the whole bar from the bar "
+                "before into the bar behind: part it there first."
+            )
