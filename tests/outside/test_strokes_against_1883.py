@@ -8,7 +8,6 @@ pick-up is a first bar shorter than three quarters of the metre and without rest
 from __future__ import annotations
 
 from dataclasses import replace
-from fractions import Fraction
 
 import pytest
 from immutabledict import immutabledict
@@ -19,6 +18,7 @@ from core.order import sections
 from core.strokes import work_out
 from core.tune import Tune
 from tests.outside.book_of_1883 import all_tunes, tune
+from tests.outside.printed_marks_of_1883 import has_pickup
 
 
 def strokes_in_bars(name: str) -> list[int]:
@@ -180,8 +180,3 @@ def marked_pickups() -> list[tuple[str, Tune, Bowing]]:
             found.append((first, written, bowing))
     return found
 
-
-def has_pickup(written: Tune) -> bool:
-    bar = written.bars[0]
-    full = bar.meter.bar_length
-    return full is not None and bar.length < Fraction(3, 4) * full and not any(note.is_rest for note in bar.notes)
