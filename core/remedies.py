@@ -98,10 +98,10 @@ def remedies(
         if _is_told(finding, tune, changed):
             continue
         after = judge(tune, changed)
-        if not _warned(after) <= _warned(before):
+        if warns_of_more(before, after):
             continue
-        if _missed(after) <= _missed(before):
-            found.append((change.cost + _gain(before, after), change.remedy))
+        if not misses_more(before, after):
+            found.append((change.cost + gain(before, after), change.remedy))
         elif change.remedy in finding.remedies:
             own.append(change.remedy)
     found.sort(key=lambda item: item[0])
@@ -109,11 +109,21 @@ def remedies(
 
 
 @dataclass(frozen=True, slots=True)
-class _Change:
-    """One change that could be made, and what weighs against it whatever it mends."""
+class Change:
+    """One change that could be made, and what weighs against it whatever it mends (in tenths of a slur)."""
 
     cost: int
     remedy: Remedy
+
+
+def warns_of_more(before: Report, after: Report) -> bool:
+    """Whether anything is warned of that was not before, accents apart."""
+    return not _warned(after) <= _warned(before)
+
+
+def misses_more(before: Report, after: Report) -> bool:
+    """Whether more accents miss their down-bow than before."""
+    return _missed(after) > _missed(before)
 
 
 def _is_told(finding: Finding, tune: Tune, bowing: Bowing) -> bool:
@@ -123,7 +133,7 @@ def _is_told(finding: Finding, tune: Tune, bowing: Bowing) -> bool:
     return any(not notes.isdisjoint(other.notes) for other in RULES[finding.rule].function(view))
 
 
-def _gain(before: Report, after: Report) -> int:
+def gain(before: Report, after: Report) -> int:
     """What else a change costs (positive) or gains (negative)."""
     notes = [sum(finding.severity is Severity.NOTE for finding in report.findings) for report in (before, after)]
     return COSTS.missed * (_missed(after) - _missed(before)) + COSTS.told * (notes[1] - notes[0])
@@ -145,12 +155,17 @@ def _warned(report: Report) -> set[tuple[str, str]]:
 # ---- what could be changed
 
 
-def _changes(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[_Change]:
+def _changes(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[Change]:
     """Every single change that could mend the finding, in written order."""
     yield from _retake(tune, bowing, finding, strokes)
+    yield from changes_in(tune, bowing, _leading_bars(tune, finding, strokes))
+
+
+def changes_in(tune: Tune, bowing: Bowing, bars: Iterable[int]) -> Iterator[Change]:
+    """Every slur of two single notes and every parted slur in bars (indexes), also in all bars alike at once."""
     equal = {bar: group for group in recurring_bars(tune) for bar in group}
     done = set()
-    for bar in _leading_bars(tune, finding, strokes):
+    for bar in bars:
         for place, note in enumerate(tune.bars[bar].notes):
             for kind in (_slur, _split):
                 change = kind(tune, bowing, [note])
@@ -161,7 +176,7 @@ def _changes(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> 
                 if everywhere is None:
                     yield change
                     continue
-                yield _Change(change.cost + COSTS.only_here, change.remedy)
+                yield Change(change.cost + COSTS.only_here, change.remedy)
                 if copies[0].id not in done:
                     done.add(copies[0].id)
                     yield everywhere
@@ -183,11 +198,11 @@ def _leading_bars(tune: Tune, finding: Finding, strokes: Strokes) -> list[int]:
     return sorted({visit.bar for visit in order[start : stop + 1]})
 
 
-def _retake(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[_Change]:
+def _retake(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[Change]:
     """The finding's own remedies, which fix a direction where the turn begins."""
     cost = COSTS.retake_over_rest if _comes_after_a_rest(tune, strokes, finding.notes[0]) else COSTS.retake
     for remedy in finding.remedies:
-        yield _Change(cost, remedy)
+        yield Change(cost, remedy)
 
 
 def _comes_after_a_rest(tune: Tune, strokes: Strokes, note_id: str) -> bool:
@@ -200,7 +215,7 @@ def _comes_after_a_rest(tune: Tune, strokes: Strokes, note_id: str) -> bool:
     return any(tune.bars[other].notes and tune.bars[other].notes[-1].is_rest for other in before)
 
 
-def _slur(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
+def _slur(tune: Tune, bowing: Bowing, notes: list[Note]) -> Change | None:
     """Slur each note to the one before it, if both are strokes of their own in one bar and differ in pitch."""
     befores = []
     for note in notes:
@@ -213,10 +228,10 @@ def _slur(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
     pair = f"notes {_number(tune, befores[0].id)} and {_number(tune, ids[0])}"
     label = f"Slur {pair} of {words.bars(tune, bars)}"
     cost = COSTS.slur * len(ids) + _place_cost(tune, bowing, befores[0], notes[0])
-    return _Change(cost, Remedy(label, partial(_joined, ids), len(ids)))
+    return Change(cost, Remedy(label, partial(_joined, ids), len(ids)))
 
 
-def _split(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
+def _split(tune: Tune, bowing: Bowing, notes: list[Note]) -> Change | None:
     """Begin a new stroke on each note, if it is slurred now."""
     if any(bowing.joins.get(note.id) is not Join.SLUR for note in notes):
         return None
@@ -225,7 +240,7 @@ def _split(tune: Tune, bowing: Bowing, notes: list[Note]) -> _Change | None:
     number = _number(tune, ids[0])
     inside = f"between notes {number - 1} and {number} of" if number > 1 else "into"
     slurs = sum(_slurs_more(tune, bowing, note_id) for note_id in ids)
-    return _Change(COSTS.split * len(ids), Remedy(f"Part the slur {inside} {where}", partial(_parted, ids), slurs))
+    return Change(COSTS.split * len(ids), Remedy(f"Part the slur {inside} {where}", partial(_parted, ids), slurs))
 
 
 def _separate_before(tune: Tune, bowing: Bowing, note: Note) -> Note | None:

@@ -1,8 +1,12 @@
 """The direction of every note on every pass: bow rules B1 to B12 as a small state machine.
 
-One walk through the playing order. For each note played, ``_step`` tells how it continues from what was played just
-before, and ``NEXT_BOW`` and ``EFFECTS`` tell what follows from that; a mark on the first note of a stroke overrides the
-direction (rule B4). A rule coded anywhere else than in these tables and in ``_first_bow`` would be a mistake.
+One walk through the playing order, bar by bar. For each note played, ``_steps`` tells how it continues from what was
+played just before, and ``NEXT_BOW`` and ``EFFECTS`` tell what follows from that. A rule coded anywhere else than in
+these tables, in ``_steps`` and in ``_first_bow`` would be a mistake.
+
+What follows from the steps of a bar depends on the stroke before it alone, so a bar that is entered in the same way
+again is not worked out again: ``BarStrokes`` are shared by all passes that they are true of, and whoever reads
+``Strokes`` bar by bar has as little to do. ``Strokes.played`` spells them out note by note, for those who ask.
 
 Grace notes and ornaments do not appear: they belong to their note's stroke, and a bowed triplet ends as it began
 (rule B8).
@@ -10,18 +14,19 @@ Grace notes and ornaments do not appear: they belong to their note's stroke, and
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass, field
 from enum import Enum
-from functools import cached_property
+from functools import cached_property, lru_cache
+from itertools import chain
 from typing import NamedTuple
 
 from immutabledict import immutabledict
 
-from core.bowing import Bow, Bowing, Join
+from core.bowing import Bow, Bowing, Join, Mark
 from core.once import once
 from core.order import Visit, playing_order
-from core.tune import Tune
+from core.tune import Note, Tune
 
 
 class Step(Enum):
@@ -29,6 +34,8 @@ class Step(Enum):
 
     NEW = "new stroke"
     RETAKEN = "retaken"  # a new stroke, the bow lifted to go the same way again (rule B4)
+    MARKED_DOWN = "marked down"  # a new stroke in a direction that the player fixed (rule B4)
+    MARKED_UP = "marked up"
     SLURRED = "slurred"
     HOOKED = "hooked"
     HELD = "held"
@@ -41,6 +48,10 @@ NEXT_BOW = {  # a test asserts that every pair is present
     (Bow.UP, Step.NEW): Bow.DOWN,
     (Bow.DOWN, Step.RETAKEN): Bow.DOWN,  # rule B4
     (Bow.UP, Step.RETAKEN): Bow.UP,
+    (Bow.DOWN, Step.MARKED_DOWN): Bow.DOWN,
+    (Bow.UP, Step.MARKED_DOWN): Bow.DOWN,
+    (Bow.DOWN, Step.MARKED_UP): Bow.UP,
+    (Bow.UP, Step.MARKED_UP): Bow.UP,
     (Bow.DOWN, Step.SLURRED): Bow.DOWN,  # rule B2
     (Bow.UP, Step.SLURRED): Bow.UP,
     (Bow.DOWN, Step.HOOKED): Bow.DOWN,  # rule B9
@@ -60,11 +71,31 @@ class Effect(NamedTuple):
 EFFECTS = {
     Step.NEW: Effect(starts=True, struck=True),
     Step.RETAKEN: Effect(starts=True, struck=True),
+    Step.MARKED_DOWN: Effect(starts=True, struck=True),
+    Step.MARKED_UP: Effect(starts=True, struck=True),
     Step.SLURRED: Effect(starts=False, struck=False),
     Step.HOOKED: Effect(starts=False, struck=True),
     Step.HELD: Effect(starts=False, struck=False),
 }
 STEP_OF_JOIN = {Join.SLUR: Step.SLURRED, Join.HOOK: Step.HOOKED}
+STEP_OF_MARK = {Bow.DOWN: Step.MARKED_DOWN, Bow.UP: Step.MARKED_UP}
+MARK_OF_STEP = {step: bow for bow, step in STEP_OF_MARK.items()}
+
+
+class BarStrokes(NamedTuple):
+    """How the notes of one bar are bowed on one pass: for each note, rests left out, held notes included.
+
+    Attributes:
+        bows: Direction.
+        starts: A new stroke begins here.
+        struck: The note has an attack: a stroke begins or the note is hooked.
+        retakes: A stroke begins in the direction of the stroke before it.
+    """
+
+    bows: tuple[Bow, ...]
+    starts: tuple[bool, ...]
+    struck: tuple[bool, ...]
+    retakes: tuple[bool, ...]
 
 
 class Played(NamedTuple):
@@ -98,20 +129,44 @@ class Strokes:
     """All directions of one bowing.
 
     Attributes:
-        order: The bars in playing order.
-        played: The notes in playing order, rests left out, held notes included.
-        bows: For each written note the direction on each pass of its bar; empty for a bar that is never played.
+        tune: The tune.
+        order: Its bars in playing order.
+        visits: How each of them is bowed.
         next_bow: What alternation gives after the last stroke; down where nothing is played.
         comes_round: Played again from the start, every direction is the same as the first time.
         round_retake: That it comes round takes a retake: the last stroke and the first go the same way.
     """
 
+    tune: Tune = field(repr=False)
     order: tuple[Visit, ...]
-    played: tuple[Played, ...]
-    bows: Mapping[str, tuple[Bow, ...]]
+    visits: tuple[BarStrokes, ...]
     next_bow: Bow
     comes_round: bool
     round_retake: bool = False
+
+    @cached_property
+    def by_bar(self) -> tuple[tuple[BarStrokes, ...], ...]:
+        """How each written bar is bowed, one for each time that it is played; empty for a bar that is never played."""
+        found: list[list[BarStrokes]] = [[] for _ in self.tune.bars]
+        for visit, strokes in zip(self.order, self.visits, strict=True):
+            found[visit.bar].append(strokes)
+        return tuple(map(tuple, found))
+
+    @cached_property
+    def bows(self) -> Mapping[str, tuple[Bow, ...]]:
+        """For each written note the direction on each pass of its bar; empty for a bar that is never played."""
+        found: dict[str, tuple[Bow, ...]] = {}
+        for bar, passes in zip(_written(self.tune), self.by_bar, strict=True):
+            if passes:
+                found.update(zip(bar.note_ids, zip(*[strokes.bows for strokes in passes], strict=True), strict=True))
+            else:
+                found.update(dict.fromkeys(bar.note_ids, ()))
+        return immutabledict(found)
+
+    @cached_property
+    def played(self) -> tuple[Played, ...]:
+        """The notes in playing order, rests left out, held notes included."""
+        return tuple(self._played())
 
     @cached_property
     def by_note(self) -> Mapping[str, tuple[Played, ...]]:
@@ -121,99 +176,179 @@ class Strokes:
             found.setdefault(note.note_id, []).append(note)
         return {note_id: tuple(passes) for note_id, passes in found.items()}
 
+    @property
+    def first(self) -> Played | None:
+        """The first note played; None where nothing is."""
+        return next(self._played(), None)
 
-def work_out(tune: Tune, bowing: Bowing, order: tuple[Visit, ...] | None = None) -> Strokes:
+    @property
+    def last_bow(self) -> Bow | None:
+        """Direction of the last stroke; None where nothing is played."""
+        return next((strokes.bows[-1] for strokes in reversed(self.visits) if strokes.bows), None)
+
+    def _played(self) -> Iterator[Played]:
+        rested = False
+        bars = _written(self.tune)
+        for index, ((bar, pass_number), strokes) in enumerate(zip(self.order, self.visits, strict=True)):
+            written = bars[bar]
+            notes = zip(written.note_ids, written.after_rest, *strokes, strict=True)
+            for note_id, after_rest, bow, starts, struck, retake in notes:
+                over_rest = retake and (rested or after_rest)
+                yield Played(note_id, index, bar, pass_number, bow, starts, struck, retake, over_rest)
+                rested = False
+            rested = rested or written.sounds_to == NOWHERE
+
+
+def work_out(tune: Tune, bowing: Bowing, order: tuple[Visit, ...] | None = None, after: Bow | None = None) -> Strokes:
     """Work out the direction of every note on every pass.
 
     Args:
         tune: The tune.
         bowing: A bowing of it; ids that are not the tune's are ignored.
         order: Another playing order than the tune's own, such as two bars to practise.
+        after: Direction of the stroke that was played just before, in a set of tunes; None where nothing was.
     Returns:
         The strokes. Rests take no stroke and do not change alternation (rule B7). A mark inside a stroke changes
         nothing (rule B5). A note whose written predecessor was not played just before it begins a stroke of its
         own on that pass, whatever joins or ties it (rule B11).
     """
     order = playing_order(tune) if order is None else order
-    steps = tuple(_steps(tune, bowing, order))
-    played: list[Played] = []
-    bow = _first_bow(tune, order, steps).turned  # the stroke that would have come before the first
+    steps = _all_steps(tune, bowing, order, begun=after is not None)
+    bow = after or _first_bow(tune, order, steps).turned  # the stroke that would have come before the first
+    visits = []
+    for of_bar in steps:
+        strokes = _bowed(of_bar, bow)
+        visits.append(strokes)
+        if of_bar:
+            bow = strokes.bows[-1]
+    begins = next((visit for visit, of_bar in enumerate(steps) if of_bar), None)
+    if begins is None:
+        return Strokes(tune, order, tuple(visits), Bow.DOWN, comes_round=True)
+    first = steps[begins][0]
+    if first not in MARK_OF_STEP:
+        retaken = _written(tune)[order[begins].bar].note_ids[0] in bowing.retakes
+        first = Step.RETAKEN if retaken else Step.NEW
+    return Strokes(tune, order, tuple(visits), bow.turned, *_round(first, visits))
+
+
+@lru_cache(maxsize=4096)
+def _bowed(steps: tuple[Step, ...], before: Bow) -> BarStrokes:
+    """What follows from the steps of a bar and the stroke before it; most bars of a book are bowed like others."""
+    bows, retakes = [], []
     for step in steps:
-        before, bow = bow, step.mark or NEXT_BOW[bow, step.kind]
-        effect = EFFECTS[step.kind]
-        retake = effect.starts and bow is before and bool(played)
-        played.append(
-            Played(
-                step.note_id, step.visit, step.bar, order[step.visit].pass_number,
-                bow, effect.starts, effect.struck, retake, retake and step.over_rest,
-            )
-        )  # fmt: skip
-    bows: dict[str, list[Bow]] = {note.id: [] for note in tune.sequence if not note.is_rest}
-    for note in played:
-        bows[note.note_id].append(note.bow)
-    comes_round, round_retake = _round(steps, played, bowing)
-    return Strokes(
-        order=order,
-        played=tuple(played),
-        bows=immutabledict({note_id: tuple(directions) for note_id, directions in bows.items()}),
-        next_bow=bow.turned if played else Bow.DOWN,
-        comes_round=comes_round,
-        round_retake=round_retake,
+        bow = NEXT_BOW[before, step]
+        bows.append(bow)
+        retakes.append(EFFECTS[step].starts and bow is before)
+        before = bow
+    effects = [EFFECTS[step] for step in steps]
+    return BarStrokes(
+        tuple(bows),
+        tuple([effect.starts for effect in effects]),
+        tuple([effect.struck for effect in effects]),
+        tuple(retakes),
     )
 
 
-class _Step(NamedTuple):
-    """How one note is played once, before any direction is known; ``mark`` only where it sets the direction."""
+class _Said(NamedTuple):
+    """What a bowing says of strokes, in mappings that are quick to look up in."""
 
-    note_id: str
-    visit: int
-    bar: int
-    kind: Step
-    mark: Bow | None
-    over_rest: bool
+    joins: Mapping[str, Join]
+    marks: Mapping[str, Mark]
+    retakes: Collection[str]
 
 
-class _Written(NamedTuple):
-    """What the walk needs to know of a written note."""
+NOTHING_SAID = _Said({}, {}, ())
+NOWHERE, NEVER = -1, -2  # places: of no note; of none that a bar goes on from
 
-    note_id: str
-    place: int
-    is_rest: bool
-    held: bool
+
+class _WrittenBar(NamedTuple):
+    """What the walk needs to know of a written bar, rests left out; places are those of ``Tune.sequence``."""
+
+    note_ids: tuple[str, ...]
+    held: tuple[bool, ...]
+    after_rest: tuple[bool, ...]  # a rest stands before the note in its bar
+    goes_on_from: int  # place of the note whose stroke may run on into this bar, or ``NEVER``
+    sounds_to: int | None  # place of its last note, ``NOWHERE`` if it ends in a rest; None for an empty bar
+    unsaid: tuple[tuple[Step, ...], tuple[Step, ...]]  # its steps where a bowing says nothing: entered apart, going on
 
 
 @once
-def _written(tune: Tune) -> tuple[tuple[_Written, ...], ...]:
-    """The notes of each bar, with their places in the tune."""
-    places = tune.places
-    return tuple(
-        tuple(_Written(note.id, places[note.id], note.is_rest, note.held) for note in bar.notes) for bar in tune.bars
+def _written(tune: Tune) -> tuple[_WrittenBar, ...]:
+    bars = []
+    place = 0
+    for bar in tune.bars:
+        bars.append(_written_bar(bar.notes, place))
+        place += len(bar.notes)
+    return tuple(bars)
+
+
+def _written_bar(bar: tuple[Note, ...], place: int) -> _WrittenBar:
+    notes = [note for note in bar if note.pitches]
+    if len(notes) == len(bar):
+        after_rest = (False,) * len(bar)
+    else:
+        after_rest = tuple([k > 0 and bar[k - 1].is_rest for k, note in enumerate(bar) if note.pitches])
+    written = _WrittenBar(
+        note_ids=tuple([note.id for note in notes]),
+        held=tuple([note.held for note in notes]),
+        after_rest=after_rest,
+        goes_on_from=place - 1 if place and bar and bar[0].pitches else NEVER,
+        sounds_to=(place + len(bar) - 1 if bar[-1].pitches else NOWHERE) if bar else None,
+        unsaid=((), ()),
     )
+    if not any(written.held):
+        news = (Step.NEW,) * len(notes)
+        return written._replace(unsaid=(news, news))
+    apart, going_on = (_steps(written, NOTHING_SAID, goes_on, 1, begun=True) for goes_on in (False, True))
+    return written._replace(unsaid=(apart, going_on))
 
 
-def _steps(tune: Tune, bowing: Bowing, order: tuple[Visit, ...]) -> Iterator[_Step]:
-    """All steps in playing order."""
-    joins, marks, retakes = dict(bowing.joins), dict(bowing.marks), bowing.retakes
-    bars = _written(tune)
-    sounding = -1  # place of the note played just before, without a rest between; -1 where there is none
-    over_rest = begun = False
-    for visit, (bar, pass_number) in enumerate((visit.bar, visit.pass_number) for visit in order):
-        for note_id, place, is_rest, held in bars[bar]:
-            if is_rest:
-                sounding, over_rest = -1, True
-                continue
-            kind, mark = Step.NEW, None
-            if sounding >= 0 and sounding == place - 1 and (held or note_id in joins):
-                kind = Step.HELD if held else STEP_OF_JOIN[joins[note_id]]
-            elif note_id in marks and marks[note_id].holds_on(pass_number):
-                mark = marks[note_id].bow
-            elif note_id in retakes and begun:
-                kind = Step.RETAKEN
-            yield _Step(note_id, visit, bar, kind, mark, over_rest)
-            sounding, over_rest, begun = place, False, True
+def _all_steps(tune: Tune, bowing: Bowing, order: tuple[Visit, ...], *, begun: bool) -> list[tuple[Step, ...]]:
+    """The steps of each visit; ``begun`` where a stroke was played before them, which a retake may repeat."""
+    bars, bar_of = _written(tune), tune.bar_of
+    said = _Said(dict(bowing.joins), dict(bowing.marks), bowing.retakes)
+    spoken_of = {bar_of[note_id] for note_id in chain(*said) if note_id in bar_of}
+    by_pass = {bar_of[id_] for id_, mark in said.marks.items() if mark.only_pass is not None and id_ in bar_of}
+    known: dict[tuple[int, bool, int], tuple[Step, ...]] = {}
+    sounding = NOWHERE  # place of the note played just before, without a rest between
+    found = []
+    for bar, pass_number in order:
+        written = bars[bar]
+        goes_on = sounding == written.goes_on_from
+        if bar not in spoken_of:
+            steps = written.unsaid[goes_on]
+        elif not begun:
+            steps = _steps(written, said, goes_on, pass_number, begun=False)
+        else:
+            key = bar, goes_on, pass_number if bar in by_pass else 0
+            if key not in known:
+                known[key] = _steps(written, said, goes_on, pass_number, begun=True)
+            steps = known[key]
+        found.append(steps)
+        begun = begun or bool(steps)
+        if written.sounds_to is not None:
+            sounding = written.sounds_to
+    return found
 
 
-def _first_bow(tune: Tune, order: tuple[Visit, ...], steps: tuple[_Step, ...]) -> Bow:
+def _steps(bar: _WrittenBar, said: _Said, goes_on: bool, pass_number: int, *, begun: bool) -> tuple[Step, ...]:
+    """How the notes of a bar continue; ``goes_on`` where the note written before it is played just before it."""
+    steps = []
+    for note_id, held, after_rest in zip(bar.note_ids, bar.held, bar.after_rest, strict=True):
+        if goes_on and not after_rest and (held or note_id in said.joins):
+            step = Step.HELD if held else STEP_OF_JOIN[said.joins[note_id]]
+        elif note_id in said.marks and said.marks[note_id].holds_on(pass_number):
+            step = STEP_OF_MARK[said.marks[note_id].bow]
+        elif note_id in said.retakes and begun:
+            step = Step.RETAKEN
+        else:
+            step = Step.NEW
+        steps.append(step)
+        goes_on = begun = True
+    return tuple(steps)
+
+
+def _first_bow(tune: Tune, order: tuple[Visit, ...], steps: list[tuple[Step, ...]]) -> Bow:
     """The direction of the first stroke (rule B6).
 
     A mark says it. Else a tune that starts on the beat starts down. Else alternation shall lead, without a retake, to
@@ -221,30 +356,34 @@ def _first_bow(tune: Tune, order: tuple[Visit, ...], steps: tuple[_Step, ...]) -
     (Schroeder, Handbook of Violin Playing, about 1889: the last stroke of a pick-up is up; L. Mozart, Violinschule,
     1756, IV: begin up after a rest on the beat).
     """
-    if not steps:
-        return Bow.DOWN
-    if steps[0].mark:
-        return steps[0].mark
-    first_bar = tune.bars[order[0].bar]
-    if not first_bar.is_pickup and steps[0].visit == 0 and first_bar.notes[0].id == steps[0].note_id:
-        return Bow.DOWN
+    bars = _written(tune)
+    if steps and steps[0] and not tune.bars[order[0].bar].is_pickup and not _begins_with_rest(bars[order[0].bar]):
+        return MARK_OF_STEP.get(steps[0][0], Bow.DOWN)
     bow = Bow.UP
-    for step in steps:  # try down, and turn round if it leads the wrong way
-        bow = NEXT_BOW[bow, step.kind]
-        opens_bar = step.visit > 0 and step.note_id == tune.bars[step.bar].notes[0].id
-        if step.mark or opens_bar:
-            return Bow.DOWN if bow is (step.mark or Bow.DOWN) else Bow.UP
+    for visit, of_bar in enumerate(steps):  # try down, and turn round if it leads the wrong way
+        opens_bar = visit > 0 and not _begins_with_rest(bars[order[visit].bar])
+        for step in of_bar:
+            bow = NEXT_BOW[bow, Step.NEW if step in MARK_OF_STEP else step]
+            if step in MARK_OF_STEP or opens_bar:
+                return Bow.DOWN if bow is MARK_OF_STEP.get(step, Bow.DOWN) else Bow.UP
     return bow.turned  # no full bar follows: as if one did
 
 
-def _round(steps: tuple[_Step, ...], played: list[Played], bowing: Bowing) -> tuple[bool, bool]:
+def _begins_with_rest(bar: _WrittenBar) -> bool:
+    """Whether a rest stands before the first note of a bar; False where it has no notes."""
+    return any(bar.after_rest[:1])
+
+
+def _round(first: Step, visits: list[BarStrokes]) -> tuple[bool, bool]:
     """Whether the tune comes round as it began, and whether that takes a retake.
 
     After the first stroke everything follows from its direction, so that direction decides.
+
+    Args:
+        first: How the first note continues from the last, the tune played again.
+        visits: At least one of them with a note.
     """
-    if not played:
-        return True, False
-    first, last = steps[0], played[-1].bow
-    kind = Step.RETAKEN if first.note_id in bowing.retakes else Step.NEW
-    again = first.mark or NEXT_BOW[last, kind]
-    return again is played[0].bow, again is last
+    sounding = [strokes.bows for strokes in visits if strokes.bows]
+    last = sounding[-1][-1]
+    again = NEXT_BOW[last, first]
+    return again is sounding[0][0], again is last

@@ -1,3 +1,4 @@
+from dataclasses import replace
 from itertools import product
 
 import pytest
@@ -200,3 +201,28 @@ def test_inputs_stay_as_they_were() -> None:
 def test_played_notes_can_be_found_by_note() -> None:
     strokes = work_out(*bowed("|:A4 B2 c2:|"))
     assert [note.visit for note in strokes.by_note["b0n2"]] == [0, 1]
+
+
+class TestAfterAnotherTune:
+    """In a set, alternation runs on from the tune before (rule B10)."""
+
+    @staticmethod
+    def after(text: str, bow: Bow) -> str:
+        return "".join("D" if played.bow is Bow.DOWN else "U" for played in work_out(*bowed(text), after=bow).played)
+
+    def test_the_first_stroke_alternates_with_the_last_before(self) -> None:
+        assert self.after("A4B4|", Bow.DOWN) == "UD"
+        assert self.after("A4B4|", Bow.UP) == "DU"
+
+    def test_a_pick_up_is_no_reason_to_begin_otherwise(self) -> None:
+        assert self.after("A2|B8|", Bow.UP) == "DU"
+
+    def test_a_mark_on_the_first_note_is_a_retake_where_it_goes_the_same_way(self) -> None:
+        strokes = work_out(*bowed("vA4B4|"), after=Bow.DOWN)
+        assert [(played.bow, played.retake) for played in strokes.played] == [(Bow.DOWN, True), (Bow.UP, False)]
+
+    def test_a_retake_on_the_first_note_repeats_the_stroke_before(self) -> None:
+        tune, bowing = bowed("A4B4|")
+        bowing = replace(bowing, retakes=frozenset({"b0n1"}))
+        assert work_out(tune, bowing, after=Bow.UP).played[0].bow is Bow.UP
+        assert work_out(tune, bowing).played[0].bow is Bow.DOWN

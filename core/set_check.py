@@ -1,0 +1,251 @@
+"""Check a set of tunes: what there is to say about the bow between one playing and the next."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import groupby
+
+from core.checks import words
+from core.severity import Severity
+from core.tune import Tune
+from core.tune_set import Seam, TuneSet, Way, seams
+from core.tune_set import comes_round as set_comes_round
+
+TIMES = {1: "once", 2: "twice", 3: "three times", 4: "four times", 5: "five times", 6: "six times"}
+
+
+@dataclass(frozen=True, slots=True)
+class SetRule:
+    """One rule about the seams of a set.
+
+    Attributes:
+        way: The seams that it is about.
+        turned: It tells of tunes turned round; else of retakes.
+        severity: How much it matters.
+        title: A few words for a heading.
+        why: In plain words why a teacher would want to know, and what that rests on.
+    """
+
+    way: Way
+    turned: bool
+    severity: Severity
+    title: str
+    why: str
+
+    def tells_of(self, seam: Seam) -> bool:
+        """Whether a seam is one to tell."""
+        return seam.way is self.way and (seam.is_turned if self.turned else seam.is_retake)
+
+
+SET_RULES = {
+    "next-tune-on-other-bow": SetRule(
+        Way.NEXT, True, Severity.WARNING,
+        "Next tune begins on the other bow",
+        "Strokes alternate on into the next tune, and it is turned round against how it was learned alone, every "
+        "accent with it. Rule B10; common practice, no source.",
+    ),
+    "next-tune-retake": SetRule(
+        Way.NEXT, False, Severity.NOTE,
+        "Next tune begins with a retake",
+        "The bow is lifted between two tunes, just where the fiddle leads the others: know that before. Rules B4 and "
+        "B7; common practice, no source.",
+    ),
+    "next-time-on-other-bow": SetRule(
+        Way.AGAIN, True, Severity.WARNING,
+        "Tune comes round on the other bow",
+        "Played again, the tune is turned round, and every accent with it. Rule B10; common practice, no source.",
+    ),
+    "next-time-retake": SetRule(
+        Way.AGAIN, False, Severity.NOTE,
+        "Tune comes round by a retake",
+        "The tune comes round because the bow is lifted: know that before you start again. Rules B4, B7 and B10; "
+        "common practice, no source.",
+    ),
+    "set-on-other-bow": SetRule(
+        Way.ROUND, True, Severity.NOTE,
+        "Set comes round on the other bow",
+        "Played again from its first tune the set begins turned round; most sets end instead. Rule B10; common "
+        "practice, no source.",
+    ),
+    "set-round-retake": SetRule(
+        Way.ROUND, False, Severity.NOTE,
+        "Set comes round by a retake",
+        "Played again from its first tune the set begins with a lifted bow; most sets end instead. Rules B4, B7 and "
+        "B10; common practice, no source.",
+    ),
+}  # fmt: skip
+"""All rules by id, in the order in which findings about one seam are told."""
+
+
+@dataclass(frozen=True, slots=True)
+class SetFinding:
+    """One thing to say about a set.
+
+    Attributes:
+        rule: Key in ``SET_RULES``.
+        severity: How much it matters.
+        seams: Where it happens: one seam, or those of one tune that comes again turned several times.
+        bars: Printed number of the bar in which the tune begins that comes after.
+        notes: Id of the note that it begins with.
+        text: One sentence.
+    """
+
+    rule: str
+    severity: Severity
+    seams: tuple[Seam, ...]
+    bars: tuple[int, ...]
+    notes: tuple[str, ...]
+    text: str
+
+    @property
+    def entry(self) -> int:
+        """The tune (index in the set) that comes after."""
+        return self.seams[0].after.entry
+
+
+@dataclass(frozen=True)
+class SetReport:
+    """What a check of a set found.
+
+    Attributes:
+        seams: In the order played, the way back to the start last.
+        findings: In the order of the seams.
+        comes_round: Played again from the start, every direction is the same as the first time.
+    """
+
+    seams: tuple[Seam, ...]
+    findings: tuple[SetFinding, ...]
+    comes_round: bool
+
+
+def check_set(tune_set: TuneSet) -> SetReport:
+    """Check how the tunes of a set follow each other."""
+    found = seams(tune_set)
+    return SetReport(found, tuple(_findings(tune_set, found)), set_comes_round(found))
+
+
+def _findings(tune_set: TuneSet, found: Iterable[Seam]) -> Iterator[SetFinding]:
+    for _, group in groupby(found, lambda seam: (seam.way, seam.after.entry)):
+        seams_there = tuple(group)
+        for rule_id, rule in SET_RULES.items():
+            told = tuple(seam for seam in seams_there if rule.tells_of(seam))
+            if told:
+                bar = _tune_after(tune_set, told[0]).bar_of[told[0].first_note]
+                text = _TURNED[rule.way](tune_set, told) if rule.turned else _RETAKEN[rule.way](tune_set, told)
+                yield SetFinding(
+                    rule_id, rule.severity, told, (_tune_after(tune_set, told[0]).bars[bar].number,),
+                    (told[0].first_note,), words.sentence(text),
+                )  # fmt: skip
+
+
+# ---- words
+
+
+def name(tune_set: TuneSet, entry: int) -> str:
+    """Name a tune of a set by its title, with its place where another has the same.
+
+    Returns:
+        Such as "“The Warm Stove”" or "tune 2", where it has none.
+    """
+    titles = [other.tune.title for other in tune_set.entries]
+    if not titles[entry]:
+        return f"tune {entry + 1}"
+    alike = titles.count(titles[entry]) > 1
+    return f"“{titles[entry]}”" + (f" (tune {entry + 1})" if alike else "")
+
+
+def times_text(times: int) -> str:
+    """How often, such as "twice"."""
+    return TIMES.get(times, f"{times} times")
+
+
+def seam_text(tune_set: TuneSet, seam: Seam) -> str:
+    """A seam in one sentence: the bow before, the bow after, and what that is for the player."""
+    before, after = name(tune_set, seam.before.entry), name(tune_set, seam.after.entry)
+    rest = " over a rest" if seam.over_rest else ""
+    if seam.way is Way.AGAIN:
+        begins = f"{before} ends {seam.last.value} and begins {seam.first.value} the {_nth(seam)} time"
+    elif seam.way is Way.ROUND:
+        begins = f"back to the start: {before} ends {seam.last.value}, {after} begins {seam.first.value}"
+    else:
+        begins = f"{before} ends {seam.last.value}, {after} begins {seam.first.value}"
+    if seam.alternates:
+        return words.sentence(f"{begins}: the bow goes on by itself")
+    parts = [f"by a retake{rest}"] if seam.is_retake else []
+    if seam.is_turned:
+        parts.append(f"turned round {_how_far(tune_set, seam)} (alone it begins {seam.alone.value})")
+        if seam.over_rest and not seam.is_retake:
+            parts.append("a rest leaves room for a retake")
+    return words.sentence(f"{begins}: {', '.join(parts)}")
+
+
+def _nth(seam: Seam) -> str:
+    return words.ordinal(seam.after.time)
+
+
+def _tune_after(tune_set: TuneSet, seam: Seam) -> Tune:
+    return tune_set.entries[seam.after.entry].tune
+
+
+def _how_far(tune_set: TuneSet, seam: Seam) -> str:
+    if seam.right_from is None:
+        return "to its end"
+    return f"up to {words.note_of_bar(_tune_after(tune_set, seam), seam.right_from)}"
+
+
+def _next_turned(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
+    (seam,) = told
+    return (
+        f"{name(tune_set, seam.after.entry)} begins {seam.first.value} after {name(tune_set, seam.before.entry)}, "
+        f"and is turned round {_how_far(tune_set, seam)} (alone it begins {seam.alone.value})"
+    )
+
+
+def _next_retaken(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
+    (seam,) = told
+    return (
+        f"{name(tune_set, seam.after.entry)} begins with a retake{_over(seam)}: {name(tune_set, seam.before.entry)} "
+        f"ends on {words.A_BOW[seam.last]} and it begins with another"
+    )
+
+
+def _again_turned(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
+    seam = told[0]
+    return (
+        f"{name(tune_set, seam.after.entry)} begins {seam.first.value} {_when(told)}, and is turned round "
+        f"{_how_far(tune_set, seam)} (alone it begins {seam.alone.value})"
+    )
+
+
+def _again_retaken(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
+    seam = told[0]
+    return (
+        f"{name(tune_set, seam.after.entry)} takes a retake{_over(seam)} to begin {_when(told)}: it ends on "
+        f"{words.A_BOW[seam.last]} and begins with another"
+    )
+
+
+def _round_turned(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
+    (seam,) = told
+    return f"played again from the start, the set begins {seam.first.value} (the first time {seam.alone.value})"
+
+
+def _round_retaken(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
+    (seam,) = told
+    return (
+        f"played again from the start, the set takes a retake{_over(seam)}: it ends on {words.A_BOW[seam.last]} and "
+        f"begins with another"
+    )
+
+
+def _over(seam: Seam) -> str:
+    return " over a rest" if seam.over_rest else ""
+
+
+def _when(told: tuple[Seam, ...]) -> str:
+    return words.times([seam.after.time for seam in told])
+
+
+_TURNED = {Way.NEXT: _next_turned, Way.AGAIN: _again_turned, Way.ROUND: _round_turned}
+_RETAKEN = {Way.NEXT: _next_retaken, Way.AGAIN: _again_retaken, Way.ROUND: _round_retaken}
