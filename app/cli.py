@@ -8,18 +8,24 @@ from __future__ import annotations
 
 import argparse
 import json
+import re
 import sys
 from collections.abc import Sequence
 from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 
 from core.accent_plan import AccentPlan, parse_plan
 from core.bowing import Bowing, set_plan
-from core.check import Report, Severity, check
+from core.check import Report, Severity
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
+from core.lesson_check import check_lesson
+from core.reach import BEATS_A_MINUTE
 from core.reading import Reading, read_file
-from core.tune import Tune
+from core.strings import Tuning, parse_tuning
+from core.tempos import beat_of
+from core.tune import Tempo, Tune
 
 DONE, FAULTS_FOUND, WRONG_CALL, UNREADABLE = 0, 1, 2, 3
 PAPERS = ("A4", "Letter")
@@ -66,6 +72,12 @@ def _parser() -> argparse.ArgumentParser:
     checking.add_argument("files", nargs="+", metavar="FILE")
     checking.add_argument("--bowing", metavar="NAME", help="check this bowing only")
     checking.add_argument("--accents", metavar="PLAN", type=_plan, help="judge every bowing by this accent plan")
+    checking.add_argument(
+        "--tempo", metavar="BPM", type=_beats, help="judge at this tempo, in beats of the dance (a reel's: half notes)"
+    )
+    checking.add_argument(
+        "--tuning", metavar="STRINGS", type=_tuning, help='judge on a fiddle tuned so, low to high: "A3 E4 A4 E5"'
+    )
     checking.add_argument("--json", action="store_true", help="print one JSON object")
 
     sheet = commands.add_parser("sheet", help="print bowings to a PDF file")
@@ -80,6 +92,20 @@ def _parser() -> argparse.ArgumentParser:
 def _plan(text: str) -> AccentPlan:
     try:
         return parse_plan(text)
+    except ValueError as fault:
+        raise argparse.ArgumentTypeError(str(fault)) from None
+
+
+def _beats(text: str) -> Fraction:
+    least, most = BEATS_A_MINUTE
+    if not re.fullmatch(r"\d{1,3}(\.\d{1,6})?", text) or not least <= Fraction(text) <= most:
+        raise argparse.ArgumentTypeError(f"“{text}” is no tempo: expected {least} to {most} beats a minute")
+    return Fraction(text)
+
+
+def _tuning(text: str) -> Tuning:
+    try:
+        return parse_tuning(text)
     except ValueError as fault:
         raise argparse.ArgumentTypeError(str(fault)) from None
 
@@ -127,7 +153,8 @@ def _check(options: argparse.Namespace) -> int:
             bowings = [b for b in lesson.bowings if options.bowing in (None, b.name)]
             if options.accents is not None:
                 bowings = [set_plan(lesson.tune, b, options.accents) for b in bowings]
-            reports = [check(lesson.tune, bowing, lesson.quiet) for bowing in bowings]
+            judging = _as_asked(lesson, options)
+            reports = [check_lesson(judging, bowing) for bowing in bowings]
             found_name = found_name or bool(bowings)
             faults = faults or any(f.severity is Severity.FAULT for report in reports for f in report.findings)
             if options.json:
@@ -145,6 +172,14 @@ def _check(options: argparse.Namespace) -> int:
         _say(f"No file has a bowing named “{options.bowing}”.")
         return WRONG_CALL
     return FAULTS_FOUND if faults else DONE
+
+
+def _as_asked(lesson: Lesson, options: argparse.Namespace) -> Lesson:
+    """The lesson with the tempo and the tuning of the command line in the place of its own."""
+    if options.tempo is not None:
+        tempo = Tempo(beat_of(lesson.tune.bars[0].meter), options.tempo)
+        lesson = replace(lesson, reach=replace(lesson.reach, tempo=tempo))
+    return replace(lesson, tuning=options.tuning or lesson.tuning)
 
 
 def _print_reports(name: str, lesson: Lesson, bowings: Sequence[Bowing], reports: Sequence[Report]) -> None:

@@ -7,7 +7,7 @@ no widget and asks nobody anything: to guard unsaved work is the window's busine
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Callable
+from collections.abc import Callable, Hashable
 from dataclasses import dataclass, replace
 from pathlib import Path
 
@@ -16,9 +16,9 @@ from PySide6.QtGui import QUndoStack
 
 from app.commands import Edit
 from core.bowing import Bowing
-from core.check import Report, check
+from core.check import Report
 from core.lesson import Lesson, edit_bowing
-from core.severity import Quiet
+from core.lesson_check import check_lesson
 from core.tune import Tune
 
 REPORTS_KEPT = 64  # so that undo, redo and changing between bowings need no new check
@@ -65,7 +65,7 @@ class Document(QObject):
         self.stack.cleanChanged.connect(self._on_clean_changed)
         self._state: State | None = None
         self._path: Path | None = None
-        self._reports: OrderedDict[tuple[int, Bowing, Quiet], tuple[Tune, Report]] = OrderedDict()  # by id of the tune
+        self._reports: OrderedDict[Hashable, tuple[Tune, Report]] = OrderedDict()  # the tune keeps its id from others
 
     @property
     def state(self) -> State | None:
@@ -90,9 +90,9 @@ class Document(QObject):
         return self._report_on(self._open_state().lesson, bowing)
 
     def _report_on(self, lesson: Lesson, bowing: Bowing) -> Report:
-        key = (id(lesson.tune), bowing, lesson.quiet)
+        key = (id(lesson.tune), bowing, lesson.quiet, lesson.reach, lesson.tuning)
         if key not in self._reports:
-            self._reports[key] = (lesson.tune, check(lesson.tune, bowing, lesson.quiet))
+            self._reports[key] = (lesson.tune, check_lesson(lesson, bowing))
             if len(self._reports) > REPORTS_KEPT:
                 self._reports.popitem(last=False)
         return self._reports[key][1]

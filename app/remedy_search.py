@@ -12,9 +12,10 @@ from threading import Event
 from PySide6.QtCore import QCoreApplication, QObject, QTimer, Signal
 
 from core.bowing import Bowing
-from core.check import Finding, Remedy, Report, check
+from core.check import Finding, Remedy, Report
+from core.lesson import Lesson
+from core.lesson_check import check_lesson
 from core.remedies import remedies
-from core.severity import Quiet
 from core.tune import Tune
 
 AFTER_PAINT_MS = 10  # lets the chosen row be painted first, and a walk through the list pass by
@@ -34,7 +35,7 @@ class RemedySearch(QObject):
         super().__init__(parent)
         self._threads = ThreadPoolExecutor(max_workers=1)
         self._dropped = Event()
-        self._work: tuple[Tune, Bowing, Quiet, Finding] | None = None
+        self._work: tuple[Lesson, Bowing, Finding] | None = None
         self._future: Future[tuple[Remedy, ...]] | None = None
         self._wait = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)
         self._wait.timeout.connect(self._submit)
@@ -49,10 +50,10 @@ class RemedySearch(QObject):
         """Whether an answer is to come."""
         return self._wait.isActive() or self._look.isActive()
 
-    def start(self, tune: Tune, bowing: Bowing, quiet: Quiet, finding: Finding) -> None:
-        """Look for what mends a finding of this bowing, judged by these settings."""
+    def start(self, lesson: Lesson, bowing: Bowing, finding: Finding) -> None:
+        """Look for what mends a finding of this bowing, judged by what the lesson sets."""
         self.stop()
-        self._work = tune, bowing, quiet, finding
+        self._work = lesson, bowing, finding
         self._wait.start()
 
     def stop(self) -> None:
@@ -75,16 +76,16 @@ class RemedySearch(QObject):
             self.found.emit(future.result())
 
 
-def search(tune: Tune, bowing: Bowing, quiet: Quiet, finding: Finding, dropped: Event) -> tuple[Remedy, ...]:
+def search(lesson: Lesson, bowing: Bowing, finding: Finding, dropped: Event) -> tuple[Remedy, ...]:
     """Find remedies, or none at all once the search was dropped."""
 
     def judge(tune: Tune, bowing: Bowing) -> Report:
         if dropped.is_set():
             raise _DroppedError
-        return check(tune, bowing, quiet)
+        return check_lesson(lesson, bowing)
 
     try:
-        return remedies(tune, bowing, finding, judge)
+        return remedies(lesson.tune, bowing, finding, judge)
     except _DroppedError:
         return ()
 

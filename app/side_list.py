@@ -205,7 +205,7 @@ class SideList(QWidget):
             self._search.stop()
             if finding.rule in TURNING:
                 self.remedies.say(LOOKING)
-                self._search.start(state.tune, state.bowing, state.lesson.quiet, finding)
+                self._search.start(state.lesson, state.bowing, finding)
             else:
                 self.remedies.offer(remedies(state.tune, state.bowing, finding))
             self._keep_chosen_in_sight()

@@ -9,7 +9,9 @@ from immutabledict import immutabledict
 
 from core.bowing import Bowing
 from core.errors import RefusedEditError
+from core.reach import ORDINARY, ReachSettings
 from core.severity import NOTHING_QUIET, Quiet
+from core.strings import STANDARD, Tuning
 from core.tune import Tune
 
 AS_WRITTEN = "As written"
@@ -24,12 +26,16 @@ class Lesson:
         bowings: At least one, in the order shown; names are unique.
         fields: Miscellaneous fields of the file that are not ours, by name, kept from opening to saving.
         quiet: Rules of the check that the teacher turned down.
+        reach: What the check assumes of bow and tempo.
+        tuning: How the fiddle is tuned.
     """
 
     tune: Tune
     bowings: tuple[Bowing, ...]
     fields: immutabledict[str, str] = immutabledict()
     quiet: Quiet = NOTHING_QUIET
+    reach: ReachSettings = ORDINARY
+    tuning: Tuning = STANDARD
 
     def named(self, name: str) -> Bowing:
         """The bowing of this name.

@@ -3,8 +3,8 @@
 A field of ours is named ``bowbench:NAME`` where it belongs to the tune or the lesson, ``bowbench:PART.NAME`` where it
 belongs to the bowing in the part of that id, and ``bowbench:credit.KIND`` for a credit that is no person, right or
 source. A value that is the default is not written, so a missing field reads as the default; a field that cannot be
-read is told and reads as the default too. Fields of other programs, and fields of ours that this version does not
-know, are kept.
+read is told and reads as the default too. Fields of other programs, fields of ours that this version does not know,
+and those of the tune or the lesson that it cannot read, are kept until a value is set that takes their place.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 from fractions import Fraction
 from typing import Any
 
@@ -20,8 +20,10 @@ from immutabledict import immutabledict
 
 from core.accent_plan import AccentPlan, PlanKind, parse_plan
 from core.bowing import Bow, Mark
+from core.reach import ORDINARY, ReachSettings
 from core.severity import NOTHING_QUIET, Quiet, Severity
-from core.tune import MODE_FIFTHS, BarLine, Key
+from core.strings import STANDARD, Tuning, parse_tuning
+from core.tune import MODE_FIFTHS, BarLine, Key, Tempo
 
 PREFIX = "bowbench:"
 FORMAT = "1"
@@ -65,6 +67,8 @@ class TuneFields:
     part_order: tuple[str, ...] = ()
     credit_order: tuple[int, ...] = ()
     quiet: Quiet = NOTHING_QUIET
+    reach: ReachSettings = ORDINARY
+    tuning: Tuning = STANDARD
     bars: Mapping[str, BarFacts] = field(default_factory=immutabledict)
 
 
@@ -178,6 +182,35 @@ def _read_quiet(text: str) -> Quiet:
     return immutabledict(quiet)
 
 
+_REACH_NAMES = [row.name for row in fields(ReachSettings)]
+
+
+def _write_reach(reach: ReachSettings) -> str:
+    """``hair-cm=60 even-cm-s=27.5 tempo=2:112``: what is not as usual; of a tempo the beat and how many a minute."""
+    words = []
+    for row in fields(ReachSettings):
+        value = getattr(reach, row.name)
+        if value != row.default:
+            text = f"{value.beat}:{value.per_minute}" if isinstance(value, Tempo) else repr(value).removesuffix(".0")
+            words.append(f"{row.name.replace('_', '-')}={text}")
+    return " ".join(words)
+
+
+def _read_reach(text: str) -> ReachSettings:
+    values: dict[str, Any] = {}
+    for word in text.split():
+        name, _, value = word.partition("=")
+        key = name.replace("-", "_")
+        if key == "tempo":
+            beat, _, per_minute = value.partition(":")
+            values[key] = Tempo(_read_fraction(beat), _read_fraction(per_minute))
+        elif key in _REACH_NAMES and re.fullmatch(r"\d{1,3}(\.\d{1,17})?", value):
+            values[key] = float(value)
+        else:
+            raise ValueError(word)
+    return ReachSettings(**values)
+
+
 def _write_key(key: Key) -> str:
     """``1,dorian,B-1,F0``: fifths, mode, then each altered step."""
     return ",".join([str(key.fifths), key.mode, *(f"{step}{alter}" for step, alter in key.altered)])
@@ -260,6 +293,8 @@ TUNE_ROWS: dict[str, _Row] = {
         lambda order: " ".join(map(str, order)), lambda text: tuple(_read_number(word) for word in text.split())
     ),
     "quiet": _Row(_write_quiet, _read_quiet),
+    "reach": _Row(_write_reach, _read_reach),
+    "tuning": _Row(str, parse_tuning),
     "bars": _Row(_write_bars, _read_bars),
 }
 BOWING_ROWS: dict[str, _Row] = {
@@ -281,7 +316,7 @@ def to_fields(
         tune: Fields of the tune.
         bowings: Fields of each bowing by part id.
         credits: (kind, text) of the credits that no other element takes.
-        others: Fields of other programs by name.
+        others: Fields of other programs, and what was kept unread, by name.
     Returns:
         (name, text) in the order in which they stand in the file.
     """
@@ -289,7 +324,8 @@ def to_fields(
     for part_id, bowing in bowings.items():
         texts += [(f"{PREFIX}{part_id}.{name}", text) for name, text in _written(bowing, BOWING_ROWS)]
     texts += [(_CREDIT_PREFIX + kind, text) for kind, text in credits]
-    return [*texts, *others.items()]
+    written = {name for name, _ in texts}
+    return [*texts, *((name, text) for name, text in others.items() if name not in written)]
 
 
 def _written(values: Any, rows: Mapping[str, _Row]) -> list[tuple[str, str]]:
@@ -323,12 +359,16 @@ def from_fields(texts: Iterable[tuple[str, str]]) -> Fields:
             continue
         if name.startswith(_CREDIT_PREFIX):
             credits.append((name.removeprefix(_CREDIT_PREFIX), text))
-        elif name.startswith(PREFIX) and (row := TUNE_ROWS.get(key.replace("-", "_"))):
-            _read_into(tune, key.replace("-", "_"), row, name, text, problems)
+            continue
+        if name.startswith(PREFIX) and (row := TUNE_ROWS.get(key.replace("-", "_"))):
+            if _read_into(tune, key.replace("-", "_"), row, text):
+                continue
+            problems.append(f"{_not_understood(name, text)}; the usual value holds, and the field stays in the file.")
         elif name.startswith(PREFIX) and dot and (row := BOWING_ROWS.get(bowing_key)):
-            _read_into(bowings.setdefault(owner, {}), bowing_key, row, name, text, problems)
-        else:
-            others[name] = f"{others[name]}\n{text}" if name in others else text
+            if not _read_into(bowings.setdefault(owner, {}), bowing_key, row, text):
+                problems.append(f"{_not_understood(name, text)}; it was left out.")
+            continue
+        others[name] = f"{others[name]}\n{text}" if name in others else text
     return Fields(
         is_ours=version is not None,
         is_newer=version is not None and version != FORMAT,
@@ -340,8 +380,14 @@ def from_fields(texts: Iterable[tuple[str, str]]) -> Fields:
     )
 
 
-def _read_into(values: dict[str, Any], key: str, row: _Row, name: str, text: str, problems: list[str]) -> None:
+def _read_into(values: dict[str, Any], key: str, row: _Row, text: str) -> bool:
+    """Read one value; False where the text is no such value."""
     try:
         values[key] = row.read(text)
     except (ValueError, IndexError, RecursionError):
-        problems.append(f"The field “{name}” says “{text[:60]}”, which is not understood; it was left out.")
+        return False
+    return True
+
+
+def _not_understood(name: str, text: str) -> str:
+    return f"The field “{name}” says “{text[:60]}”, which is not understood"

@@ -18,10 +18,11 @@ in three equal parts. Stops between hooked notes are counted as if the bow moved
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
 from functools import cached_property
 from itertools import accumulate, pairwise
-from typing import NamedTuple
+from typing import NamedTuple, TypeAlias
 
 from core.bowing import Bow, Bowing, Ornament
 from core.once import once
@@ -30,6 +31,12 @@ from core.tempos import Pace, pace
 from core.tune import Tempo, Tune
 
 ROUNDING_CM = 1e-6
+
+# Beyond these limits a setting is a slip of the pen, not a bow (ours).
+HAIR_CM = (10.0, 100.0)
+SPEEDS_CM_S = (0.5, 300.0)
+BEATS_A_MINUTE = (5, 500)
+BEAT_QUARTERS = (Fraction(1, 8), Fraction(8))
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +48,9 @@ class ReachSettings:
         even_cm_s: The one bow speed of the even model.
         slowest_cm_s, fastest_cm_s: Limits of the bow speed in ordinary playing (Askenfelt, JASA 80, 1986, 1007 and 86,
             1989, 503, from memory).
-        tempo: Played at this tempo, whatever the tune says.
+        tempo: Played at this tempo, whatever the tune says; words beside it are dropped.
+    Raises:
+        ValueError: a value is out of its limits or at odds with another; the text is one sentence.
     """
 
     hair_cm: float = 65.0
@@ -51,8 +60,22 @@ class ReachSettings:
     tempo: Tempo | None = None
 
     def __post_init__(self) -> None:
-        if not (self.hair_cm > 0 and self.even_cm_s > 0 and 0 < self.slowest_cm_s <= self.fastest_cm_s):
-            raise ValueError("hair and speeds must be greater than 0, and the slowest speed not above the fastest")
+        _must_lie("The hair", self.hair_cm, HAIR_CM, "cm")
+        for name, speed in (("slowest", self.slowest_cm_s), ("fastest", self.fastest_cm_s), ("even", self.even_cm_s)):
+            _must_lie(f"The {name} bow speed", speed, SPEEDS_CM_S, "cm/s")
+        if self.slowest_cm_s > self.fastest_cm_s:
+            raise ValueError("The slowest bow speed must not be above the fastest.")
+        if not self.slowest_cm_s <= self.even_cm_s <= self.fastest_cm_s:
+            raise ValueError("The even bow speed must lie between the slowest and the fastest.")
+        if self.tempo is not None:
+            _must_lie("The tempo", self.tempo.per_minute, BEATS_A_MINUTE, "beats a minute")
+            _must_lie("The beat", self.tempo.beat, BEAT_QUARTERS, "quarter notes")
+            object.__setattr__(self, "tempo", replace(self.tempo, text=""))
+
+
+def _must_lie(name: str, value: float | Fraction, limits: tuple[float | Fraction, float | Fraction], unit: str) -> None:
+    if not limits[0] <= value <= limits[1]:
+        raise ValueError(f"{name} must be {float(limits[0]):g} to {float(limits[1]):g} {unit}, not {float(value):g}.")
 
 
 ORDINARY = ReachSettings()
@@ -81,6 +104,10 @@ class Span(NamedTuple):
 
     begin_cm: float
     end_cm: float
+
+
+Room: TypeAlias = tuple[float, float]
+"""The lowest and the highest place, in centimetres from the frog, where the bow can be; none where they cross."""
 
 
 @dataclass(frozen=True)
@@ -116,6 +143,11 @@ class Reach:
     def runs_out(self) -> tuple[int, ...]:
         """Indexes of the moves that leave the hair at whatever speeds within the limits."""
         return runs_out(self.moves, self.settings.hair_cm, self.settings.slowest_cm_s, self.settings.fastest_cm_s)
+
+    @cached_property
+    def rooms(self) -> tuple[Room, ...]:
+        """Where the bow can be after each move at speeds within the limits."""
+        return rooms(self.moves, self.settings.hair_cm, self.settings.slowest_cm_s, self.settings.fastest_cm_s)
 
     @property
     def can_be_evened(self) -> bool:
@@ -182,9 +214,15 @@ def runs_out(moves: Iterable[Move], hair_cm: float, slowest_cm_s: float, fastest
     Returns:
         Indexes of the moves that find no room, ascending. After each the bow is taken to be set down anew.
     """
+    found = rooms(moves, hair_cm, slowest_cm_s, fastest_cm_s)
+    return tuple(index for index, (low, high) in enumerate(found) if low > high)
+
+
+def rooms(moves: Iterable[Move], hair_cm: float, slowest_cm_s: float, fastest_cm_s: float) -> tuple[Room, ...]:
+    """Find where the bow can be after each move; arguments as for ``runs_out``."""
     found = []
     low, high = 0.0, hair_cm  # the bow can stand anywhere between, and nowhere else
-    for index, (_, _, down, seconds, set_down) in enumerate(moves):
+    for _, _, down, seconds, set_down in moves:
         if set_down:
             low, high = 0.0, hair_cm
         if down:
@@ -197,9 +235,13 @@ def runs_out(moves: Iterable[Move], hair_cm: float, slowest_cm_s: float, fastest
             high -= slowest_cm_s * seconds
             if low < 0.0:
                 low = 0.0
-        if low > high + ROUNDING_CM:
-            found.append(index)
-            low, high = 0.0, hair_cm
+        if low > high:
+            if low > high + ROUNDING_CM:
+                found.append((low, high))
+                low, high = 0.0, hair_cm
+                continue
+            low = high
+        found.append((low, high))
     return tuple(found)
 
 

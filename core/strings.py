@@ -30,6 +30,9 @@ SEMITONES_OF_FINGER = {  # above the open string, low and high; common practice,
 }  # fmt: skip
 STRING_SIGNS = {Articulation.OPEN_STRING, Articulation.HARMONIC}
 
+MOST_STRINGS = 8
+_PITCH = "[A-G](?:##?|bb?|♯|♭)?(?:-?[0-9])?"
+
 CROSSING = 4
 LEAP = 2
 FOURTH_FINGER = 1
@@ -41,7 +44,7 @@ Held: TypeAlias = tuple[int, int]
 def _midi(name: str) -> int:
     match = re.fullmatch(r"([A-G])(##?|bb?|)(-?\d)", name)
     if not match:
-        raise ValueError(f"“{name}” is no pitch: expected a letter, # or b, and an octave, such as G3 or C#4")
+        raise ValueError(f"“{name}” is no pitch: expected a letter, # or b, and an octave, such as G3 or C#4.")
     step, signs, octave = match.groups()
     return Pitch(int(octave), step, signs.count("#") - signs.count("b")).midi
 
@@ -51,15 +54,17 @@ class Tuning:
     """Sounding pitches of the open strings.
 
     Attributes:
-        strings: Pitches such as ``"G3"`` or ``"C#4"``, low to high, two or more.
+        strings: Pitches such as ``"G3"`` or ``"C#4"``, low to high, two to ``MOST_STRINGS``.
     """
 
     strings: tuple[str, ...] = ("G3", "D4", "A4", "E5")
 
     def __post_init__(self) -> None:
+        if len(self.strings) > MOST_STRINGS:
+            raise ValueError(f"A tuning names at most {MOST_STRINGS} strings, not {len(self.strings)}.")
         keys = self.open_keys
         if len(keys) < 2 or any(low >= high for low, high in pairwise(keys)):
-            raise ValueError(f"a tuning names two or more strings from low to high, not {', '.join(self.strings)}")
+            raise ValueError(f"A tuning names two or more strings from low to high, not {', '.join(self.strings)}.")
 
     @property
     def open_keys(self) -> tuple[int, ...]:
@@ -70,6 +75,9 @@ class Tuning:
         """
         return tuple(map(_midi, self.strings))
 
+    def __str__(self) -> str:
+        return " ".join(self.strings)
+
     def name(self, string: int) -> str:
         """How players call a string: by its open note, with the octave where two strings share the letter."""
         letters = [pitch.rstrip("-0123456789") for pitch in self.strings]
@@ -77,6 +85,38 @@ class Tuning:
 
 
 STANDARD = Tuning()
+TUNINGS = {
+    "standard": STANDARD,
+    "high bass": Tuning(("A3", "D4", "A4", "E5")),
+    "cross tuning": Tuning(("A3", "E4", "A4", "E5")),
+    "cross tuning with a third": Tuning(("A3", "E4", "A4", "C#5")),
+    "low treble": Tuning(("G3", "D4", "A4", "D5")),
+    "low cross tuning": Tuning(("G3", "D4", "G4", "D5")),
+    "all on D": Tuning(("D3", "D4", "A4", "D5")),
+}
+"""Tunings in common use; common practice, no source. The names are plain descriptions, ours but for the first."""
+
+
+def parse_tuning(text: str) -> Tuning:
+    """Read a tuning.
+
+    Args:
+        text: Open strings from low to high, parted by spaces or commas or not at all: ``G3 D4 A4 E5``, ``A E A C#``.
+            Of four strings without an octave each is taken as near to the standard tuning as can be.
+    Raises:
+        ValueError: it is none; the text is one sentence.
+    """
+    if not re.fullmatch(rf"[\s,]*({_PITCH}[\s,]*)+", text):
+        raise ValueError(f"“{text.strip()}” is no tuning: expected open strings from low to high, such as G3 D4 A4 E5.")
+    pitches = [pitch.replace("♯", "#").replace("♭", "b") for pitch in re.findall(_PITCH, text)]
+    if not any(pitch[-1].isdigit() for pitch in pitches) and len(pitches) == len(STANDARD.strings):
+        pitches = [_nearest(pitch, key) for pitch, key in zip(pitches, STANDARD.open_keys, strict=True)]
+    return Tuning(tuple(pitches))
+
+
+def _nearest(name: str, key: int) -> str:
+    """The pitch of this name that is nearest to a MIDI key, the lower of two as near."""
+    return min((f"{name}{octave}" for octave in range(10)), key=lambda pitch: abs(_midi(pitch) - key))
 
 
 @dataclass(frozen=True, slots=True)

@@ -235,7 +235,8 @@ def _lessons(parts: Sequence[DraftPart], header: _Header, complaints: Complaints
         tune = _tune(header, leader.tempo, built.bars)
         if len(groups) > 1:
             tune = replace(tune, number=index + 1, title=", ".join(filter(None, (tune.title, leader.name))))
-        lesson = Lesson(tune, (), header.fields.others, header.fields.tune.quiet)
+        of_tune = header.fields.tune
+        lesson = Lesson(tune, (), header.fields.others, of_tune.quiet, of_tune.reach, of_tune.tuning)
         for part, of_part in group:
             drafts = [(draft, note_id) for (draft, _), (_, note_id) in zip(of_part.drafts, built.drafts, strict=True)]
             name = part.name if is_ours or len(group) > 1 else AS_WRITTEN

@@ -76,6 +76,8 @@ def _add_header(root: etree._Element, lesson: Lesson, part_ids: list[str]) -> No
             part_order=tune.part_order,
             credit_order=shelves.order,
             quiet=lesson.quiet,
+            reach=lesson.reach,
+            tuning=lesson.tuning,
             bars=_bar_facts(tune),
         ),
         {part_id: _bowing_fields(tune, bowing) for part_id, bowing in zip(part_ids, lesson.bowings, strict=True)},

@@ -3,6 +3,8 @@
 import json
 import subprocess
 import sys
+from dataclasses import replace
+from fractions import Fraction
 from pathlib import Path
 
 import pytest
@@ -11,7 +13,10 @@ from app.cli import main
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing, set_plan
 from core.lesson import Lesson
+from core.reach import ReachSettings
 from core.reading import read_file
+from core.strings import Tuning
+from core.tune import Tempo
 from core.writing.musicxml import write_musicxml
 
 SEVEN = """X:7
@@ -139,6 +144,46 @@ def test_another_plan_holds_in_every_bar(tmp_path, capsys):
 
     assert told(as_drawn) > 0
     assert told(overruled) == 0
+
+
+OCTAVES = "X:1\nT:Octaves\nM:6/8\nL:1/8\nR:jig\nK:G\n(G3g3)|(A6|A6)|A3A3|\n"
+
+
+def told(capsys, *arguments):
+    _, found = checked(capsys, *arguments)
+    return {finding["rule"]: finding["text"] for finding in found["files"][0]["tunes"][0]["bowings"][0]["findings"]}
+
+
+def test_another_tempo_is_counted_in_beats_of_the_dance(book, capsys):
+    assert "stroke-beyond-bow" not in told(capsys, book(OCTAVES))
+    slow = told(capsys, book(OCTAVES), "--tempo", "15.5")
+    assert "(dotted quarter = 15.5)" in slow["stroke-beyond-bow"]  # four of them last 15.5 s and need 77 cm at 5 cm/s
+
+
+def test_another_tuning_has_other_leaps(book, capsys):
+    assert "slur-leaps-string" in told(capsys, book(OCTAVES))
+    assert "slur-leaps-string" not in told(capsys, book(OCTAVES), "--tuning", "G3 D4 G4 D5")
+    assert "from the E4 string" in told(capsys, book(OCTAVES), "--tuning", "AEAE")["slur-leaps-string"]
+
+
+def test_what_a_lesson_sets_is_judged_by(book, tmp_path, capsys):
+    lesson = read_file(OCTAVES.encode()).lessons[0]
+    path = tmp_path / "lesson.musicxml"
+    slow = ReachSettings(tempo=Tempo(Fraction(1, 2), Fraction(30)))
+    kept = replace(lesson, reach=slow, tuning=Tuning(("G3", "D4", "G4", "D5")))
+    path.write_text(write_musicxml(kept), encoding="utf-8")
+    assert told(capsys, str(path)).keys() & {"stroke-beyond-bow", "slur-leaps-string"} == {"stroke-beyond-bow"}
+    overruled = told(capsys, str(path), "--tempo", "127", "--tuning", "G3 D4 A4 E5")
+    assert overruled.keys() & {"stroke-beyond-bow", "slur-leaps-string"} == {"slur-leaps-string"}
+
+
+@pytest.mark.parametrize(
+    ("option", "value"),
+    [("--tempo", "0"), ("--tempo", "fast"), ("--tempo", "1e2"), ("--tuning", "H"), ("--tuning", "")],
+)
+def test_a_tempo_or_tuning_without_sense_is_a_wrong_call(book, capsys, option, value):
+    assert main(["check", book(OCTAVES), option, value]) == 2
+    assert f"“{value}” is no {option[2:]}" in capsys.readouterr().err
 
 
 def test_sheet_writes_a_pdf(book, tmp_path, qapp):

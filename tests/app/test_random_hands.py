@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QApplication
 from app.accent_strip import onset
 from app.main_window import MainWindow
 from app.welcome import sample_files
-from core.check import check
+from core.lesson_check import check_lesson
 
 LEFT = Qt.MouseButton.LeftButton
 KEYS = [
@@ -86,7 +86,7 @@ def test_two_busy_hands_break_nothing_and_undo_leads_back(qtbot, window, dialogs
         if step % 5 == 0:
             QApplication.processEvents()
     state, end = document.state, document.state.lesson
-    fresh = check(state.tune, state.bowing)
+    fresh = check_lesson(state.lesson, state.bowing)
     assert window.side_list.totals.totals == fresh.totals
     assert window.side_list.model.findings == fresh.findings
     assert set(window.page.signs) <= set(state.tune.places)

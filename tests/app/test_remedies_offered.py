@@ -15,7 +15,6 @@ from app.remedy_search import RemedySearch, search
 from app.side_list import SideList
 from core.check import Remedy, check
 from core.reading.abc import read_abc
-from core.severity import NOTHING_QUIET
 
 LEFT = Qt.MouseButton.LeftButton
 ODD = "X:1\nM:4/4\nL:1/4\nK:D\n|:d f a f|d2 f a:|\n"  # seven strokes: the second time begins up
@@ -113,7 +112,7 @@ def test_a_dropped_search_tells_nothing(qtbot):
     looks = RemedySearch()
     told = []
     looks.found.connect(told.append)
-    looks.start(lesson.tune, lesson.bowings[0], NOTHING_QUIET, finding)
+    looks.start(lesson, lesson.bowings[0], finding)
     QTest.qWait(30)
     looks.stop()
     QTest.qWait(100)
@@ -125,9 +124,9 @@ def test_a_dropped_search_stops_at_its_next_trial():
     lesson = read_abc(ODD).lessons[0]
     finding = check(lesson.tune, lesson.bowings[0]).findings[0]
     dropped = Event()
-    assert search(lesson.tune, lesson.bowings[0], NOTHING_QUIET, finding, dropped) != ()
+    assert search(lesson, lesson.bowings[0], finding, dropped) != ()
     dropped.set()
-    assert search(lesson.tune, lesson.bowings[0], NOTHING_QUIET, finding, dropped) == ()
+    assert search(lesson, lesson.bowings[0], finding, dropped) == ()
 
 
 @pytest.mark.parametrize(

@@ -13,7 +13,8 @@ from collections import Counter
 from statistics import median
 from time import perf_counter
 
-from core.check import Severity, check
+from core.check import Severity
+from core.lesson_check import check_lesson
 from core.reading.abc import read_abc
 from core.remedies import TURNING, remedies
 from tests.outside.abc_collections import FOLDERS, sources
@@ -34,7 +35,7 @@ def main() -> None:
         began = perf_counter()
         lessons = read_abc(source.text).lessons
         read = perf_counter()
-        reports = [(lesson, check(lesson.tune, lesson.bowings[0])) for lesson in lessons]
+        reports = [(lesson, check_lesson(lesson, lesson.bowings[0])) for lesson in lessons]
         checked = perf_counter()
         reading.append(1000 * (read - began))
         checking.append(1000 * (checked - read))

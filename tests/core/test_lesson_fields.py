@@ -1,4 +1,4 @@
-from dataclasses import fields
+from dataclasses import fields, replace
 from fractions import Fraction
 
 import pytest
@@ -17,8 +17,10 @@ from core.lesson_fields import (
     from_fields,
     to_fields,
 )
+from core.reach import ReachSettings
 from core.severity import Severity
-from core.tune import BarLine, Key
+from core.strings import Tuning
+from core.tune import BarLine, Key, Tempo
 
 TUNE = TuneFields(
     number=7,
@@ -27,6 +29,8 @@ TUNE = TuneFields(
     part_order=("A", "A", "B"),
     credit_order=(1, 0),
     quiet=immutabledict({"retake": None, "accent-up": Severity.NOTE}),
+    reach=ReachSettings(hair_cm=60, even_cm_s=27.5, tempo=Tempo(Fraction(3, 2), Fraction(225, 2))),
+    tuning=Tuning(("A3", "E4", "A4", "C#5")),
     bars={
         "0": BarFacts(start=Fraction(3, 2)),
         "8X1": BarFacts(Fraction(1, 2), 3, BarLine.FINAL, Key(-1, "dorian", (("B", -1), ("F", 0)))),
@@ -49,6 +53,8 @@ TEXTS = [
     ("bowbench:part-order", '["A", "A", "B"]'),
     ("bowbench:credit-order", "1 0"),
     ("bowbench:quiet", "accent-up=note retake=off"),
+    ("bowbench:reach", "hair-cm=60 even-cm-s=27.5 tempo=3/2:225/2"),
+    ("bowbench:tuning", "A3 E4 A4 C#5"),
     ("bowbench:bars", "0 start=3/2; 8X1 start=1/2 times=3 line=final key=-1,dorian,B-1,F0"),
     ("bowbench:P1.accents", "0,3/2"),
     ("bowbench:P1.accent-changes", "0=none 12=0,3/2"),
@@ -110,6 +116,17 @@ def test_a_later_version_is_told_and_its_fields_are_kept() -> None:
         ("other-titles", "[" * 100_000),
         ("part-order", "A A B"),
         ("credit-order", "1 x"),
+        ("reach", "hair-cm=0"),
+        ("reach", "hair-cm=1e1"),
+        ("reach", "hair-cm=6" + "5" * 100_000),
+        ("reach", "rosin-cm=5"),
+        ("reach", "slowest-cm-s=40"),
+        ("reach", "tempo=112"),
+        ("reach", "tempo=0:112"),
+        ("reach", "tempo=2:0"),
+        ("tuning", "G3"),
+        ("tuning", "G3 H4"),
+        ("tuning", "E5 A4 D4 G3"),
         ("bars", "0 start=3/0"),
         ("bars", "0 start=1e99999999"),
         ("bars", "0 weather=wet"),
@@ -130,3 +147,10 @@ def test_a_field_that_cannot_be_read_is_told_and_reads_as_the_default(name: str,
     assert (read.tune, read.bowing("P1")) == (TuneFields(), BowingFields())
     assert len(read.problems) == 1
     assert read.problems[0].startswith(f"The field “bowbench:{name}” says “{text[:60]}”")
+
+
+def test_a_field_of_the_lesson_that_cannot_be_read_stays_until_a_value_takes_its_place() -> None:
+    read = from_fields([("bowbench:format", "1"), ("bowbench:tuning", "G3 H4")])
+    assert to_fields(read.tune, {}, [], read.others) == [("bowbench:format", "1"), ("bowbench:tuning", "G3 H4")]
+    tuned = replace(read.tune, tuning=Tuning(("A3", "D4", "A4", "E5")))
+    assert to_fields(tuned, {}, [], read.others)[1:] == [("bowbench:tuning", "A3 D4 A4 E5")]

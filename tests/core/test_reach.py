@@ -1,12 +1,14 @@
+import re
 from dataclasses import replace
 from fractions import Fraction
+from typing import Any
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from core.bowing import Ornament, Signs, set_signs
-from core.reach import Move, Reach, ReachSettings, drift_cm, runs_out, work_out_reach
+from core.reach import Move, Reach, ReachSettings, drift_cm, rooms, runs_out, work_out_reach
 from core.strokes import work_out
 from core.tune import Tempo
 from tests.core.builders import bowed
@@ -96,7 +98,7 @@ class TestEvenedBow:
     def test_one_second_brings_back_what_six_took_or_does_not(
         self, fastest_cm_s: float, expected: tuple[int, ...]
     ) -> None:
-        settings = replace(SLOW, fastest_cm_s=fastest_cm_s)  # at 5 cm/s six seconds take 30 cm
+        settings = replace(SLOW, even_cm_s=8, fastest_cm_s=fastest_cm_s)  # at 5 cm/s six seconds take 30 cm
         assert reach("A6Bc-|c5de2-|e4fg3|", settings).runs_out == expected
 
     @given(
@@ -108,21 +110,42 @@ class TestEvenedBow:
     ) -> None:
         moves = [Move(0, 0, down, length, lift == 0) for down, length, lift in drawn]
         everywhere = set(range(hair + 1))
+        found = rooms(moves, hair, slowest, slowest + more)
         places, expected = everywhere, []
         for index, move in enumerate(moves):
             begin = everywhere if move.set_down else places
             ways = range(slowest * int(move.seconds), (slowest + more) * int(move.seconds) + 1)
             places = {place + (way if move.down else -way) for place in begin for way in ways} & everywhere
-            if not places:
+            low, high = found[index]
+            if places:
+                assert (low, high) == (min(places), max(places))
+            else:
+                assert low > high
                 expected.append(index)
                 places = everywhere
         assert runs_out(moves, hair, slowest, slowest + more) == tuple(expected)
 
 
-@pytest.mark.parametrize("wrong", [{"hair_cm": 0}, {"even_cm_s": -1}, {"slowest_cm_s": 0}, {"slowest_cm_s": 101}])
-def test_settings_without_sense_are_refused(wrong: dict[str, float]) -> None:
-    with pytest.raises(ValueError, match="greater than 0"):
+@pytest.mark.parametrize(
+    ("wrong", "sentence"),
+    [
+        ({"hair_cm": 0}, "The hair must be 10 to 100 cm, not 0."),
+        ({"hair_cm": float("nan")}, "The hair must be 10 to 100 cm, not nan."),
+        ({"even_cm_s": -1}, "The even bow speed must be 0.5 to 300 cm/s, not -1."),
+        ({"fastest_cm_s": float("inf")}, "The fastest bow speed must be 0.5 to 300 cm/s, not inf."),
+        ({"slowest_cm_s": 101}, "The slowest bow speed must not be above the fastest."),
+        ({"even_cm_s": 4}, "The even bow speed must lie between the slowest and the fastest."),
+        ({"tempo": Tempo(Fraction(1), Fraction(0))}, "The tempo must be 5 to 500 beats a minute, not 0."),
+        ({"tempo": Tempo(Fraction(9), Fraction(60))}, "The beat must be 0.125 to 8 quarter notes, not 9."),
+    ],
+)
+def test_settings_without_sense_are_refused_in_one_sentence(wrong: dict[str, Any], sentence: str) -> None:
+    with pytest.raises(ValueError, match=f"^{re.escape(sentence)}$"):
         ReachSettings(**wrong)
+
+
+def test_words_beside_a_tempo_set_are_dropped() -> None:
+    assert ReachSettings(tempo=Tempo(Fraction(1), Fraction(60), "Gently")).tempo == Tempo(Fraction(1), Fraction(60))
 
 
 def test_drift_at_two_speeds() -> None:

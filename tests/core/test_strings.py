@@ -9,7 +9,19 @@ from immutabledict import immutabledict
 
 from core.bowing import Articulation, Bowing, Signs
 from core.reading.abc import read_abc
-from core.strings import CROSSING, FOURTH_FINGER, LEAP, STANDARD, Leap, Tuning, crossings, leaps, strings_of
+from core.strings import (
+    CROSSING,
+    FOURTH_FINGER,
+    LEAP,
+    STANDARD,
+    TUNINGS,
+    Leap,
+    Tuning,
+    crossings,
+    leaps,
+    parse_tuning,
+    strings_of,
+)
 from core.tune import Bar, Note, Pitch, Tune
 
 NAMES = "GDAE"
@@ -90,6 +102,31 @@ class TestTuning:
 
     def test_keys_of_the_open_strings(self) -> None:
         assert Tuning().open_keys == (55, 62, 69, 76)  # General MIDI 1, from memory
+
+    @pytest.mark.parametrize(
+        ("text", "expected"),
+        [
+            ("G3 D4 A4 E5", ("G3", "D4", "A4", "E5")),
+            (" A4, E5 ", ("A4", "E5")),
+            ("AEAE", ("A3", "E4", "A4", "E5")),
+            ("A E A C♯", ("A3", "E4", "A4", "C#5")),
+            ("D D A D", ("D3", "D4", "A4", "D5")),
+            ("F B♭ F Bb", ("F3", "Bb3", "F4", "Bb4")),
+            ("C3G3D4A4E5", ("C3", "G3", "D4", "A4", "E5")),
+        ],
+    )
+    def test_a_typed_tuning_is_read(self, text: str, expected: tuple[str, ...]) -> None:
+        assert parse_tuning(text) == Tuning(expected)
+
+    @pytest.mark.parametrize("text", ["", "G3", "GDAH", "g d a e", "E5 A4 D4 G3", "G D A", "G3 D4 A4 E5;", "A" * 99])
+    def test_typed_nonsense_is_refused_in_one_sentence(self, text: str) -> None:
+        with pytest.raises(ValueError, match=r"^[^.]+\.$"):
+            parse_tuning(text)
+
+    @pytest.mark.parametrize("tuning", TUNINGS.values(), ids=TUNINGS)
+    def test_every_common_tuning_is_read_as_it_is_written(self, tuning: Tuning) -> None:
+        assert parse_tuning(str(tuning)) == tuning
+        assert parse_tuning("".join(pitch[:-1] for pitch in tuning.strings)) == tuning
 
     @pytest.mark.parametrize("pitches", [("G3",), ("D4", "G3"), ("G3", "H4"), ("G3", "4D"), ()])
     def test_what_is_no_tuning_is_refused(self, pitches: tuple[str, ...]) -> None:

@@ -16,7 +16,9 @@ from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Articulation, Bow, Bowing, Grace, Join, Mark, Ornament, Signs, can_join
 from core.check import RULES
 from core.lesson import Lesson
+from core.reach import HAIR_CM, ORDINARY, SPEEDS_CM_S, ReachSettings
 from core.severity import Severity
+from core.strings import MOST_STRINGS, STANDARD, Tuning
 from core.tune import (
     MODE_FIFTHS,
     SHARP_ORDER,
@@ -265,7 +267,22 @@ def lessons(draw: st.DrawFn) -> Lesson:
         tuple(draw(bowings(tune, name)) for name in names),
         immutabledict(draw(st.dictionaries(names_of_others, legal_text, max_size=2))),
         immutabledict(draw(st.dictionaries(st.sampled_from(tuple(RULES)), st.sampled_from((Severity.NOTE, None))))),
+        draw(st.just(ORDINARY) | reach_settings()),
+        draw(st.just(STANDARD) | tunings()),
     )
+
+
+@st.composite
+def reach_settings(draw: st.DrawFn) -> ReachSettings:
+    """Bow, speeds and tempo within their limits."""
+    slowest, even, fastest = sorted(draw(st.tuples(*[st.floats(*SPEEDS_CM_S)] * 3)))
+    return ReachSettings(draw(st.floats(*HAIR_CM)), even, slowest, fastest, draw(st.none() | _tempos()))
+
+
+def tunings() -> st.SearchStrategy[Tuning]:
+    """Two to eight open strings."""
+    strings = st.lists(pitches, min_size=2, max_size=MOST_STRINGS, unique_by=lambda pitch: pitch.midi)
+    return strings.map(lambda found: Tuning(tuple(map(str, sorted(found, key=lambda pitch: pitch.midi)))))
 
 
 def _typed(text: str, meter: str = "4/4", part_order: str = "") -> Lesson:
