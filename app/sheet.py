@@ -6,14 +6,14 @@ Lines are never split or cut: where one would not fit it begins the next page.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Container, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from PySide6.QtGui import QPainter
 
 from app.bow_sign_painting import ROW_LABELS, bow_sign_path, paint_bow_signs
 from app.painting import PRINT_INKS, Inks, paint_picture, paint_text, run_width
-from core.bowing import Bow, Bowing, Join
+from core.bowing import Bow, Bowing, Join, Ornament
 from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs, rows_shown
 from core.engraving.engraver import Engraver
 from core.engraving.lines import break_lines
@@ -218,7 +218,8 @@ def _pages(lesson: Lesson, settings: SheetSettings, engraver: Engraver, before: 
     bowed = [_engrave(lesson.tune, bowing, settings, engraver) for bowing in lesson.bowings]
     used = [sign for lines in bowed for line in lines for sign in line.signs.values()]
     hooked = any(how is Join.HOOK for bowing in lesson.bowings for how in bowing.joins.values())
-    flow.begin(used, hooked)
+    ornaments = {sign for bowing in lesson.bowings for signs in bowing.signs.values() for sign in signs.ornaments}
+    flow.begin(used, hooked, ornaments)
     for bowing, lines in zip(lesson.bowings, bowed, strict=True):
         flow.add_bowing(bowing.name, lines)
     flow.end()
@@ -266,7 +267,7 @@ class _Flow:
     def right(self) -> float:
         return self.settings.paper.width_mm - self.settings.margin_mm
 
-    def begin(self, used: Sequence[BowSign], hooked: bool) -> None:
+    def begin(self, used: Sequence[BowSign], hooked: bool, ornaments: Container[Ornament]) -> None:
         """Head of the first page, and the legend at its foot."""
         tune, width = self.lesson.tune, self.settings.width_mm
         self.y = self.settings.margin_mm
@@ -286,7 +287,7 @@ class _Flow:
                 self._text(part, self.right, Anchor.END, BODY_MM)
         self.y = max(self.y, below)
         if self.settings.legend:
-            self._legend(used, hooked)
+            self._legend(used, hooked, ornaments)
 
     def add_bowing(self, name: str, lines: Sequence[PlacedLine]) -> None:
         """A bowing: its name with its first line, then the others."""
@@ -372,12 +373,12 @@ class _Flow:
         self.pages.append(Page(tuple(self.lines), tuple(self.texts), tuple(self.signs)))
         self.lines, self.texts, self.signs, self.loose = [], [], [], []
 
-    def _legend(self, used: Sequence[BowSign], hooked: bool) -> None:
+    def _legend(self, used: Sequence[BowSign], hooked: bool, ornaments: Container[Ornament]) -> None:
         """What the signs mean, at the foot of the page, in as many rows as it takes."""
         size = 1.8 * NOTE_MM
         rows: list[list[tuple[BowSign | None, str, float]]] = [[]]
         x = 0.0
-        for sign, text in legend(used, hooked):
+        for sign, text in legend(used, hooked, ornaments):
             shown = 0.0 if sign is None else bow_sign_path(sign.bows[0], sign.retake, size).boundingRect().width()
             width = shown + NOTE_MM / 2 + run_width(Run(text, NOTE_MM)) + 1.5 * NOTE_MM
             if rows[-1] and x + width > self.settings.width_mm:
@@ -402,12 +403,15 @@ class _Flow:
         self.foot -= leading * len(rows) + LINE_GAP_MM
 
 
-def legend(used: Sequence[BowSign], hooked: bool) -> Iterator[tuple[BowSign | None, str]]:
+def legend(
+    used: Sequence[BowSign], hooked: bool, ornaments: Container[Ornament] = ()
+) -> Iterator[tuple[BowSign | None, str]]:
     """What to say about the signs that a sheet uses.
 
     Args:
         used: All signs of the sheet.
         hooked: Some stroke has a stop inside it.
+        ornaments: Ornaments of the sheet; those that are explained have a sign that other music does not know.
     Returns:
         A sign, or None where the text stands alone, and what it means.
     """
@@ -423,6 +427,10 @@ def legend(used: Sequence[BowSign], hooked: bool) -> Iterator[tuple[BowSign | No
         yield BowSign((Bow.DOWN,), True, True), "lift, take the same bow again"
     if hooked:
         yield None, "dots under a slur: stop the bow, go on the same way"
+    if Ornament.ROLL in ornaments:
+        yield None, "~ roll"
+    if Ornament.CUT in ornaments:
+        yield None, "/ cut"
 
 
 # -------------------------------------------------------------------------------------------------------------- texts

@@ -27,6 +27,7 @@ class Command(NamedTuple):
 
 DOWN_BOW = "E610"  # stringsDownBow
 UP_BOW = "E612"  # stringsUpBow
+WAVE = "EAAF"  # wiggleGlissando, one wave of it: a roll, which ABC 2.1 (4.14) writes "~" and SMuFL has no sign for
 
 _FLAT = 1e-9  # a coefficient that counts as zero
 _TOKEN = re.compile(r"[A-Za-z]|-?\d*\.?\d+(?:e-?\d+)?")

@@ -47,8 +47,9 @@ CONTROL_SIGNS = {  # articulation -> an element of its own that points at the no
 # Beside texts over notes, so that a finger is as wide as the head and clears the stem, and words clear bow signs. Never
 # painted, and no text of ours begins or ends with it (``clean_text``).
 BESIDE_TEXT = "\u00a0"
+ROLL_ROOM = "ECA2"  # never drawn, and as large as a turn: a wave as wide stands there
 ORNAMENTS = {  # ornament -> an element that points at the note
-    Ornament.ROLL: '<turn {at} place="above"/>',
+    Ornament.ROLL: f'<turn {{at}} place="above" glyph.auth="smufl" glyph.num="U+{ROLL_ROOM}"/>',
     Ornament.TURN: '<turn {at} place="above" form="upper"/>',
     Ornament.INVERTED_TURN: '<turn {at} place="above" form="lower"/>',
     Ornament.TRILL: '<trill {at} place="above"/>',

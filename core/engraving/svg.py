@@ -12,9 +12,9 @@ from dataclasses import dataclass, replace
 from types import MappingProxyType
 from xml.parsers import expat
 
-from core.engraving.glyphs import Command, parse_outline
+from core.engraving.glyphs import WAVE, Command, parse_outline
 from core.engraving.kinds import Kind
-from core.engraving.mei import BESIDE_TEXT, ROOM_GLYPHS, Document, Name
+from core.engraving.mei import BESIDE_TEXT, ROLL_ROOM, ROOM_GLYPHS, Document, Name
 from core.engraving.picture import (
     SIGN_SCALE,
     Anchor,
@@ -253,7 +253,7 @@ class _Reader:
             return
         if group.kind is Kind.NOTE and _FIRST_HEAD <= code <= _LAST_HEAD:
             self._heads.setdefault(group.owner, []).append(glyph.box.centre)
-        self._add(glyph, group)
+        self._add(_wave(glyph) if code == ROLL_ROOM else glyph, group)
 
     def _add(self, shape: Shape, group: _Group) -> None:
         if group.kind is Kind.NOTE and group.owner:
@@ -354,6 +354,14 @@ class _Reader:
 
 def _staff_line(y: float, left: float, right: float, pen: float) -> Outline:
     return Outline((Command("M", (left, y)), Command("L", (right, y))), False, pen, kind=Kind.STAFF)
+
+
+def _wave(room: Glyph) -> Glyph:
+    """The sign of a roll in the room kept for it: as wide, half-way up."""
+    wave = room._replace(code=WAVE)
+    wave = wave._replace(size=room.size * room.box.width / wave.box.width)
+    centre = wave.box.centre
+    return wave._replace(x=room.x + room.box.centre.x - centre.x, y=room.y + room.box.centre.y - centre.y)
 
 
 def _placed(group: _Group, transform: str) -> tuple[float, float, float]:

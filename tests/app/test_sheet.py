@@ -9,7 +9,7 @@ import pytest
 
 from app.painting import run_width
 from app.sheet import A4, LETTER, Page, SheetSettings, lay_out, legend
-from core.bowing import Bow, Bowing, separate_bows, toggle_retake
+from core.bowing import Bow, Bowing, Ornament, separate_bows, toggle_retake
 from core.engraving.bow_signs import BowSign, MarkDensity
 from core.engraving.picture import Anchor, Box, Text
 from core.lesson import Lesson
@@ -182,8 +182,8 @@ def test_a_line_taller_than_the_page_is_shown_whole() -> None:
 class TestLegend:
     """Only what the sheet uses is explained."""
 
-    def told(self, *used: BowSign, hooked: bool = False) -> list[str]:
-        return [text for _, text in legend(used, hooked)]
+    def told(self, *used: BowSign, hooked: bool = False, ornaments: tuple[Ornament, ...] = ()) -> list[str]:
+        return [text for _, text in legend(used, hooked, ornaments)]
 
     def test_what_is_not_used_is_not_explained(self) -> None:
         assert self.told(BowSign((Bow.DOWN,), True)) == ["down-bow"]
@@ -199,6 +199,11 @@ class TestLegend:
         assert self.told(pair)[-1] == "row 1.: first time, row 2.: next time"
         assert "lift, take the same bow again" in self.told(lift)
         assert self.told(hooked=True) == ["dots under a slur: stop the bow, go on the same way"]
+
+    def test_ornaments_that_are_written_in_fiddle_tunes_only(self) -> None:
+        assert self.told(ornaments=(Ornament.TURN, Ornament.ROLL)) == ["~ roll"]
+        assert self.told(ornaments=(Ornament.CUT,)) == ["/ cut"]
+        assert self.told(ornaments=(Ornament.TRILL, Ornament.TURN)) == []
 
     def test_it_stands_at_the_foot_of_the_first_page_and_can_be_left_out(self) -> None:
         given = lesson("GABc d2(de)|" * 8)

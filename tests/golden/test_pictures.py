@@ -14,6 +14,7 @@ from app.sheet import SheetSettings, lay_out, paint_page
 from core.bowing import Bow, Bowing, Join, fix_bow, join, separate_bows, toggle_retake
 from core.engraving.bow_signs import MarkDensity, bow_signs, rows_kept
 from core.engraving.engraver import Engraver
+from core.engraving.glyphs import WAVE
 from core.engraving.kinds import Kind
 from core.engraving.lines import break_lines
 from core.engraving.picture import Glyph, Picture
@@ -115,7 +116,7 @@ def test_a_reel_with_all_that_a_teacher_writes() -> None:
     pictures, image = engraved(given.tune, given.bowings[0])
     assert [len(picture.slurs) for picture in pictures] == [6, 4, 3]
     assert sum(curve.tie for picture in pictures for curve in picture.curves) == 1
-    assert signs_drawn(pictures) == {"E567": 1}
+    assert signs_drawn(pictures) == {WAVE: 1}
     assert_approved(image, "page-reel")
 
 

@@ -266,14 +266,32 @@ class TestKeeping:
 
 @pytest.mark.parametrize(
     ("ornament", "code"),
-    [(Ornament.TURN, "E567"), (Ornament.INVERTED_TURN, "E568"), (Ornament.TRILL, "E566"), (Ornament.ROLL, "E567"),
+    [(Ornament.TURN, "E567"), (Ornament.INVERTED_TURN, "E568"), (Ornament.TRILL, "E566"), (Ornament.ROLL, "EAAF"),
      (Ornament.MORDENT, "E56D"), (Ornament.UPPER_MORDENT, "E56C"), (Ornament.SLIDE, "E587")],
 )  # fmt: skip
 def test_ornaments_have_the_signs_of_the_standard(engraver: Engraver, ornament: Ornament, code: str) -> None:
-    """SMuFL 1.4: ornamentTurn, ornamentTurnInverted, ornamentTrill, ornamentMordent, ornamentShortTrill, -Schleifer."""
+    """SMuFL 1.4: ornamentTurn, ornamentTurnInverted, ornamentTrill, ornamentMordent, ornamentShortTrill, -Schleifer.
+
+    It has no roll: ABC 2.1 (4.14) writes a wave, and SMuFL's wave is wiggleGlissando.
+    """
     tune, bowing = bowed("A8|")
     bowing = replace(bowing, signs=immutabledict({"b0n1": Signs(ornaments=(ornament,))}))
     assert glyphs(engraver.engrave(tune, bowing, Line(0, 1), {}), Kind.SIGN) == {code: 1}
+
+
+def test_a_roll_stands_where_a_turn_would_and_is_as_wide(engraver: Engraver) -> None:
+    """So that the two are told apart by their shape alone, and neither runs into its neighbours."""
+    tune, plain = bowed("A8|")
+    boxes = []
+    for ornament in (Ornament.ROLL, Ornament.TURN):
+        bowing = replace(plain, signs=immutabledict({"b0n1": Signs(ornaments=(ornament,))}))
+        picture = engraver.engrave(tune, bowing, Line(0, 1), {})
+        boxes += [shape.box for shape in picture.shapes if isinstance(shape, Glyph) and shape.kind is Kind.SIGN]
+    roll, turn = boxes
+    assert roll.centre.x == pytest.approx(turn.centre.x, abs=0.1 * turn.width)
+    assert roll.centre.y == pytest.approx(turn.centre.y, abs=0.3 * turn.height)
+    assert roll.width == pytest.approx(turn.width, rel=0.15)
+    assert roll.bottom < picture.boxes["b0n1"].top
 
 
 def test_every_articulation_is_drawn_and_belongs_to_its_note(engraver: Engraver) -> None:
