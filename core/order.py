@@ -20,6 +20,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import NamedTuple
 
 from core.once import once
 from core.tune import Bar, Jump, Tune
@@ -31,8 +32,7 @@ LEAVES_FOR_CODA = {Jump.DA_CAPO, Jump.DAL_SEGNO, Jump.DA_CAPO_AL_CODA, Jump.DAL_
 GOES_TO_SEGNO = {Jump.DAL_SEGNO, Jump.DAL_SEGNO_AL_FINE, Jump.DAL_SEGNO_AL_CODA}
 
 
-@dataclass(frozen=True, slots=True)
-class Visit:
+class Visit(NamedTuple):
     """One playing of one bar.
 
     Attributes:
