@@ -1,1 +1,11 @@
 """The planner: bowings proven best for an accent plan."""
+
+from core.planner.plan import Plan, plan_bowing
+from core.planner.problem import Problem, RefusedPlanError, pose
+from core.planner.score import Score, score
+from core.planner.settings import Flow, PlannerSettings, Weights
+
+__all__ = [
+    "Flow", "Plan", "PlannerSettings", "Problem", "RefusedPlanError", "Score", "Weights",
+    "plan_bowing", "pose", "score",
+]  # fmt: skip

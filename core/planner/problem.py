@@ -200,11 +200,12 @@ def pose(
         first = bars[numbers[start]].first
         bow = work_out(tune, bowing).bows[notes[first].note_id][0]
         notes[first] = notes[first]._replace(bow=bow)
-    _part_whole_bars_held(notes, bars)
     crossings = tuple(
         Crossing(numbers[before], numbers[after], runs_on, over_rest, times)
         for (before, after, runs_on, over_rest), times in walk.crossings.items()
     )
+    _part_whole_bars_held(notes, bars, crossings)
+    _heed_marks_behind_jumps(kept, notes, bars, crossings)
     problem = Problem(tune, kept, settings, tuple(notes), tuple(bars), crossings)
     _refuse_strokes_of_three_bars(problem)
     return problem
@@ -246,7 +247,7 @@ def _walk(tune: Tune) -> _Walk:
             continue
         if before is not None:
             over_rest = rest or bar.notes[0].is_rest
-            runs_on = not over_rest and first_places[before + 1] == first_places[index]
+            runs_on = not again and not over_rest and first_places[before + 1] == first_places[index]
             crossing = (before, index, runs_on, over_rest)
             crossings[crossing] = crossings.get(crossing, 0) + 1
         if not again:
@@ -329,19 +330,33 @@ def _join_cost(tune: Tune, kept: Bowing, settings: PlannerSettings, before: Note
     return cost
 
 
-def _part_whole_bars_held(notes: list[PlanNote], bars: list[PlanBar]) -> None:
+def _part_whole_bars_held(notes: list[PlanNote], bars: list[PlanBar], crossings: tuple[Crossing, ...]) -> None:
     """Give a note that is tied through a whole bar a stroke of its own, where nothing kept joins it to another."""
+    openings = {bar.first for bar in bars}
+    runs_on = {bars[crossing.after].first for crossing in crossings if crossing.runs_on}
+    goes_on = [note.held and (place not in openings or place in runs_on) for place, note in enumerate(notes)]
     for bar, after in pairwise(bars):
-        if bar.stop - bar.first == 1 and notes[bar.first].held and notes[after.first].held:
+        if bar.stop - bar.first == 1 and goes_on[bar.first] and goes_on[after.first]:
             begin = bar.first
-            while notes[begin].held:
+            while goes_on[begin]:
                 begin -= 1
             end = after.first
-            while end < len(notes) and notes[end].held:
+            while end < len(notes) and goes_on[end]:
                 end += 1
             for place in (begin, end):
                 if place < len(notes) and notes[place].joined is None:
                     notes[place] = notes[place]._replace(joined=False)
+
+
+def _heed_marks_behind_jumps(
+    kept: Bowing, notes: list[PlanNote], bars: list[PlanBar], crossings: tuple[Crossing, ...]
+) -> None:
+    """A mark inside a slur says nothing (rule B5), but where a jump leads to it a stroke begins that it holds for."""
+    for crossing in crossings:
+        place = bars[crossing.after].first
+        mark = kept.marks.get(notes[place].note_id)
+        if mark and not crossing.runs_on:
+            notes[place] = notes[place]._replace(bow=mark.bow)
 
 
 def _refuse_strokes_of_three_bars(problem: Problem) -> None:

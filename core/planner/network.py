@@ -1,0 +1,207 @@
+"""Variables with few values each, what each value costs, and what pairs of values cost: the cheapest choice, exactly.
+
+Values that can never be better than another one are struck out first; then variables are eliminated one by one, the
+one that touches the fewest combinations first (bucket elimination; R. Dechter, Artificial Intelligence 113, 1999, 41,
+from memory). Costs are whole numbers held as floats, exact up to 2**53. Nothing here knows of bows.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from math import inf, prod
+from typing import NamedTuple, TypeAlias
+
+import numpy as np
+from numpy.typing import NDArray
+
+Costs: TypeAlias = NDArray[np.float64]
+
+MOST_COMBINATIONS = 4_000_000
+MOST_COMPARED = 2_000_000
+
+
+class TooManyCombinationsError(Exception):
+    """The variables hang together too closely to be eliminated in the memory allowed."""
+
+
+@dataclass
+class Network:
+    """A network under construction.
+
+    Attributes:
+        alone: For each variable, what each of its values costs.
+        pairs: By two variables, the smaller first: what each two of their values cost together.
+    """
+
+    alone: list[Costs] = field(default_factory=list)
+    pairs: dict[tuple[int, int], Costs] = field(default_factory=dict)
+
+    def add(self, costs: Costs) -> int:
+        """Add a variable; gives its number."""
+        self.alone.append(costs)
+        return len(self.alone) - 1
+
+    def connect(self, first: int, second: int, costs: Costs) -> None:
+        """Let two variables cost something together, on top of what they cost already.
+
+        Args:
+            first, second: Variables, perhaps the same one.
+            costs: Values of the first x values of the second; infinite for what may not be.
+        """
+        if first == second:
+            self.alone[first] = self.alone[first] + np.diagonal(costs)
+            return
+        if first > second:
+            first, second, costs = second, first, costs.T
+        known = self.pairs.get((first, second))
+        self.pairs[first, second] = costs if known is None else known + costs
+
+
+class Choice(NamedTuple):
+    """A value for each variable.
+
+    Attributes:
+        cost: Of all of them together; infinite where nothing is possible.
+        values: By variable; empty where nothing is possible.
+    """
+
+    cost: float
+    values: tuple[int, ...]
+
+
+NOTHING = Choice(inf, ())
+
+
+def cheapest(network: Network, go_on: Callable[[], None] = lambda: None) -> Choice:
+    """Find the cheapest choice; of several, the one with the lowest values in the order of elimination.
+
+    Args:
+        network: The network.
+        go_on: Called now and then; raises to stop.
+    Raises:
+        TooManyCombinationsError: the memory allowed is not enough.
+    """
+    left = _Left(network)
+    left.strike_out(go_on)
+    if not all(len(values) for values in left.values):
+        return NOTHING
+    order = left.eliminate(go_on)
+    cost = sum(float(step.table.min()) for step in order if not step.others)
+    if cost == inf:
+        return NOTHING
+    picked: dict[int, int] = {}
+    for step in reversed(order):
+        column: tuple[slice | int, ...] = (slice(None), *(picked[other] for other in step.others))
+        picked[step.variable] = int(np.argmin(step.table[column]))
+    return Choice(cost, tuple(int(left.values[variable][picked[variable]]) for variable in range(len(left.values))))
+
+
+class _Step(NamedTuple):
+    """One elimination: what each value of a variable costs at best, for each choice of the others it touches."""
+
+    variable: int
+    others: tuple[int, ...]
+    table: Costs
+
+
+class _Left:
+    """What is left of a network while values are struck out."""
+
+    def __init__(self, network: Network) -> None:
+        self.alone = list(network.alone)
+        self.tables: list[dict[int, Costs]] = [{} for _ in self.alone]  # by variable and neighbour, own values first
+        for (first, second), costs in network.pairs.items():
+            self.tables[first][second] = costs
+            self.tables[second][first] = costs.T
+        self.values = [np.arange(len(costs)) for costs in self.alone]
+
+    def strike_out(self, go_on: Callable[[], None]) -> None:
+        """Strike out values that are impossible, or never better than another one of the same variable."""
+        waiting = set(range(len(self.alone)))
+        while waiting:
+            variable = min(waiting, key=lambda one: (len(self.values[one]), one))
+            waiting.remove(variable)
+            if len(self.values[variable]) < 2 and np.isfinite(self.alone[variable]).all():
+                continue
+            go_on()
+            kept = self._possible(variable)
+            if kept.all():
+                kept = self._worth_keeping(variable)
+            if not kept.all():
+                self._keep(variable, np.flatnonzero(kept))
+                waiting.update(self.tables[variable])
+                waiting.add(variable)
+
+    def _possible(self, variable: int) -> NDArray[np.bool_]:
+        kept: NDArray[np.bool_] = np.isfinite(self.alone[variable])
+        for costs in self.tables[variable].values():
+            kept &= np.isfinite(costs).any(axis=1)
+        return kept
+
+    def _worth_keeping(self, variable: int) -> NDArray[np.bool_]:
+        """Which values are not beaten by another whatever the neighbours are; all of them finite somewhere."""
+        alone = self.alone[variable]
+        count = len(alone)
+        kept = np.ones(count, bool)
+        widest = max((costs.shape[1] for costs in self.tables[variable].values()), default=1)
+        if count < 2 or count * count * widest > MOST_COMPARED:
+            return kept
+        worse = alone[:, None] - alone[None, :]  # how much worse the first value is than the second, at worst
+        with np.errstate(invalid="ignore"):  # impossible beside impossible says nothing
+            for costs in self.tables[variable].values():
+                worse = worse + np.fmax.reduce(costs[:, None, :] - costs[None, :, :], axis=2)
+        beats = (worse < 0) | ((worse == 0) & (np.arange(count)[:, None] < np.arange(count)[None, :]))
+        kept[beats.any(axis=0)] = False
+        return kept
+
+    def _keep(self, variable: int, kept: NDArray[np.intp]) -> None:
+        self.values[variable] = self.values[variable][kept]
+        self.alone[variable] = self.alone[variable][kept]
+        for neighbour, costs in self.tables[variable].items():
+            costs = costs[kept]
+            self.tables[variable][neighbour] = costs
+            self.tables[neighbour][variable] = costs.T
+
+    def eliminate(self, go_on: Callable[[], None]) -> list[_Step]:
+        """Eliminate every variable; the steps in order."""
+        sizes = [len(values) for values in self.values]
+        touching = [set(tables) for tables in self.tables]
+        parts: list[list[tuple[tuple[int, ...], Costs]]] = [[((v,), costs)] for v, costs in enumerate(self.alone)]
+        for first, tables in enumerate(self.tables):
+            for second, costs in tables.items():
+                if first < second:
+                    part = ((first, second), costs)
+                    parts[first].append(part)
+                    parts[second].append(part)
+        left = set(range(len(sizes)))
+        steps = []
+        while left:
+            variable = min(left, key=lambda one: (sizes[one] * prod(sizes[other] for other in touching[one]), one))
+            others = tuple(sorted(touching[variable]))
+            scope = (variable, *others)
+            if prod(sizes[one] for one in scope) > MOST_COMBINATIONS:
+                raise TooManyCombinationsError
+            go_on()
+            table = _sum(scope, [sizes[one] for one in scope], parts[variable])
+            steps.append(_Step(variable, others, table))
+            left.remove(variable)
+            message = (others, table.min(axis=0))
+            for other in others:
+                parts[other] = [part for part in parts[other] if variable not in part[0]]
+                parts[other].append(message)
+                touching[other] = (touching[other] | set(others)) - {other, variable}
+        return steps
+
+
+def _sum(scope: Sequence[int], shape: Sequence[int], parts: Sequence[tuple[tuple[int, ...], Costs]]) -> Costs:
+    """Add tables over some of the variables to one over all of them."""
+    total = np.zeros(shape)
+    axes = {variable: axis for axis, variable in enumerate(scope)}
+    for variables, costs in parts:
+        order = sorted(range(len(variables)), key=lambda place: axes[variables[place]])
+        here = [1] * len(shape)
+        for place in order:
+            here[axes[variables[place]]] = costs.shape[place]
+        total += costs.transpose(order).reshape(here)
+    return total

@@ -1,0 +1,174 @@
+"""Plan a bowing: the best there is, proven, or the best found and how far it can be from the best."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from math import inf
+from time import monotonic
+
+from immutabledict import immutabledict
+
+from core.bowing import Bow, Bowing, Join, Mark
+from core.planner.models import Answer, alike, exact, loose, solve
+from core.planner.network import TooManyCombinationsError
+from core.planner.problem import Problem, RefusedPlanError
+from core.planner.score import Score
+from core.planner.tables import BOWS, Scale, bar_table, boundary, scale_of
+from core.strokes import work_out
+
+
+@dataclass(frozen=True)
+class Plan:
+    """A planned bowing.
+
+    Attributes:
+        bowing: The bowing: what was kept, with slurs, marks and retakes put in.
+        score: Its three numbers.
+        bound: No bowing can be better than this; equal to the score where that is proven best.
+    """
+
+    bowing: Bowing
+    score: Score
+    bound: Score
+
+    @property
+    def proven(self) -> bool:
+        """No bowing is better."""
+        return self.bound == self.score
+
+
+class OutOfTimeError(Exception):
+    """The time limit was reached."""
+
+
+def plan_bowing(problem: Problem, go_on: Callable[[], None] = lambda: None) -> Plan:
+    """Plan the best bowing.
+
+    Args:
+        problem: What is to be planned.
+        go_on: Called now and then; an error that it raises ends the planning and is passed on.
+    Raises:
+        RefusedPlanError: what is kept leaves no bowing, or nothing was found within the time limit.
+    """
+    scale = scale_of(problem)
+    ends_at = monotonic() + problem.settings.time_limit_s
+
+    def go_on_in_time() -> None:
+        go_on()
+        if monotonic() > ends_at:
+            raise OutOfTimeError
+
+    best, bound = Answer(inf), -inf
+    try:
+        best = solve(alike(problem, scale), go_on_in_time)
+        if best.total < scale.broken:
+            return _plan(problem, scale, best, best.total)
+        least = solve(loose(problem, scale), go_on_in_time)
+        if least.total == inf:
+            raise _refusal(problem, scale)
+        bound = least.total
+        if best.total // scale.broken == least.total // scale.broken:
+            # whatever differed from its like would be broken more, so the best bowing has all bars alike
+            return _plan(problem, scale, best, best.total)
+        model = exact(problem, scale)
+        found = solve(model, go_on_in_time)
+        if found.total < best.total:
+            best = found
+        if model is not None and model.exact:
+            bound = best.total
+    except (OutOfTimeError, TooManyCombinationsError):
+        pass
+    if best.total == inf:
+        raise RefusedPlanError("No bowing was found in the time allowed: choose fewer bars, or allow more time.")
+    return _plan(problem, scale, best, bound)
+
+
+def _plan(problem: Problem, scale: Scale, answer: Answer, bound: float) -> Plan:
+    changes = problem.plan_changes * problem.settings.weights.plan_change
+    score, least = scale.score(answer.total + changes), scale.score(max(bound, 0) + changes)
+    return Plan(_bowing(problem, scale, answer), score, least)
+
+
+def _bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
+    """What was kept, with the slurs, retakes and marks that the answer needs."""
+    joined, retaken, bows = _notes(problem, scale, answer)
+    kept, notes = problem.kept, problem.notes
+    joins, marks, retakes = dict(kept.joins), dict(kept.marks), set(kept.retakes)
+    for note, is_joined, is_retaken, bow in zip(notes, joined, retaken, bows, strict=True):
+        if is_joined and note.joined is None:
+            joins[note.note_id] = Join.SLUR
+        elif is_retaken and note.bow is not None:
+            marks[note.note_id] = Mark(bow)  # on every pass, whatever it was
+        elif is_retaken:
+            retakes.add(note.note_id)
+    for number, bar in enumerate(problem.bars):
+        note = notes[bar.first]
+        if bar.seam and note.note_id not in retakes and _is_lifted(problem, bows, number):
+            marks[note.note_id] = Mark(bows[bar.first])
+    bowing = replace(kept, joins=immutabledict(joins), marks=immutabledict(marks), retakes=frozenset(retakes))
+    strokes = work_out(problem.tune, bowing)
+    first = next(place for place, note in enumerate(notes) if note.note_id == strokes.played[0].note_id)
+    if strokes.played[0].bow is not bows[first]:  # rule B6 would begin otherwise
+        bowing = replace(bowing, marks=bowing.marks.set(notes[first].note_id, Mark(bows[first])))
+    return bowing
+
+
+def _is_lifted(problem: Problem, bows: list[Bow], number: int) -> bool:
+    """Whether some way into a bar does not turn the bow of itself."""
+    for crossing in problem.crossings:
+        if crossing.after == number:
+            before, after = problem.bars[crossing.before].stop - 1, problem.bars[number].first
+            runs_on = crossing.runs_on and problem.notes[after].joined
+            if bows[before] is bows[after] and not runs_on:
+                return True
+    return False
+
+
+def _notes(problem: Problem, scale: Scale, answer: Answer) -> tuple[list[bool], list[bool], list[Bow]]:
+    """For each note: joined to the one before, retaken away from seams, direction."""
+    joined, retaken, bows = [], [], []
+    for number, (table, row) in enumerate(answer.ways):
+        bow = int(table.begins[row])
+        for place in range(problem.bars[number].stop - problem.bars[number].first):
+            joins, lifts = bool(table.joins[row, place]), bool(table.retakes[row, place])
+            if place and not joins and not lifts:
+                bow = 1 - bow
+            joined.append(joins)
+            retaken.append(lifts)
+            bows.append(BOWS[bow])
+    for crossing in problem.crossings:
+        bar = problem.bars[crossing.after]
+        note, before = problem.notes[bar.first], problem.bars[crossing.before].stop - 1
+        if bar.seam:
+            joined[bar.first] |= crossing.runs_on and bool(note.joined)
+        elif bows[before] is bows[bar.first]:
+            (ways_before, row), (ways, next_row) = answer.ways[crossing.before], answer.ways[crossing.after]
+            together, apart = boundary(problem, scale, crossing, ways_before, ways)
+            joined[bar.first] = bool(together[row, next_row] <= apart[row, next_row])
+            retaken[bar.first] = not joined[bar.first]
+    return joined, retaken, bows
+
+
+def _refusal(problem: Problem, scale: Scale) -> RefusedPlanError:
+    """Why nothing satisfies what is kept: the first bar up to which it cannot be satisfied."""
+    for number in range(len(problem.bars)):
+        if bar_table(problem, scale, [number]) is None:
+            return _refused_in(problem, number)
+    low, high = 0, len(problem.crossings)  # so many crossings can be satisfied; so many cannot
+    while high - low > 1:
+        middle = (low + high) // 2
+        some = replace(problem, crossings=problem.crossings[:middle])
+        if solve(loose(some, scale), lambda: None).total == inf:
+            high = middle
+        else:
+            low = middle
+    return _refused_in(problem, problem.crossings[high - 1].after)
+
+
+def _refused_in(problem: Problem, number: int) -> RefusedPlanError:
+    printed = problem.tune.bars[problem.bars[number].written].number
+    return RefusedPlanError(
+        f"The marks and slurs that are kept contradict one another in bar {printed} or in the bar before: "
+        "free a mark or part a slur there."
+    )
