@@ -79,7 +79,7 @@ class RemedyPanel(QWidget):
             button.deleteLater()
         self.buttons = []
         for remedy in remedies:
-            button = RemedyButton(remedy_text(remedy))
+            button = RemedyButton(remedy.text)
             button.clicked.connect(lambda _=False, remedy=remedy: self.chosen.emit(remedy))
             button.pointed.connect(partial(self._on_pointed, remedy))
             self._column.addWidget(button)
@@ -148,11 +148,3 @@ class RemedyButton(QPushButton):
     def focusOutEvent(self, event: QFocusEvent) -> None:
         super().focusOutEvent(event)
         self.pointed.emit(False)
-
-
-def remedy_text(remedy: Remedy) -> str:
-    """What a remedy does and what it costs in slurs, as "Slur notes 3 and 4 of bar 8 · 1 slur more"."""
-    if not remedy.slurs:
-        return remedy.label
-    count = abs(remedy.slurs)
-    return f"{remedy.label} · {count} {'slur' if count == 1 else 'slurs'} {'more' if remedy.slurs > 0 else 'fewer'}"

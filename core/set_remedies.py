@@ -42,7 +42,7 @@ class SetRemedy:
 def set_remedies(
     tune_set: TuneSet,
     finding: SetFinding,
-    judge: Callable[[Tune, Bowing], Report] = check,
+    judge: Callable[[int, Bowing], Report] | None = None,
     at_most: int = AT_MOST,
 ) -> tuple[SetRemedy, ...]:
     """Find what single changes mend a finding about a set.
@@ -50,22 +50,24 @@ def set_remedies(
     Args:
         tune_set: The set.
         finding: What its check found.
-        judge: The check of a tune by itself, with the settings that are in force.
+        judge: The check of one tune (index) by itself in another bowing, with the settings that are in force for it;
+            that with the usual settings where None.
         at_most: How many to offer.
     Returns:
         The best changes, cheapest first: the finding is gone, no other seam is told of as gravely that was not before,
         and the changed tune by itself has no new warning and misses no more accents.
     """
     before = check_set(tune_set)
-    as_it_is = cache(lambda entry: judge(tune_set.entries[entry].tune, tune_set.entries[entry].bowing))
+    entries = tune_set.entries
+    judged = judge or (lambda entry, bowing: check(entries[entry].tune, bowing))
+    as_it_is = cache(lambda entry: judged(entry, entries[entry].bowing))
 
     def weigh(entry: int, change: Change) -> int | None:
         """The cost of a change; None where it mends nothing or does harm."""
         after = check_set(mend(tune_set, SetRemedy(entry, change.remedy)))
         if _key(finding) in _told(after) or not _told(after, finding.severity) <= _told(before, finding.severity):
             return None
-        tune, bowing = tune_set.entries[entry].tune, tune_set.entries[entry].bowing
-        old, new = as_it_is(entry), judge(tune, change.remedy.edit(tune, bowing))
+        old, new = as_it_is(entry), judged(entry, change.remedy.edit(entries[entry].tune, entries[entry].bowing))
         if warns_of_more(old, new) or misses_more(old, new):
             return None
         return change.cost + gain(old, new) + COSTS.told * (len(after.findings) - len(before.findings))

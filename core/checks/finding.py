@@ -26,6 +26,14 @@ class Remedy:
     edit: Callable[[Tune, Bowing], Bowing] = field(compare=False)
     slurs: int = 0
 
+    @property
+    def text(self) -> str:
+        """What it does and what it costs in slurs, as "Slur notes 3 and 4 of bar 8 · 1 slur more"."""
+        if not self.slurs:
+            return self.label
+        count = abs(self.slurs)
+        return f"{self.label} · {count} {'slur' if count == 1 else 'slurs'} {'more' if self.slurs > 0 else 'fewer'}"
+
 
 @dataclass(frozen=True, slots=True)
 class Finding:

@@ -10,7 +10,7 @@ from PySide6.QtTest import QTest
 
 from app.document import Document
 from app.main_window import MainWindow
-from app.remedy_panel import LOOKING, NONE_FOUND, RemedyButton, remedy_text
+from app.remedy_panel import LOOKING, NONE_FOUND, RemedyButton
 from app.remedy_search import RemedySearch, search
 from app.side_list import SideList
 from core.check import Remedy, check
@@ -134,7 +134,7 @@ def test_a_dropped_search_stops_at_its_next_trial():
     [(1, "Mend · 1 slur more"), (2, "Mend · 2 slurs more"), (-1, "Mend · 1 slur fewer"), (0, "Mend")],
 )
 def test_the_cost_is_told_in_slurs(slurs, text):
-    assert remedy_text(Remedy("Mend", lambda t, b: b, slurs)) == text
+    assert Remedy("Mend", lambda t, b: b, slurs).text == text
 
 
 def test_a_button_is_as_high_as_its_words_need(qtbot):

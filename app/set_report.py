@@ -1,0 +1,116 @@
+"""A checked set of tunes as lines of text and as the JSON contract has it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+
+from core.bowing import Bowing
+from core.check import Report
+from core.set_check import SetFinding, check_set, name, seam_text, times_text
+from core.set_orders import Order, orders
+from core.set_remedies import set_remedies
+from core.tune_set import Playing, Seam, TuneSet
+
+ORDERS_TOLD = 6
+
+Judge = Callable[[int, Bowing], Report]
+
+
+def set_lines(tune_set: TuneSet, judge: Judge) -> Iterator[str]:
+    """What there is to say about a set, line by line."""
+    report = check_set(tune_set)
+    yield f"Set of {len(tune_set.entries)} {'tune' if len(tune_set.entries) == 1 else 'tunes'}"
+    for place, entry in enumerate(tune_set.entries):
+        title = entry.tune.title or "untitled"
+        yield f"  {place + 1}. {title} — {entry.bowing.name}, {times_text(entry.times)}"
+    for seam in report.seams:
+        yield f"  {seam_text(tune_set, seam)}"
+    yield f"  the set {'comes round' if report.comes_round else 'does not come round'}"
+    for finding in report.findings:
+        yield f"  {finding.severity.value}: {finding.text}"
+        for remedy in set_remedies(tune_set, finding, judge):
+            yield f"    mended in {name(tune_set, remedy.entry)}: {remedy.remedy.text}"
+    yield f"  {orders_text(orders(tune_set))}"
+
+
+def orders_text(found: Sequence[Order]) -> str:
+    """How the order as it stands compares with the best, in one sentence."""
+    best = found[0]
+    here = next(order for order in found if order.places == tuple(range(len(order.places))))
+    if best is here:
+        return f"No other order has fewer turned joins ({here.turned})." if len(found) > 1 else order_words(here) + "."
+    places = ", ".join(str(place + 1) for place in best.places)
+    return f"As it stands, {order_words(here)}; in the order {places}, {order_words(best)}."
+
+
+def order_words(order: Order) -> str:
+    """What an order costs, such as "1 turned join, 2 retakes, does not come round"."""
+    turned = f"{order.turned or 'no'} turned {'join' if order.turned == 1 else 'joins'}"
+    retakes = f"{order.retakes or 'no'} {'retake' if order.retakes == 1 else 'retakes'}"
+    return f"{turned}, {retakes}, {'comes round' if order.comes_round else 'does not come round'}"
+
+
+def set_json(tune_set: TuneSet, files: Sequence[str], judge: Judge) -> dict[str, object]:
+    """A checked set; tunes are counted from 1 in the order played.
+
+    Args:
+        tune_set: The set.
+        files: The file of each entry.
+        judge: The check of one entry (index) by itself in another bowing.
+    """
+    report = check_set(tune_set)
+    return {
+        "entries": [
+            {"file": file, "number": entry.tune.number, "title": entry.tune.title, "bowing": entry.bowing.name,
+             "times": entry.times}
+            for file, entry in zip(files, tune_set.entries, strict=True)
+        ],
+        "joins": [_seam_json(tune_set, seam) for seam in report.seams],
+        "comes_round": report.comes_round,
+        "findings": [_finding_json(tune_set, finding, judge) for finding in report.findings],
+        "orders": [
+            {"tunes": [place + 1 for place in order.places], "turned": order.turned, "retakes": order.retakes,
+             "comes_round": order.comes_round}
+            for order in told_orders(orders(tune_set))
+        ],
+    }  # fmt: skip
+
+
+def told_orders(found: Sequence[Order]) -> tuple[Order, ...]:
+    """The best few orders, and the one as it stands if it is not among them."""
+    best = tuple(found[:ORDERS_TOLD])
+    return best + tuple(o for o in found[ORDERS_TOLD:] if o.places == tuple(range(len(o.places))))
+
+
+def _seam_json(tune_set: TuneSet, seam: Seam) -> dict[str, object]:
+    return {
+        "way": seam.way.value,
+        "before": _playing_json(seam.before),
+        "after": _playing_json(seam.after),
+        "last": seam.last.value,
+        "first": seam.first.value,
+        "alone": seam.alone.value,
+        "retake": seam.is_retake,
+        "turned": seam.is_turned,
+        "rest": seam.over_rest,
+        "text": seam_text(tune_set, seam),
+    }
+
+
+def _playing_json(playing: Playing) -> dict[str, int]:
+    return {"tune": playing.entry + 1, "time": playing.time}
+
+
+def _finding_json(tune_set: TuneSet, finding: SetFinding, judge: Judge) -> dict[str, object]:
+    return {
+        "rule": finding.rule,
+        "severity": finding.severity.value,
+        "tune": finding.entry + 1,
+        "bars": list(finding.bars),
+        "notes": list(finding.notes),
+        "text": finding.text,
+        "remedies": [
+            {"tune": remedy.entry + 1, "text": remedy.remedy.label, "slurs": remedy.remedy.slurs}
+            for remedy in set_remedies(tune_set, finding, judge)
+        ],
+    }
