@@ -18,6 +18,7 @@ from core.ticks import BarTicks, ticks
 from core.tune import Bar, Tune
 
 FEWEST_NOTES = 4  # struck notes of a bar; fewer are alike by chance
+FEWEST_NOTES_ALONE = 5  # of a bar that is like another while the bars beside the two are not
 WIDEST_SHIFT = 7  # steps: an octave
 
 
@@ -82,7 +83,7 @@ def models(tune: Tune) -> Mapping[int, Model]:
     for bar, model in alike.items():
         if alike.get(bar - 1) == model - 1 or alike.get(bar + 1) == model + 1:
             take(bar, model, Likeness.SHAPE)
-    return dict(sorted(found.items()))
+    return {bar: model for bar, model in sorted(found.items()) if not _by_chance(bar, found, shapes)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,6 +132,16 @@ def _shape(bar: Bar, times: BarTicks, symbols: dict[Hashable, int]) -> _Shape:
         intervals=(rhythm, relative),
         contour=(rhythm, tuple([height is None for height in heights]), rises),
     )
+
+
+def _by_chance(bar: int, found: Mapping[int, Model], shapes: Sequence[_Shape]) -> bool:
+    """Whether a bar of few notes is no more than like its model, and neither bar beside it is like the one beside."""
+    model = found[bar]
+    fewest = min(sum(shapes[index].struck) for index in (bar, model.bar))
+    if model.likeness is Likeness.SAME or fewest >= FEWEST_NOTES_ALONE:
+        return False
+    beside = [found[bar + step].bar - model.bar == step for step in (-1, 1) if bar + step in found]
+    return not any(beside)
 
 
 def _one_note_apart(one: _Shape, other: _Shape) -> bool:

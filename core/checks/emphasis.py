@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Container, Iterator
 from dataclasses import dataclass
+from itertools import takewhile
 
 from core.accent_plan import PlanKind
 from core.accents import FULL_BARS_IN_A_PHRASE, Accent, Met, Silence, phrases
@@ -12,7 +13,7 @@ from core.checks import words
 from core.checks.finding import Finding, Severity
 from core.checks.view import View, neighbours
 from core.once import once
-from core.tune import Tune
+from core.tune import Note, Tune
 
 WHY = {
     Silence.REST: "a rest stands there",
@@ -29,8 +30,8 @@ PHRASE_PLANS = {PlanKind.ON_BEAT: "on the beat", PlanKind.BACKBEAT: "on the back
 
 
 def up(view: View) -> Iterator[Finding]:
-    """Accents on up-bows."""
-    for told in _told(view, Met.UP):
+    """Accents on up-bows; a pick-up is taken up so that the bar begins down (rule B6), and is not told."""
+    for told in _told(view, Met.UP, _pickups(view.tune)):
         falls = "falls on an up-bow" if told.on_one_beat else "fall on up-bows"
         yield _finding(view, "accent-up", Severity.WARNING, told, f"{told.subject} {falls}")
 
@@ -43,9 +44,8 @@ def buried(view: View) -> Iterator[Finding]:
 
 
 def unstruck(view: View) -> Iterator[Finding]:
-    """Accents where nothing is struck; the long note or rest that closes a phrase of four bars is not told."""
-    closing = _closing_bars(view.tune)
-    for told in _told(view, Met.UNSTRUCK, closing):
+    """Accents where nothing is struck, but for what closes a phrase of four bars and the rest that opens a pick-up."""
+    for told in _told(view, Met.UNSTRUCK, _closings(view.tune) | _opening_rests(view.tune)):
         reasons = Counter(accent.silence for accent in told.accents if accent.silence)
         if len(told.accents) == 1:
             text = f"{told.subject} is not struck: {WHY[next(iter(reasons))]}"
@@ -90,18 +90,39 @@ class _Told:
 
 
 @once
-def _closing_bars(tune: Tune) -> frozenset[int]:
-    """The last bars (indexes) of whole phrases."""
-    last = []
+def _closings(tune: Tune) -> frozenset[str]:
+    """Notes and rests of the last bars of whole phrases, and what is tied into them."""
+    closing = []
     for bars in phrases(tune):
         full = [bar for bar in bars if not tune.bars[bar].is_pickup]
         if len(full) >= FULL_BARS_IN_A_PHRASE:
-            last += [bar for bar in full if tune.bars[bar].ending] or full[-1:]
-    return frozenset(last)
+            last = [bar for bar in full if tune.bars[bar].ending] or full[-1:]
+            closing += [note for bar in last for note in tune.bars[bar].notes]
+    ids = {note.id for note in closing}
+    for note in closing:
+        sounding: Note | None = note
+        while sounding is not None and sounding.held:
+            sounding = tune.before(sounding.id)
+            if sounding is not None:
+                ids.add(sounding.id)
+    return frozenset(ids)
 
 
-def _told(view: View, met: Met, left_out: Container[int] = ()) -> Iterator[_Told]:
-    """Runs of accents met in one way, but for bars (indexes) left out.
+@once
+def _pickups(tune: Tune) -> frozenset[str]:
+    """Notes and rests of the pick-ups."""
+    return frozenset(note.id for bar in tune.bars if bar.is_pickup for note in bar.notes)
+
+
+@once
+def _opening_rests(tune: Tune) -> frozenset[str]:
+    """Rests of the pick-ups before their first note, which fill up the bar and are no part of the tune."""
+    rests = [takewhile(lambda note: note.is_rest, bar.notes) for bar in tune.bars if bar.is_pickup]
+    return frozenset(rest.id for opening in rests for rest in opening)
+
+
+def _told(view: View, met: Met, left_out: Container[str] = ()) -> Iterator[_Told]:
+    """Runs of accents met in one way, but for those of the plan at notes and rests (ids) left out.
 
     The first pass is told; a later one only where the place is met in another way although its bar is not turned
     round, for that is told of the bars already.
@@ -109,7 +130,7 @@ def _told(view: View, met: Met, left_out: Container[int] = ()) -> Iterator[_Told
     told: list[tuple[Accent, int | None]] = []
     for passes in _by_place(view):
         bar = passes[0].bar
-        if bar in left_out:
+        if passes[0].note_id in left_out and not passes[0].written:
             continue
         if all(accent.met is met for accent in passes):
             told.append((passes[0], None))

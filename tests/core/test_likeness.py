@@ -4,7 +4,7 @@ from time import perf_counter
 import pytest
 from hypothesis import given, settings
 
-from core.likeness import Likeness, Model, models
+from core.likeness import FEWEST_NOTES_ALONE, Likeness, Model, models
 from core.recurrence import bar_classes
 from core.tune import Bar, Tune
 from tests.core.builders import tune_of
@@ -53,6 +53,25 @@ def test_more_than_one_note_is_no_likeness(changed: str) -> None:
 
 def test_too_few_notes_are_alike_by_chance() -> None:
     assert found("A4B2c2|d8|A4B2d2|") == {}
+
+
+@pytest.mark.parametrize(
+    "changed",
+    [
+        "A2B2c2e2|",  # one of four notes
+        "B2c2d2e2|",  # four notes, a step higher
+    ],
+)
+def test_a_bar_of_few_notes_alone_is_alike_by_chance(changed: str) -> None:
+    few = "A2B2c2d2|"
+    assert found(few + OTHER + changed) == {}
+
+
+def test_a_bar_of_few_notes_is_like_another_in_a_phrase_that_is() -> None:
+    few, changed = "A2B2c2d2|", "A2B2c2e2|"
+    assert found(few + OTHER + changed + OTHER) == {2: (0, Likeness.ONE_NOTE), 3: (1, Likeness.SAME)}
+    assert found(OTHER + few + OTHER + changed) == {2: (0, Likeness.SAME), 3: (1, Likeness.ONE_NOTE)}
+    assert found(few + ONE + OTHER + changed) == {}
 
 
 def test_a_bar_transposed_within_the_key() -> None:
@@ -134,7 +153,7 @@ def test_one_note_apart_agrees_with_looking_everywhere() -> None:
         tune = tune_of("".join(texts))
         told = {bar for bar, model in models(tune).items() if model.likeness in (Likeness.SAME, Likeness.ONE_NOTE)}
         for bar in range(1, 4):
-            struck = [sum(not n.is_rest and not n.held for n in b.notes) >= 4 for b in tune.bars]
+            struck = [sum(not n.is_rest and not n.held for n in b.notes) >= FEWEST_NOTES_ALONE for b in tune.bars]
             near = [
                 other
                 for other in range(bar)

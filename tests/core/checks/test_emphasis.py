@@ -68,6 +68,27 @@ def test_the_long_note_or_rest_that_closes_a_phrase_is_not_told() -> None:
     assert finding.text == "In bar 2, the accent on beat 3 is not struck: a note sounds on there."
 
 
+def test_the_long_note_that_closes_a_phrase_may_begin_in_the_bar_before_the_last() -> None:
+    begun = "A2B2c2d2|A2B2c2d2|"
+    assert told(f"{begun}A8-|A8|") == []
+    assert told(f"{begun}A8|vA8|") == ["In bar 3, the accent on beat 3 is not struck: a note sounds on there."]
+    assert told(f"{begun}z4vA4-|A8|") == ["In bar 3, the accent on beat 1 is not struck: a rest stands there."]
+
+
+def test_the_rest_that_opens_a_pickup_is_not_told() -> None:
+    assert told("zABc|vd2e2f2g2|") == []
+    assert told("AzAB|vd2ef2ga2|", "5/2") == [
+        "In the pick-up, the accent on the second half of beat 3 is not struck: a rest stands there.",
+    ]
+
+
+def test_a_pickup_may_be_taken_up() -> None:
+    """Schroeder, Handbook of Violin Playing (about 1889): a pick-up of one note or one slur is up."""
+    assert told("A4|d2e2f2g2|") == []
+    assert told("(AB)(cd)|ue2f2g2a2|")[-1] == "In bar 1, 2 accents fall on up-bows."
+    assert told("LA4|d2e2f2g2|", "none") == ["In the pick-up, the accent on beat 3 falls on an up-bow."]
+
+
 def test_reasons_are_counted() -> None:
     assert told("A2z6|z2A6|") == ["In bars 1–2, 3 accents are not struck (2 rests and 1 note that sounds on)."]
 

@@ -119,7 +119,7 @@ class TestLikePhrases:
         assert (finding.rule, finding.severity, finding.bars) == ("like-on-other-bow", Severity.NOTE, (5, 6))
 
     def test_a_bar_but_for_one_note(self) -> None:
-        assert [f.text for f in findings("A2B2c2d2|uA2B2c2e2|", "like")] == [
+        assert [f.text for f in findings("A2B2c2dB|uA2B2c2dA|", "like")] == [
             "Bar 2 is like bar 1, but for one note, and comes on the other bow (bar 1 began down, bar 2 begins up)."
         ]
 
@@ -144,6 +144,7 @@ class TestLikePhrases:
             "B2c2d2e2|z8|z8|uA2B2c2d2|",  # three bars on, where no phrase answers
             "A2B2c2d2|uB2c2d2e2|vc2d2e2f2|ud2e2f2g2|",  # a sequence that runs on
             "B2c2d2e2|A2B2c2d2|",  # on the same bow
+            "A2B2c2d2|uA2B2c2e2|",  # one of four notes, alone: a slow air is full of such bars
         ],
     )
     def test_what_is_not_worth_telling(self, text: str) -> None:
