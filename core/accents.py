@@ -9,19 +9,21 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections import Counter
+from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
-from itertools import pairwise
+from functools import cached_property
+from itertools import chain, pairwise
 from typing import NamedTuple, TypeAlias
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
 from core.bowing import Articulation, Bow, Bowing, set_plan
 from core.once import once
 from core.order import sections
-from core.strokes import Strokes, work_out
+from core.strokes import BarStrokes, Strokes, work_out
 from core.ticks import BarTicks, ticks
-from core.tune import Bar, Meter, Tune
+from core.tune import Tune
 
 FULL_BARS_IN_A_PHRASE = 4
 WRITTEN_ACCENTS = {Articulation.ACCENT, Articulation.STRONG_ACCENT}
@@ -35,6 +37,8 @@ class Met(Enum):
     UP = "up"
     BURIED = "buried"
     UNSTRUCK = "unstruck"
+
+    __hash__ = object.__hash__  # members are singletons; Enum's own hash is slow, and every place is counted
 
 
 class Silence(Enum):
@@ -83,21 +87,81 @@ class PhrasePlan:
     kind: PlanKind
 
 
+class Spot(NamedTuple):
+    """An accented place of a written bar.
+
+    Attributes:
+        place: Quarter notes from the beginning of a full bar.
+        note_index: In the bar's notes, of the note or rest that begins there or sounds there.
+        sounding: Notes of the bar before this one, rests left out.
+        silence: Why it may be unstruck; ``HELD`` only where the note is not struck on that pass; None for no reason.
+        written: The note carries an accent sign, and the plan names no accent there.
+    """
+
+    place: Fraction
+    note_index: int
+    sounding: int
+    silence: Silence | None
+    written: bool
+
+    def met_by(self, strokes: BarStrokes) -> Met:
+        """How the place is met where the bar is bowed so."""
+        if self.silence is None or self.silence is Silence.HELD:
+            if strokes.struck[self.sounding]:
+                return Met.DRIVEN if strokes.bows[self.sounding] is Bow.DOWN else Met.UP
+            if self.silence is None:
+                return Met.BURIED
+        return Met.UNSTRUCK
+
+
+Spots: TypeAlias = tuple[tuple[Spot, ...], ...]
+"""The accented places of each written bar, by place."""
+
+
 @dataclass(frozen=True)
 class Accents:
     """All accented places.
 
     Attributes:
-        met: In playing order, then by place.
+        strokes: The directions that meet them.
+        spots: The places of each written bar, the same on every pass.
         phrases: For a plan by phrase, what each phrase takes, in written order; else empty.
     """
 
-    met: tuple[Accent, ...]
+    strokes: Strokes
+    spots: Spots
     phrases: tuple[PhrasePlan, ...] = ()
+
+    @cached_property
+    def by_bar(self) -> tuple[tuple[tuple[Met, ...], ...], ...]:
+        """For each written bar and each time that it is played: how its spots are met."""
+        found = []
+        for spots, passes in zip(self.spots, self.strokes.by_bar, strict=True):
+            alike = {strokes: tuple([spot.met_by(strokes) for spot in spots]) for strokes in dict.fromkeys(passes)}
+            found.append(tuple([alike[strokes] for strokes in passes]))
+        return tuple(found)
+
+    @cached_property
+    def met(self) -> tuple[Accent, ...]:
+        """In playing order, then by place."""
+        return tuple(self._met())
 
     def count(self, met: Met) -> int:
         """How many places are met in this way, every pass for itself."""
-        return sum(accent.met is met for accent in self.met)
+        return self._counts[met]
+
+    @cached_property
+    def _counts(self) -> Counter[Met]:
+        return Counter(chain.from_iterable(chain.from_iterable(self.by_bar)))
+
+    def _met(self) -> Iterator[Accent]:
+        bars = self.strokes.tune.bars
+        passes = [iter(of_bar) for of_bar in self.by_bar]
+        for visit, (bar, pass_number) in enumerate(self.strokes.order):
+            for spot, met in zip(self.spots[bar], next(passes[bar]), strict=True):
+                silence = spot.silence if met is Met.UNSTRUCK else None
+                note_id = bars[bar].notes[spot.note_index].id
+                yield Accent(visit, bar, pass_number, spot.place, note_id, met, silence, spot.written)
 
 
 def weigh(tune: Tune, bowing: Bowing, strokes: Strokes) -> Accents:
@@ -110,7 +174,7 @@ def weigh(tune: Tune, bowing: Bowing, strokes: Strokes) -> Accents:
     """
     chosen = _phrase_plans(tune, bowing, strokes)
     spots = _spots_of(tune, bowing, chosen)
-    return Accents(_meet(tune, strokes, _all_spots(spots, _signed(tune, bowing))), chosen)
+    return Accents(strokes, _all_spots(spots, _signed(tune, bowing)), chosen)
 
 
 def _phrase_plans(tune: Tune, bowing: Bowing, strokes: Strokes) -> tuple[PhrasePlan, ...]:
@@ -119,9 +183,10 @@ def _phrase_plans(tune: Tune, bowing: Bowing, strokes: Strokes) -> tuple[PhraseP
     if all(plan.kind is not PlanKind.BY_PHRASE for plan in plans):
         return ()
     driven = {
-        kind: Counter(
-            accent.bar for accent in _meet(tune, strokes, _spots(tune, AccentPlan(kind))) if _counts_for_phrase(accent)
-        )
+        kind: [
+            sum(spot.met_by(passes[0]) is Met.DRIVEN for spot in spots) if passes else 0
+            for spots, passes in zip(_spots(tune, AccentPlan(kind)), strokes.by_bar, strict=True)
+        ]
         for kind in PHRASE_PLANS
     }
     in_force = bowing.plans(len(tune.bars))
@@ -143,7 +208,10 @@ def accented_notes(tune: Tune, bowing: Bowing) -> tuple[tuple[str, ...], ...]:
         ValueError: a plan in force is ``BY_PHRASE``, which has no places before directions are known.
     """
     spots = _all_spots(_spots_of(tune, bowing, ()), _signed(tune, bowing))
-    return tuple(tuple(spot.note_id for spot in bar if spot.silence in (None, Silence.HELD)) for bar in spots)
+    return tuple(
+        tuple(bar.notes[spot.note_index].id for spot in of_bar if spot.silence in (None, Silence.HELD))
+        for bar, of_bar in zip(tune.bars, spots, strict=True)
+    )
 
 
 def toggle_place(tune: Tune, bowing: Bowing, bar: int, place: Fraction) -> Bowing:
@@ -199,38 +267,26 @@ def phrases(tune: Tune) -> tuple[range, ...]:
     return tuple(range(first, stop) for first, stop in pairwise([*cuts, len(tune.bars)]))
 
 
-class _Spot(NamedTuple):
-    """An accented place of a written bar, and what the walk needs to know of it."""
-
-    place: Fraction
-    note_id: str
-    sounding: int  # notes of the bar before this one, rests left out
-    silence: Silence | None  # HELD only where the note is not struck on that pass
-    written: bool
-
-
-_Spots: TypeAlias = tuple[tuple[_Spot, ...], ...]
-
-
 @once
-def _spots(tune: Tune, plan: AccentPlan) -> _Spots:
+def _spots(tune: Tune, plan: AccentPlan) -> Spots:
     """The places that a plan accents in each bar."""
     times = ticks(tune)
-    places = {
-        meter: [(place, *divmod(place.numerator * times.per_quarter, place.denominator)) for place in found]
-        for meter, found in _places(tune, plan).items()
-    }
-    return tuple(
-        tuple(
-            _spot(bar, of_bar, place, tick - of_bar.start, between_ticks=bool(rest))
-            for place, tick, rest in places[bar.meter]
-            if of_bar.ends and of_bar.start <= tick < of_bar.start + of_bar.ends[-1]
-        )
-        for bar, of_bar in zip(tune.bars, times.bars, strict=True)
-    )
+    by_rhythm = [_planned(rhythm, times.per_quarter, plan) for rhythm in times.rhythms]
+    return tuple([by_rhythm[kind] for kind in times.kinds])
 
 
-def _spots_of(tune: Tune, bowing: Bowing, chosen: tuple[PhrasePlan, ...]) -> _Spots:
+def _planned(rhythm: BarTicks, per_quarter: int, plan: AccentPlan) -> tuple[Spot, ...]:
+    """The places that a plan accents in bars of a rhythm."""
+    found = []
+    for place in accented_places(plan, rhythm.meter):
+        tick, rest = divmod(place.numerator * per_quarter, place.denominator)
+        tick -= rhythm.start
+        if rhythm.ends and 0 <= tick < rhythm.ends[-1]:
+            found.append(_spot(rhythm, place, tick, between_ticks=bool(rest)))
+    return tuple(found)
+
+
+def _spots_of(tune: Tune, bowing: Bowing, chosen: tuple[PhrasePlan, ...]) -> Spots:
     """The places that the plans in force accent, those by phrase as chosen."""
     if not chosen and not bowing.accent_changes:
         return _spots(tune, bowing.accents)
@@ -241,86 +297,49 @@ def _spots_of(tune: Tune, bowing: Bowing, chosen: tuple[PhrasePlan, ...]) -> _Sp
     return tuple(_spots(tune, plan)[bar] for bar, plan in enumerate(plans))
 
 
-def _places(tune: Tune, plan: AccentPlan) -> dict[Meter, tuple[Fraction, ...]]:
-    return {meter: accented_places(plan, meter) for meter in {bar.meter for bar in tune.bars}}
-
-
-def _signed(tune: Tune, bowing: Bowing) -> dict[int, list[_Spot]]:
+def _signed(tune: Tune, bowing: Bowing) -> dict[int, list[Spot]]:
     """Places of the notes that carry a written accent, by bar."""
-    signed: dict[int, list[_Spot]] = {}
+    signed: dict[int, list[Spot]] = {}
     for note_id, signs in bowing.signs.items():
-        note = tune.note(note_id)
-        if not WRITTEN_ACCENTS.isdisjoint(signs.articulations) and not note.is_rest:
-            index = tune.bar_of[note_id]
-            bar, times = tune.bars[index], ticks(tune).bars[index]
-            number = bar.notes.index(note)
-            tick = times.ends[number] - times.lengths[number]
-            signed.setdefault(index, []).append(_spot(bar, times, bar.start + note.at, tick, written=True))
+        if WRITTEN_ACCENTS.isdisjoint(signs.articulations) or tune.note(note_id).is_rest:
+            continue
+        bar = tune.bar_of[note_id]
+        note, rhythm = tune.note(note_id), ticks(tune).bars[bar]
+        index = tune.bars[bar].notes.index(note)
+        tick = rhythm.ends[index] - rhythm.lengths[index]
+        spot = _spot(rhythm, tune.bars[bar].start + note.at, tick, written=True)
+        signed.setdefault(bar, []).append(spot)
     return signed
 
 
-def _spot(
-    bar: Bar, times: BarTicks, place: Fraction, tick: int, *, between_ticks: bool = False, written: bool = False
-) -> _Spot:
+def _spot(rhythm: BarTicks, place: Fraction, tick: int, *, between_ticks: bool = False, written: bool = False) -> Spot:
     """What stands at a place.
 
     Args:
-        bar: The bar.
-        times: Its times.
+        rhythm: The rhythm of its bar.
         place: Quarter notes from the beginning of a full bar.
         tick: The same from the bar's first note, the last tick that is not behind the place.
         between_ticks: The place lies behind that tick, where no note can begin.
         written: The note carries an accent sign.
     """
-    index = bisect_right(times.ends, tick)
-    note = bar.notes[index]
+    index = bisect_right(rhythm.ends, tick)
     silence: Silence | None
-    if note.is_rest:
+    if rhythm.rests[index]:
         silence = Silence.REST
-    elif between_ticks or times.ends[index] - times.lengths[index] < tick:
+    elif between_ticks or rhythm.ends[index] - rhythm.lengths[index] < tick:
         silence = Silence.SOUNDING
     else:
-        silence = Silence.HELD if note.held else None
-    return _Spot(place, note.id, sum(not before.is_rest for before in bar.notes[:index]), silence, written)
+        silence = Silence.HELD if rhythm.held[index] else None
+    return Spot(place, index, index - sum(rhythm.rests[:index]), silence, written)
 
 
-def _all_spots(planned: _Spots, signed: dict[int, list[_Spot]]) -> _Spots:
+def _all_spots(planned: Spots, signed: dict[int, list[Spot]]) -> Spots:
     """Places of the plan with the written accents that the plan does not name, by place."""
     if not signed:
         return planned
     found = list(planned)
     for bar, spots in signed.items():
         places = {spot.place for spot in planned[bar]}
-        found[bar] = tuple(sorted([*planned[bar], *(spot for spot in spots if spot.place not in places)]))
+        added = [spot for spot in spots if spot.place not in places]
+        found[bar] = tuple(sorted([*planned[bar], *added], key=lambda spot: spot.place))
     return tuple(found)
-
-
-def _meet(tune: Tune, strokes: Strokes, spots: _Spots) -> tuple[Accent, ...]:
-    """How each place of each visit is met."""
-    accents = []
-    sounding = _sounding(tune)
-    first = 0  # index of the visit's first note among those played
-    for index, visit in enumerate(strokes.order):
-        for spot in spots[visit.bar]:
-            met, silence = Met.UNSTRUCK, spot.silence
-            if silence is None or silence is Silence.HELD:
-                note = strokes.played[first + spot.sounding]
-                if note.struck:
-                    met, silence = Met.DRIVEN if note.bow is Bow.DOWN else Met.UP, None
-                elif silence is None:
-                    met = Met.BURIED
-            accents.append(
-                Accent(index, visit.bar, visit.pass_number, spot.place, spot.note_id, met, silence, spot.written)
-            )
-        first += sounding[visit.bar]
-    return tuple(accents)
-
-
-@once
-def _sounding(tune: Tune) -> tuple[int, ...]:
-    """Notes in each bar, rests left out."""
-    return tuple(sum(not note.is_rest for note in bar.notes) for bar in tune.bars)
-
-
-def _counts_for_phrase(accent: Accent) -> bool:
-    return accent.met is Met.DRIVEN and accent.pass_number == 1

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 
-from core.accents import Accents, Met, weigh
+from core.accents import Accents, Met
 from core.bowing import Bowing
 from core.checks import emphasis, marks, reach, retakes, returns, rounds, slurs, strings
 from core.checks.finding import Finding, Remedy
@@ -13,7 +13,7 @@ from core.checks.view import View
 from core.reach import ORDINARY, Reach, ReachSettings
 from core.severity import NOTHING_QUIET, Quiet, Severity, turned_down
 from core.strings import STANDARD, Tuning
-from core.strokes import Strokes, work_out
+from core.strokes import Strokes
 from core.tune import Tune
 
 __all__ = ["RULES", "Finding", "Remedy", "Report", "Rule", "Severity", "Totals", "check"]
@@ -229,9 +229,8 @@ def check(
         reach_settings: What is assumed of bow and tempo.
         tuning: How the fiddle is tuned.
     """
-    strokes = work_out(tune, bowing)
-    accents = weigh(tune, bowing, strokes)
-    view = View(tune, bowing, strokes, accents, reach_settings, tuning)
+    view = View(tune, bowing, reach_settings, tuning)
+    strokes, accents = view.strokes, view.accents
     findings = [
         finding if told_as is finding.severity else replace(finding, severity=told_as)
         for rule_id, rule in RULES.items()

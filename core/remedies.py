@@ -17,7 +17,6 @@ from fractions import Fraction
 from functools import cache, partial
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
-from core.accents import Accents
 from core.bowing import Bowing, Join, can_join, join, next_struck, separate, stroke_notes
 from core.check import RULES, Report, check
 from core.checks import words
@@ -26,7 +25,7 @@ from core.checks.view import View
 from core.likeness import models
 from core.order import endings
 from core.recurrence import recurring_bars
-from core.strokes import Strokes, work_out
+from core.strokes import Strokes
 from core.tune import Meter, Note, Tune
 
 AT_MOST = 3
@@ -128,7 +127,7 @@ def misses_more(before: Report, after: Report) -> bool:
 
 def _is_told(finding: Finding, tune: Tune, bowing: Bowing) -> bool:
     """Whether the rule still finds something at the same notes."""
-    view = View(tune, bowing, work_out(tune, bowing), Accents(()))
+    view = View(tune, bowing)
     notes = set(finding.notes)
     return any(not notes.isdisjoint(other.notes) for other in RULES[finding.rule].function(view))
 

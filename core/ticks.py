@@ -1,35 +1,45 @@
 """Times of a tune as whole numbers, for walks that compare many of them.
 
 A ``Fraction`` is exact and slow. All times of one tune have a common denominator, so that they can be counted in
-whole ticks of it, which is as exact and costs no more than an ``int``.
+whole ticks of it, which is as exact and costs no more than an ``int``. A tune has few rhythms and many bars: what
+depends on the rhythm of a bar alone is worked out for each rhythm once.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 from itertools import accumulate
 from math import lcm
+from typing import TypeAlias
 
 from core.once import once
-from core.tune import Tune
+from core.tune import Meter, Tune
+
+_Ratio: TypeAlias = tuple[int, int]
+_Notes: TypeAlias = tuple[tuple[_Ratio, bool, bool], ...]  # lengths in quarters, which are rests, which are held
 
 
 @dataclass(frozen=True, slots=True)
 class BarTicks:
-    """Times of one bar in ticks.
+    """The rhythm of one bar, in ticks.
 
     Attributes:
+        meter: In force throughout the bar.
         start: From the beginning of a full bar to the first note.
         lengths: Of each note.
         ends: Where each note ends, from the first note of the bar.
         full: Length of a full bar; None for free metre.
+        rests: Whether each note is a rest.
+        held: Whether each note is tied on from the one before.
     """
 
+    meter: Meter
     start: int
     lengths: tuple[int, ...]
     ends: tuple[int, ...]
     full: int | None
+    rests: tuple[bool, ...]
+    held: tuple[bool, ...]
 
 
 @dataclass(frozen=True)
@@ -38,28 +48,38 @@ class Ticks:
 
     Attributes:
         per_quarter: Ticks in a quarter note.
-        bars: By index in ``tune.bars``.
+        rhythms: All that differ.
+        kinds: For each bar of ``tune.bars`` the index of its rhythm.
+        bars: The rhythm of each bar; of bars with the same rhythm the very same.
     """
 
     per_quarter: int
+    rhythms: tuple[BarTicks, ...]
+    kinds: tuple[int, ...]
     bars: tuple[BarTicks, ...]
 
 
 @once
 def ticks(tune: Tune) -> Ticks:
     """Count the times of a tune in ticks: the largest unit that makes all of them whole."""
-    meters = {bar.meter: bar.meter.bar_length for bar in tune.bars}
-    denominators = {note.length.denominator for note in tune.sequence}
-    denominators.update(bar.start.denominator for bar in tune.bars)
+    numbers: dict[tuple[_Notes, _Ratio, Meter], int] = {}
+    kinds = []
+    for bar in tune.bars:
+        notes = tuple([(note.length.as_integer_ratio(), not note.pitches, note.held) for note in bar.notes])
+        kinds.append(numbers.setdefault((notes, bar.start.as_integer_ratio(), bar.meter), len(numbers)))
+    meters = {meter: meter.bar_length for _, _, meter in numbers}
+    denominators = {bottom for notes, _, _ in numbers for (_, bottom), _, _ in notes}
+    denominators.update(bottom for _, (_, bottom), _ in numbers)
     denominators.update(length.denominator for length in meters.values() if length is not None)
     per_quarter = lcm(*denominators)
 
-    def count(time: Fraction) -> int:
-        return time.numerator * (per_quarter // time.denominator)
+    def count(top: int, bottom: int) -> int:
+        return top * (per_quarter // bottom)
 
-    full = {meter: None if length is None else count(length) for meter, length in meters.items()}
-    bars = []
-    for bar in tune.bars:
-        lengths = tuple([count(note.length) for note in bar.notes])
-        bars.append(BarTicks(count(bar.start), lengths, tuple(accumulate(lengths)), full[bar.meter]))
-    return Ticks(per_quarter, tuple(bars))
+    full = {meter: None if length is None else count(*length.as_integer_ratio()) for meter, length in meters.items()}
+    rhythms = []
+    for notes, start, meter in numbers:
+        lengths = tuple([count(*length) for length, _, _ in notes])
+        rests, held = tuple([rest for _, rest, _ in notes]), tuple([held for _, _, held in notes])
+        rhythms.append(BarTicks(meter, count(*start), lengths, tuple(accumulate(lengths)), full[meter], rests, held))
+    return Ticks(per_quarter, tuple(rhythms), tuple(kinds), tuple([rhythms[kind] for kind in kinds]))

@@ -1,4 +1,4 @@
-"""What the rules look at: a tune, a bowing of it, and what was worked out from the two."""
+"""What the rules look at: a tune, a bowing of it, and what follows from the two, worked out when a rule asks for it."""
 
 from __future__ import annotations
 
@@ -8,13 +8,13 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import TypeVar
 
-from core.accents import Accents
+from core.accents import Accents, weigh
 from core.bowing import Bow, Bowing, Join
 from core.once import once
 from core.order import sections
 from core.reach import ORDINARY, Reach, ReachSettings, work_out_reach
 from core.strings import STANDARD, Tuning
-from core.strokes import Played, Strokes
+from core.strokes import Played, Strokes, work_out
 from core.tune import Note, Tune
 
 Item = TypeVar("Item")
@@ -27,18 +27,24 @@ class View:
     Attributes:
         tune: The tune.
         bowing: The bowing that is checked.
-        strokes: Its directions.
-        accents: How it meets its accent plan.
         reach_settings: What is assumed of bow and tempo.
         tuning: How the fiddle is tuned.
     """
 
     tune: Tune
     bowing: Bowing
-    strokes: Strokes
-    accents: Accents
     reach_settings: ReachSettings = ORDINARY
     tuning: Tuning = STANDARD
+
+    @cached_property
+    def strokes(self) -> Strokes:
+        """All directions."""
+        return work_out(self.tune, self.bowing)
+
+    @cached_property
+    def accents(self) -> Accents:
+        """How the accent plan is met."""
+        return weigh(self.tune, self.bowing, self.strokes)
 
     @cached_property
     def reach(self) -> Reach:
