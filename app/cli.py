@@ -10,11 +10,14 @@ import argparse
 import json
 import re
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
+from typing import NamedTuple
 
+from app.set_entries import FORM, EntryError, EntryName, find_entry, parse_entry
+from app.set_report import set_json, set_lines
 from core.accent_plan import AccentPlan, parse_plan
 from core.bowing import Bowing, set_plan
 from core.check import Report, Severity
@@ -26,6 +29,7 @@ from core.reading import Reading, read_file
 from core.strings import Tuning, parse_tuning
 from core.tempos import beat_of
 from core.tune import Tempo, Tune
+from core.tune_set import MOST_TUNES, Entry, TuneSet
 
 DONE, FAULTS_FOUND, WRONG_CALL, UNREADABLE = 0, 1, 2, 3
 PAPERS = ("A4", "Letter")
@@ -70,6 +74,9 @@ def _parser() -> argparse.ArgumentParser:
 
     checking = commands.add_parser("check", help="tell what a player would trip over in each bowing")
     checking.add_argument("files", nargs="+", metavar="FILE")
+    checking.add_argument(
+        "--set", action="store_true", help=f"check the tunes as a set in this order too; each FILE is then {FORM}"
+    )
     checking.add_argument("--bowing", metavar="NAME", help="check this bowing only")
     checking.add_argument("--accents", metavar="PLAN", type=_plan, help="judge every bowing by this accent plan")
     checking.add_argument(
@@ -142,17 +149,60 @@ def _read(name: str) -> Reading | None:
 
 
 def _check(options: argparse.Namespace) -> int:
+    if options.set:
+        return _check_set(options)
+    return _check_files(options, ((name, _read(name)) for name in options.files))
+
+
+def _check_set(options: argparse.Namespace) -> int:
+    """Check tunes by themselves, and how they follow each other."""
+    try:
+        names = [parse_entry(word) for word in options.files]
+        readings = {file: _read(file) for file in dict.fromkeys(name.file for name in names)}
+        tunes = []
+        for name in names:
+            reading = readings[name.file]
+            if reading is not None:
+                lesson, bowing = find_entry(name, reading, options.bowing)
+                tunes.append(_SetTune(name, lesson, _planned(lesson.tune, bowing, options)))
+        if len(tunes) > MOST_TUNES:
+            raise EntryError(f"A set holds at most {MOST_TUNES} tunes; there are {len(tunes)}.")
+    except EntryError as fault:
+        _say(str(fault))
+        return WRONG_CALL
+    return _check_files(options, readings.items(), tunes)
+
+
+class _SetTune(NamedTuple):
+    """A tune of the set that was asked for, as it was found in its file."""
+
+    name: EntryName
+    lesson: Lesson
+    bowing: Bowing
+
+
+def _planned(tune: Tune, bowing: Bowing, options: argparse.Namespace) -> Bowing:
+    """The bowing with the accent plan of the command line, if it gives one."""
+    return bowing if options.accents is None else set_plan(tune, bowing, options.accents)
+
+
+def _check_files(
+    options: argparse.Namespace, readings: Iterable[tuple[str, Reading | None]], set_tunes: Sequence[_SetTune] = ()
+) -> int:
     files, unreadable, faults, found_name = [], False, False, False
-    for name in options.files:
-        reading = _read(name)
+    for name, reading in readings:
         if reading is None:
             unreadable = True
             continue
         tunes = []
         for lesson in reading.lessons:
-            bowings = [b for b in lesson.bowings if options.bowing in (None, b.name)]
-            if options.accents is not None:
-                bowings = [set_plan(lesson.tune, b, options.accents) for b in bowings]
+            if options.set:
+                wanted = [tune.bowing.name for tune in set_tunes if tune.name.file == name and tune.lesson is lesson]
+                if not wanted:
+                    continue
+            else:
+                wanted = [b.name for b in lesson.bowings if options.bowing in (None, b.name)]
+            bowings = [_planned(lesson.tune, b, options) for b in lesson.bowings if b.name in wanted]
             judging = _as_asked(lesson, options)
             reports = [check_lesson(judging, bowing) for bowing in bowings]
             found_name = found_name or bool(bowings)
@@ -163,8 +213,11 @@ def _check(options: argparse.Namespace) -> int:
                 _print_reports(name, lesson, bowings, reports)
         problems = [{"line": problem.line, "text": problem.text} for problem in reading.problems]
         files.append({"file": name, "problems": problems, "tunes": tunes})
+    told: dict[str, object] = {"format": "bowbench-check/1", "files": files}
+    if options.set:
+        told["set"] = None if unreadable else _tell_set(options, set_tunes)
     if options.json:
-        json.dump({"format": "bowbench-check/1", "files": files}, sys.stdout, ensure_ascii=False)
+        json.dump(told, sys.stdout, ensure_ascii=False)
         print()
     if unreadable:
         return UNREADABLE
@@ -172,6 +225,21 @@ def _check(options: argparse.Namespace) -> int:
         _say(f"No file has a bowing named “{options.bowing}”.")
         return WRONG_CALL
     return FAULTS_FOUND if faults else DONE
+
+
+def _tell_set(options: argparse.Namespace, set_tunes: Sequence[_SetTune]) -> dict[str, object] | None:
+    """Print a checked set, or give it for the JSON."""
+    tune_set = TuneSet(tuple(Entry(tune.lesson.tune, tune.bowing, tune.name.times) for tune in set_tunes))
+    lessons = [_as_asked(tune.lesson, options) for tune in set_tunes]
+
+    def judge(entry: int, bowing: Bowing) -> Report:
+        return check_lesson(lessons[entry], bowing)
+
+    if options.json:
+        return set_json(tune_set, [tune.name.file for tune in set_tunes], judge)
+    for line in set_lines(tune_set, judge):
+        print(line)
+    return None
 
 
 def _as_asked(lesson: Lesson, options: argparse.Namespace) -> Lesson:

@@ -85,7 +85,7 @@ class SetFinding:
     Attributes:
         rule: Key in ``SET_RULES``.
         severity: How much it matters.
-        seams: Where it happens: one seam, or those of one tune that comes again turned several times.
+        seams: Where it happens: one seam, or those into one tune that is played several times.
         bars: Printed number of the bar in which the tune begins that comes after.
         notes: Id of the note that it begins with.
         text: One sentence.
@@ -126,17 +126,27 @@ def check_set(tune_set: TuneSet) -> SetReport:
 
 
 def _findings(tune_set: TuneSet, found: Iterable[Seam]) -> Iterator[SetFinding]:
-    for _, group in groupby(found, lambda seam: (seam.way, seam.after.entry)):
-        seams_there = tuple(group)
-        for rule_id, rule in SET_RULES.items():
-            told = tuple(seam for seam in seams_there if rule.tells_of(seam))
-            if told:
-                bar = _tune_after(tune_set, told[0]).bar_of[told[0].first_note]
-                text = _TURNED[rule.way](tune_set, told) if rule.turned else _RETAKEN[rule.way](tune_set, told)
-                yield SetFinding(
-                    rule_id, rule.severity, told, (_tune_after(tune_set, told[0]).bars[bar].number,),
-                    (told[0].first_note,), words.sentence(text),
-                )  # fmt: skip
+    for _, group in groupby(found, lambda seam: (seam.way is Way.ROUND, seam.after.entry)):
+        for rule_id, told in _told(tuple(group)).items():
+            rule, tune = SET_RULES[rule_id], tune_set.entries[told[0].after.entry].tune
+            number = tune.bars[tune.bar_of[told[0].first_note]].number
+            text = (_TURNED if rule.turned else _RETAKEN)[rule.way](tune_set, told)
+            yield SetFinding(rule_id, rule.severity, told, (number,), (told[0].first_note,), words.sentence(text))
+
+
+def _told(seams_into: tuple[Seam, ...]) -> dict[str, tuple[Seam, ...]]:
+    """What is told of the seams into one tune, by rule.
+
+    Where it is turned round from the tune before it, what follows from that between its times is told with it.
+    """
+    told = {
+        rule_id: there
+        for rule_id, rule in SET_RULES.items()
+        if (there := tuple(seam for seam in seams_into if rule.tells_of(seam)))
+    }
+    if "next-tune-on-other-bow" in told:
+        told["next-tune-on-other-bow"] += told.pop("next-time-on-other-bow", ())
+    return told
 
 
 # ---- words
@@ -195,10 +205,12 @@ def _how_far(tune_set: TuneSet, seam: Seam) -> str:
 
 
 def _next_turned(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
-    (seam,) = told
+    seam = told[0]
+    times = tune_set.entries[seam.after.entry].times
+    when = "" if times == 1 else ", every time," if len(told) == times else f", {_when(told)},"
     return (
-        f"{name(tune_set, seam.after.entry)} begins {seam.first.value} after {name(tune_set, seam.before.entry)}, "
-        f"and is turned round {_how_far(tune_set, seam)} (alone it begins {seam.alone.value})"
+        f"{name(tune_set, seam.after.entry)} begins {seam.first.value} after {name(tune_set, seam.before.entry)}"
+        f"{when or ','} and is turned round {_how_far(tune_set, seam)} (alone it begins {seam.alone.value})"
     )
 
 

@@ -7,7 +7,7 @@ it must not do to the tune itself, is as in ``core.remedies``; no other seam of 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Container, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache, partial
 from itertools import islice
@@ -18,7 +18,7 @@ from core.checks import words
 from core.checks.finding import Remedy
 from core.order import playing_order
 from core.remedies import AT_MOST, COSTS, Change, changes_in, gain, misses_more, warns_of_more
-from core.set_check import SET_RULES, SetFinding, SetReport, check_set
+from core.set_check import SET_RULES, SetFinding, SetReport, SetRule, check_set
 from core.severity import Severity
 from core.tune import Tune
 from core.tune_set import TuneSet, set_bowing
@@ -54,10 +54,12 @@ def set_remedies(
             that with the usual settings where None.
         at_most: How many to offer.
     Returns:
-        The best changes, cheapest first: the finding is gone, no other seam is told of as gravely that was not before,
-        and the changed tune by itself has no new warning and misses no more accents.
+        The best changes, cheapest first: the finding is gone, nothing as grave is told that was not before (a tune
+        turned round is graver than a retake, and the set itself is graver than its way back to the start), and the
+        changed tune by itself has no new warning and misses no more accents.
     """
     before = check_set(tune_set)
+    graver = _graver(SET_RULES[finding.rule])
     entries = tune_set.entries
     judged = judge or (lambda entry, bowing: check(entries[entry].tune, bowing))
     as_it_is = cache(lambda entry: judged(entry, entries[entry].bowing))
@@ -65,7 +67,7 @@ def set_remedies(
     def weigh(entry: int, change: Change) -> int | None:
         """The cost of a change; None where it mends nothing or does harm."""
         after = check_set(mend(tune_set, SetRemedy(entry, change.remedy)))
-        if _key(finding) in _told(after) or not _told(after, finding.severity) <= _told(before, finding.severity):
+        if _key(finding) in _told(after) or not _told(after, graver) <= _told(before, graver):
             return None
         old, new = as_it_is(entry), judged(entry, change.remedy.edit(entries[entry].tune, entries[entry].bowing))
         if warns_of_more(old, new) or misses_more(old, new):
@@ -100,11 +102,18 @@ def _key(finding: SetFinding) -> Key:
     return finding.rule, finding.entry
 
 
-def _told(report: SetReport, severity: Severity = Severity.NOTE) -> set[Key]:
-    """What is told at this severity or a graver one."""
-    if severity is Severity.NOTE:
-        return {_key(finding) for finding in report.findings}
-    return {_key(finding) for finding in report.findings if finding.severity is not Severity.NOTE}
+def _graver(rule: SetRule) -> set[str]:
+    """The rules that are as grave as one."""
+    return {
+        rule_id
+        for rule_id, other in SET_RULES.items()
+        if other.turned >= rule.turned and (other.severity is rule.severity or rule.severity is Severity.NOTE)
+    }
+
+
+def _told(report: SetReport, rules: Container[str] = SET_RULES) -> set[Key]:
+    """What is told by some rules."""
+    return {_key(finding) for finding in report.findings if finding.rule in rules}
 
 
 def _slurs(tune_set: TuneSet, finding: SetFinding) -> Iterator[tuple[int, Change]]:

@@ -92,6 +92,16 @@ class TestFindings:
             "“A” begins up the second and fourth time, and is turned round to its end (alone it begins down)."
         ]
 
+    def test_what_follows_from_the_tune_before_is_told_with_it(self) -> None:
+        assert told(ODD, EVEN, times=(1, 3))[0] == (
+            "“B” begins up after “A”, every time, and is turned round to its end (alone it begins down)."
+        )
+        assert told(ODD, ODD, times=(1, 3))[:1] == [
+            "“B” begins up after “A”, the first and third time, and is turned round to its end "
+            "(alone it begins down)."
+        ]
+        assert len(told(ODD, ODD, times=(1, 3))) == 1
+
     def test_retakes_between_times_are_one_finding(self) -> None:
         assert told("v" + ODD, times=(3,))[0] == (
             "“A” takes a retake to begin the second and third time: it ends on a down-bow and begins with another."
@@ -188,6 +198,10 @@ class TestRemedies:
         offered = self.offered(tune_set, "next-tune-retake")
         assert offered[0] == (0, "Slur notes 2 and 3 of bar 2", 1)
         assert not any(label.startswith("Take") for _, label, _ in offered)
+
+    def test_the_way_back_to_the_start_may_take_a_retake(self) -> None:
+        offered = self.offered(set_of(EVEN, ODD), "set-on-other-bow")
+        assert (0, "Take the first note of bar 1 down every time", 0) in offered
 
     def test_the_same_tune_elsewhere_in_the_set_changes_with_it(self) -> None:
         first, second = set_of(ODD, EVEN).entries
