@@ -6,7 +6,9 @@ still wanted when it comes, and a search that is not wanted any more stops at it
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
+from functools import partial
 from threading import Event
 
 from PySide6.QtCore import QCoreApplication, QObject, QTimer, Signal
@@ -18,6 +20,8 @@ from core.lesson_check import check_lesson
 from core.remedies import remedies
 from core.tune import Tune
 
+Work = Callable[[Event], tuple[object, ...]]
+
 AFTER_PAINT_MS = 10  # lets the chosen row be painted first, and a walk through the list pass by
 LOOK_MS = 5
 
@@ -26,7 +30,7 @@ class RemedySearch(QObject):
     """One search at a time; a new one takes the place of the one before.
 
     Signals:
-        found: Remedies of the finding that was asked about last, best first; perhaps none.
+        found: What was asked for last, such as remedies of a finding, best first; perhaps nothing.
     """
 
     found = Signal(tuple)
@@ -35,8 +39,8 @@ class RemedySearch(QObject):
         super().__init__(parent)
         self._threads = ThreadPoolExecutor(max_workers=1)
         self._dropped = Event()
-        self._work: tuple[Lesson, Bowing, Finding] | None = None
-        self._future: Future[tuple[Remedy, ...]] | None = None
+        self._work: Work | None = None
+        self._future: Future[tuple[object, ...]] | None = None
         self._wait = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)
         self._wait.timeout.connect(self._submit)
         self._look = QTimer(self, interval=LOOK_MS)
@@ -52,8 +56,12 @@ class RemedySearch(QObject):
 
     def start(self, lesson: Lesson, bowing: Bowing, finding: Finding) -> None:
         """Look for what mends a finding of this bowing, judged by what the lesson sets."""
+        self.look_for(partial(search, lesson, bowing, finding))
+
+    def look_for(self, work: Work) -> None:
+        """Look for something else; ``work`` is told that it is dropped by the event that it is given."""
         self.stop()
-        self._work = lesson, bowing, finding
+        self._work = work
         self._wait.start()
 
     def stop(self) -> None:
@@ -66,7 +74,7 @@ class RemedySearch(QObject):
 
     def _submit(self) -> None:
         assert self._work is not None
-        self._future = self._threads.submit(search, *self._work, self._dropped)
+        self._future = self._threads.submit(self._work, self._dropped)
         self._look.start()
 
     def _take(self) -> None:
@@ -80,15 +88,24 @@ def search(lesson: Lesson, bowing: Bowing, finding: Finding, dropped: Event) -> 
     """Find remedies, or none at all once the search was dropped."""
 
     def judge(tune: Tune, bowing: Bowing) -> Report:
-        if dropped.is_set():
-            raise _DroppedError
-        return check_lesson(lesson, bowing)
+        return judge_unless_dropped(lesson, bowing, dropped)
 
     try:
         return remedies(lesson.tune, bowing, finding, judge)
-    except _DroppedError:
+    except DroppedError:
         return ()
 
 
-class _DroppedError(Exception):
+def judge_unless_dropped(lesson: Lesson, bowing: Bowing, dropped: Event) -> Report:
+    """Check a bowing of a lesson.
+
+    Raises:
+        DroppedError: the search was dropped.
+    """
+    if dropped.is_set():
+        raise DroppedError
+    return check_lesson(lesson, bowing)
+
+
+class DroppedError(Exception):
     """Nobody waits for the answer any more."""
