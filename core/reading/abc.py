@@ -39,10 +39,7 @@ _UNDEFINED = re.compile(r"[h-tw]")  # letters that stand for nothing unless a U:
 _QUOTED_OR_LONG = re.compile(r'"[^"]*"|![^! ]*!|\+[^+ ]*\+|\[[A-Za-z]:[^\[\]]*\]')
 _INDENTED_TUNE = re.compile(r"(?m)^[ \t>]+X:")
 _MAIL_CODE = re.compile(r"=(?:3D|20|0D|09|2E)")
-_CREDITS = {
-    "A": "area", "B": "book", "C": "composer", "D": "discography", "F": "file", "G": "group", "H": "history",
-    "N": "notes", "O": "origin", "S": "source", "W": "lyrics", "Z": "transcriber",
-}  # fmt: skip
+_CREDITS = {letter: kind for kind, letter in abc_fields.CREDIT_LETTERS.items()}
 _LEFT_OUT = {"w": "Lyrics under the notes (w:)", "s": "Symbol lines (s:)", "m": "Macros (m:)"}
 _TO_MUSIC = frozenset("IKLMPQUV")
 _HEADER_WORDS = "a field such as T:, M: or K:"
@@ -269,6 +266,7 @@ def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Comp
         complaints.say(f"The tune{name} has no notes: it is left out.", line=first)
         return None
     bars, bowing = abc_bars.build(draft, complaints)
+    name = _take_bowing_name(header.credits)
     tune = Tune(
         title=titles[0],
         bars=bars,
@@ -279,7 +277,17 @@ def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Comp
         part_order=_part_order(header, {bar.part for bar in bars}, complaints),
         number=header.number if header.number is not None else place,
     )
-    return Lesson(tune, (replace(bowing, accents=plan_of_dance(tune.dance, tune.bars[0].meter)),))
+    accents = plan_of_dance(tune.dance, tune.bars[0].meter)
+    return Lesson(tune, (replace(bowing, name=name or bowing.name, accents=accents),))
+
+
+def _take_bowing_name(credits: list[Credit]) -> str:
+    """Name of the bowing that the last note of ours tells, which is taken out; empty where there is none."""
+    for place in range(len(credits) - 1, -1, -1):
+        if credits[place].kind == "notes" and (name := abc_fields.bowing_of_note(credits[place].text)):
+            del credits[place]
+            return name
+    return ""
 
 
 def _part_order(header: _Header, parts: set[str], complaints: Complaints) -> tuple[str, ...]:

@@ -10,6 +10,7 @@ import re
 from collections.abc import Callable
 from fractions import Fraction
 
+from core.reading.abc_text import plain_text
 from core.tune import MODE_FIFTHS, SHARP_ORDER, Key, Meter, Tempo
 
 Say = Callable[[str], None]
@@ -18,6 +19,12 @@ FREE_METER = Meter(groups=())
 ACCIDENTAL_ALTERS = {"^^": 2, "^": 1, "=": 0, "_": -1, "__": -2}
 MAX_COUNT = 64  # units in a bar
 MAX_PARTS = 200  # parts in a playing order
+MAX_BOWING_NAME = 200  # characters
+CREDIT_LETTERS = {  # kind of credit -> letter of its field (3.1)
+    "area": "A", "book": "B", "composer": "C", "discography": "D", "file": "F", "group": "G", "history": "H",
+    "notes": "N", "origin": "O", "source": "S", "lyrics": "W", "transcriber": "Z",
+}  # fmt: skip
+BOWING_NOTE = "Bowing: "  # before a bowing's name in an N: field
 UNIT_LENGTHS = tuple(Fraction(1, 2**power) for power in range(10))
 
 _MODES = {mode[:3]: mode for mode in MODE_FIFTHS}
@@ -82,7 +89,7 @@ def parse_tempo(text: str, unit: Fraction, say: Say) -> tuple[Tempo | None, str]
     Returns:
         The tempo (None where no number is given) and the words beside it.
     """
-    words = " ".join(part for part in text.split('"')[1::2] if part)
+    words = plain_text(" ".join(part for part in text.split('"')[1::2] if part))
     number = "".join(text.split('"')[0::2]).strip()
     if not number:
         return None, words
@@ -213,6 +220,16 @@ def is_staff_setting(value: str) -> bool:
 def _is_no_key(value: str) -> bool:
     words = value.lower().split()
     return not all(word == "none" or _CLEF.match(word) or _STAFF_SETTING.match(word) for word in words)
+
+
+def bowing_of_note(text: str) -> str:
+    """Name of the bowing that a note of ours tells; empty where it tells none.
+
+    >>> bowing_of_note("Bowing: Long slurs")
+    'Long slurs'
+    """
+    name = text.removeprefix(BOWING_NOTE)
+    return name if name != text and 0 < len(name) <= MAX_BOWING_NAME else ""
 
 
 def define_symbol(text: str, symbols: dict[str, str], say: Say) -> None:

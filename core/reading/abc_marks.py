@@ -23,6 +23,11 @@ _OFFSET = re.compile(r"-?[0-9.]+,-?[0-9.]+\s*")  # of a text placed by "@x,y ...
 _Item = TypeVar("_Item")
 
 
+def sign_in_words(words: str) -> Meaning | None:
+    """The sign that words in quotation marks stand for, as ``D.C.`` does, or None where they are words."""
+    return QUOTED.get("".join(words.lower().replace(".", "").split())) if len(words) < 20 else None
+
+
 class Marks:
     """Collects what waits for the next note and gives it to that note.
 
@@ -76,7 +81,7 @@ class Marks:
         placed = text[:1] in ("^", "_", "<", ">", "@")
         words = _OFFSET.sub("", text[1:], count=1) if text[:1] == "@" else text[1:] if placed else text
         words = plain_text(words)[:MAX_WORDS]
-        meaning = QUOTED.get("".join(words.lower().replace(".", "").split())) if len(words) < 20 else None
+        meaning = sign_in_words(words)
         if meaning is not None:
             self._signs.append(meaning)
             self._complaints.say(f"“{words}” in quotation marks is read as the sign.", once=f"quoted {words}")
