@@ -12,11 +12,14 @@ from PySide6.QtCore import QEventLoop, Qt, QTimer
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrintPreviewDialog
 from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QProgressDialog, QWidget
 
+from app.bow_fiddle_dialog import BowFiddleDialog
 from app.files import OPEN_FILTERS, SAVE_FILTERS
 from app.sheet import SheetSettings
 from app.sheet_dialog import SheetChoice, SheetDialog, Way
 from app.tune_chooser import TuneChooser
 from core.lesson import Lesson
+from core.reach import ReachSettings
+from core.strings import Tuning
 
 Result = TypeVar("Result")
 PATIENCE_MS = 400  # nothing is shown for work that ends sooner
@@ -73,6 +76,13 @@ class Dialogs:
     ) -> SheetChoice | None:
         """Ask what goes on a printed sheet, and where it goes."""
         dialog = SheetDialog(lesson, shown, settings, way, parent)
+        choice = dialog.choice if dialog.exec() == QDialog.DialogCode.Accepted else None
+        dialog.deleteLater()
+        return choice
+
+    def bow_and_fiddle(self, parent: QWidget, lesson: Lesson) -> tuple[ReachSettings, Tuning] | None:
+        """Ask what a lesson is checked by, bow, tempo and strings."""
+        dialog = BowFiddleDialog(lesson, parent)
         choice = dialog.choice if dialog.exec() == QDialog.DialogCode.Accepted else None
         dialog.deleteLater()
         return choice

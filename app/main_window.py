@@ -40,6 +40,7 @@ from app.actions import (
     make_actions,
     set_icons,
 )
+from app.bow_trace import BowTrace
 from app.bowings_pane import BowingsPane
 from app.dialogs import Answer, Dialogs
 from app.document import Document, State
@@ -88,6 +89,7 @@ class MainWindow(QMainWindow):
         self.area = PageArea(self.page)
         self.side_list = SideList(self.document)
         self.bowings = BowingsPane(self.document)
+        self.trace = BowTrace(self.document)
         self.notice = Notice()
         self.welcome = Welcome()
         self._build()
@@ -118,6 +120,8 @@ class MainWindow(QMainWindow):
         column.setSpacing(0)
         column.addWidget(self.notice)
         column.addWidget(self._stack, 1)
+        column.addWidget(self.trace)
+        self.trace.hide()  # until there is a lesson
         right = QWidget()
         column = QVBoxLayout(right)
         column.setContentsMargins(0, 0, 0, 0)
@@ -177,6 +181,8 @@ class MainWindow(QMainWindow):
             "ornament_turn": partial(page.toggle_ornament, Ornament.TURN),
             "ornament_triplet": partial(page.toggle_ornament, Ornament.BOWED_TRIPLET),
             "strip": self.toggle_strip,
+            "trace": self.toggle_trace,
+            "bow_and_fiddle": self.set_bow_and_fiddle,
             "bowing_add": bowings.add,
             "bowing_copy": bowings.copy,
             "bowing_rename": bowings.start_renaming,
@@ -210,6 +216,9 @@ class MainWindow(QMainWindow):
     def _connect(self) -> None:
         self.page.hinted.connect(self._show_hint)
         self.page.note_focused.connect(self.side_list.show_note)
+        self.page.note_focused.connect(self.trace.show_note)
+        self.trace.note_wanted.connect(self.page.focus_on)
+        self.trace.hinted.connect(self._show_hint)
         self.page.menu_wanted.connect(self._show_note_menu)
         self.page.strip_menu_wanted.connect(self._show_strip_menu)
         self.side_list.hinted.connect(self._show_hint)
@@ -239,6 +248,7 @@ class MainWindow(QMainWindow):
         self.actions_by_name[f"look_{self._settings.look.value}"].setChecked(True)
         self.actions_by_name["strip"].setChecked(self._settings.strip)
         self.page.show_strip(self._settings.strip)
+        self.actions_by_name["trace"].setChecked(self._settings.trace)
         self._take_theme(choose_theme(self._settings.look))
         if self._settings.zoom is not None:
             self.area.set_zoom(self._settings.zoom)
@@ -400,6 +410,21 @@ class MainWindow(QMainWindow):
         self._settings.strip = self.actions_by_name["strip"].isChecked()
         self.page.show_strip(self._settings.strip)
 
+    def toggle_trace(self) -> None:
+        """Show the way of the bow under the page or hide it, as its menu entry says, and remember it."""
+        self._settings.trace = self.actions_by_name["trace"].isChecked()
+        self.trace.setVisible(self._settings.trace)
+
+    def set_bow_and_fiddle(self) -> None:
+        """Ask what the lesson assumes of bow, tempo and strings, and set it as one undo step."""
+        state = self.document.state
+        if state is None:
+            return
+        choice = self._dialogs.bow_and_fiddle(self, state.lesson)
+        if choice is not None:
+            changed = replace(state.lesson, reach=choice[0], tuning=choice[1])
+            self.document.change("Bow and fiddle", lambda _: changed, state.shown)
+
     def set_look(self, look: Look) -> None:
         """Choose light, dark, or as the system is, and remember it."""
         self._settings.look = look
@@ -416,6 +441,7 @@ class MainWindow(QMainWindow):
         set_icons(self.actions_by_name, theme)
         self.page.set_theme(theme)
         self.side_list.set_theme(theme)
+        self.trace.set_theme(theme)
 
     def _on_zoomed(self, zoom: float, fits: bool) -> None:
         self._settings.zoom = None if fits else zoom
@@ -458,6 +484,7 @@ class MainWindow(QMainWindow):
         if before is None:
             self._stack.setCurrentWidget(self.area)
             self._side.show()
+            self.trace.setVisible(self._settings.trace)
             self._enable_actions()
         if before is None or before.tune is not after.tune:
             self._show_title()

@@ -79,6 +79,15 @@ class Settings:
         self._store.setValue("strip", "shown" if shown else "hidden")
 
     @property
+    def trace(self) -> bool:
+        """Whether the way of the bow stands under the page."""
+        return self._one_of("trace", ("shown", "hidden")) == "shown"
+
+    @trace.setter
+    def trace(self, shown: bool) -> None:
+        self._store.setValue("trace", "shown" if shown else "hidden")
+
+    @property
     def sheet_marks(self) -> str:
         """The same on printed sheets."""
         return self._one_of("sheet/marks", MARKS)

@@ -154,7 +154,7 @@ class SideList(QWidget):
     def _show_report(self) -> None:
         state = self._document.state
         report = self._document.report() if state is not None else None
-        self.totals.show_totals(report.totals if report is not None else None)
+        self.totals.show_report(report)
         self.totals.setVisible(state is not None)
         self.accents.setVisible(state is not None)
         if state is not None:

@@ -1,39 +1,51 @@
-"""The totals of a bowing: figures with a word under each, painted as one piece because they change with every click."""
+"""The totals of a bowing: figures with a word under each, painted as one piece because they change with every click.
+
+What rests on an assumption, the bow used, says so under its figure.
+"""
 
 from __future__ import annotations
 
 from math import ceil
+from typing import TypeAlias
 
 from PySide6.QtCore import QPointF, QSize
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.bow_words import at_speed, bow_used
 from app.theme import LIGHT, Theme, scaled_font
-from core.check import Totals
+from core.check import Report, Totals
+from core.reach import Reach
 
 ROWS = 3
 ROW_GAP = 8  # pixels
 
+Figures: TypeAlias = tuple[tuple[tuple[str, str], ...], ...]
+"""Figure and word of each total, in rows."""
+
 
 class TotalsView(QWidget):
-    """Shows ``Totals``; the same in one sentence is its accessible description."""
+    """Shows the totals of a ``Report``; the same in one sentence is its accessible description."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName("Totals")
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self._totals: Totals | None = None
+        self._report: Report | None = None
+        self._figures: Figures = ()
         self._theme = LIGHT
 
     @property
     def totals(self) -> Totals | None:
-        return self._totals
+        return self._report.totals if self._report is not None else None
 
-    def show_totals(self, totals: Totals | None) -> None:
-        """Show other totals; none for no lesson."""
-        if totals != self._totals:
-            self._totals = totals
-            self.setAccessibleDescription("" if totals is None else totals_sentence(totals))
+    def show_report(self, report: Report | None) -> None:
+        """Show the totals of another report; none for no lesson."""
+        self._report = report
+        shown = figures(report.totals, report.reach) if report is not None else ()
+        if shown != self._figures:
+            self._figures = shown
+            self.setAccessibleDescription(totals_sentence(report.totals, report.reach) if report is not None else "")
             self.update()
 
     def set_theme(self, theme: Theme) -> None:
@@ -48,14 +60,12 @@ class TotalsView(QWidget):
         return QSize(220, self.sizeHint().height())
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        if self._totals is None:
-            return
         large, small = self._fonts()
         over, under = QFontMetricsF(large), QFontMetricsF(small)
         line = over.height() + under.height() + ROW_GAP
         placed = [
             (place * self.width() / len(row), line * number, figure, word)
-            for number, row in enumerate(figures(self._totals))
+            for number, row in enumerate(self._figures)
             for place, (figure, word) in enumerate(row)
         ]
         with QPainter(self) as painter:
@@ -78,11 +88,12 @@ class TotalsView(QWidget):
         return ceil(QFontMetricsF(large).height() + QFontMetricsF(small).height())
 
 
-def figures(totals: Totals) -> tuple[tuple[tuple[str, str], ...], ...]:
+def figures(totals: Totals, reach: Reach) -> Figures:
     """Figure and word of each total, in rows."""
     return (
         (
             (str(totals.strokes), _plural(totals.strokes, "stroke")),
+            (f"{reach.longest_s:.1f} s", "longest"),
             (str(totals.slurs), _plural(totals.slurs, "slur")),
             (str(totals.retakes), _plural(totals.retakes, "retake")),
         ),
@@ -95,18 +106,19 @@ def figures(totals: Totals) -> tuple[tuple[tuple[str, str], ...], ...]:
         (
             (f"{totals.consistency:.0%}".replace("%", " %"), "consistent"),
             ("Yes" if totals.comes_round else "No", "comes round"),
+            (bow_used(reach), at_speed(reach)),
         ),
     )
 
 
-def totals_sentence(totals: Totals) -> str:
+def totals_sentence(totals: Totals, reach: Reach) -> str:
     """All totals in one sentence, for screen readers."""
     round_again = "comes round" if totals.comes_round else "does not come round"
     return (
         f"{totals.strokes} {_plural(totals.strokes, 'stroke')}, {totals.slurs} {_plural(totals.slurs, 'slur')}, "
         f"{totals.retakes} {_plural(totals.retakes, 'retake')}; accents: {totals.driven} driven, {totals.up} on an "
         f"up-bow, {totals.buried} buried, {totals.unstruck} unstruck; {totals.consistency:.0%} consistent; "
-        f"{round_again}."
+        f"{round_again}; longest stroke {reach.longest_s:.1f} seconds, {bow_used(reach)} of bow {at_speed(reach)}."
     )
 
 

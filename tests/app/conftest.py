@@ -21,7 +21,9 @@ from app.settings import Look, Settings
 from app.sheet import SheetSettings
 from app.sheet_dialog import SheetChoice, Way
 from core.lesson import Lesson
+from core.reach import ReachSettings
 from core.reading.abc import read_abc
+from core.strings import Tuning
 
 FOUR_BARS = """X:1
 T:Gate of the Weir
@@ -78,6 +80,9 @@ class ScriptedDialogs(Dialogs):
         self, parent: QWidget, lesson: Lesson, shown: int, settings: SheetSettings, way: Way
     ) -> SheetChoice | None:
         return self._answer("sheet")
+
+    def bow_and_fiddle(self, parent: QWidget, lesson: Lesson) -> tuple[ReachSettings, Tuning] | None:
+        return self._answer("bow_and_fiddle")
 
     def printer(self, parent: QWidget) -> QPrinter | None:
         return self._answer("printer")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -14,14 +15,18 @@ from app.document import Document
 from app.findings_model import FindingsModel, number_ranges, where_text
 from app.severity_signs import WORDS
 from app.side_list import NOTHING_FOUND, NOTHING_OPEN, SideList
-from app.totals_view import totals_sentence
+from app.totals_view import figures, totals_sentence
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, fix_bow, toggle_join_to_next
 from core.check import Finding, Severity, Totals
+from core.reach import Move, Reach, ReachSettings
 from core.reading.abc import read_abc
-from core.tune import Meter
+from core.tempos import Pace
+from core.tune import Meter, Tempo
 
 SEVENS = "X:1\nM:4/4\nL:1/8\nK:D\nd2 fd Adfd|d2 fd Adfd|d2 fd Adfd|d2 f2 Adfd|d2 fd Adfd|]\n"
+MOVES = (Move(0, 0, True, 2.5, True), Move(1, 0, False, 1.5, False))
+REACH = Reach(ReachSettings(), Pace(Tempo(Fraction(2), Fraction(112))), MOVES)
 EQUAL_NOTES = "X:1\nM:4/4\nL:1/8\nK:D\n(dd) fd Adfd|]\n"
 
 
@@ -51,16 +56,26 @@ def test_totals_follow_every_edit(side, document):
     assert side.totals.totals == before
 
 
-def test_totals_are_said_in_words_too(side):
-    assert side.totals.accessibleDescription() == totals_sentence(side.totals.totals)
+def test_totals_are_said_in_words_too(side, document):
+    assert side.totals.accessibleDescription() == totals_sentence(
+        side.totals.totals, document.report().reach
+    )
 
 
 def test_the_totals_sentence_holds_every_total():
     totals = Totals(61, 12, 1, 28, 4, 3, 2, 0.955, comes_round=False)
-    assert totals_sentence(totals) == (
+    assert totals_sentence(totals, REACH) == (
         "61 strokes, 12 slurs, 1 retake; accents: 28 driven, 4 on an up-bow, 3 buried, 2 unstruck; 96% consistent; "
-        "does not come round."
+        "does not come round; longest stroke 2.5 seconds, 1.2 m of bow at 30 cm/s."
     )
+
+
+def test_bow_used_is_told_with_the_speed_that_it_rests_on():
+    totals = Totals(61, 12, 1, 28, 4, 3, 2, 0.955, comes_round=True)
+    assert figures(totals, REACH)[0][1] == ("2.5 s", "longest")
+    assert figures(totals, REACH)[2][2] == ("1.2 m", "at 30 cm/s")
+    long = replace(REACH, settings=ReachSettings(even_cm_s=45), moves=MOVES * 12)
+    assert figures(totals, long)[2][2] == ("22 m", "at 45 cm/s")  # 48 s at 45 cm/s
 
 
 def test_findings_follow_every_edit(side, document):
