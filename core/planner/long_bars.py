@@ -6,8 +6,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 import numpy as np
 
-from core.planner.network import Costs
-from core.planner.shapes import Ints, Rhythm
+from core.planner.ways import Ints, Rhythm
 
 if TYPE_CHECKING:
     from core.planner.tables import Prices
@@ -30,12 +29,16 @@ class _Way(NamedTuple):
     joins: tuple[int, ...]
     retakes: tuple[int, ...]
 
+    def comes_before(self, other: _Way) -> bool:
+        """Cheaper, or as cheap with slurs earlier in the bar."""
+        return self.cost < other.cost or (self.cost == other.cost and self.joins > other.joins)
 
-def cheapest_ways(rhythm: Rhythm, prices: Prices) -> tuple[Ints, Ints, Ints, Costs]:
+
+def cheapest_ways(rhythm: Rhythm, prices: Prices) -> tuple[Ints, Ints, Ints]:
     """For each choice of directions and sizes of the first and the last stroke the cheapest way.
 
     Returns:
-        Direction at the start (0 down, 1 up), joins and retakes (ways x notes), costs.
+        Direction at the start (0 down, 1 up); joins and retakes, ways x notes.
     """
     count = len(rhythm.lengths)
     ways = {
@@ -44,7 +47,7 @@ def cheapest_ways(rhythm: Rhythm, prices: Prices) -> tuple[Ints, Ints, Ints, Cos
         if prices.bows[0] in (-1, begins)
     }
     for place in range(1, count):
-        found: dict[_State, _Way] = {}
+        reached: dict[_State, _Way] = {}
         for state, way in ways.items():
             for joined, retake in rhythm.options(place):
                 bow = state.bow if joined or retake else 1 - state.bow
@@ -53,25 +56,19 @@ def cheapest_ways(rhythm: Rhythm, prices: Prices) -> tuple[Ints, Ints, Ints, Cos
                 cost = way.cost + prices.unless_down[place] * bow + prices.unless_driven[place] * (bow | joined)
                 if joined:
                     after = _State(state.begins, state.head, bow, state.run + 1)
-                    in_head = not state.head
-                    if not in_head and not rhythm.fits(place - state.run, place + 1):
+                    if not rhythm.fits(place - state.run, place + 1):
                         continue
                     cost += prices.join[place]
                 else:
                     after = _State(state.begins, state.head or state.run, bow, 1)
                     cost += prices.retake[place] * retake + prices.strokes[rhythm.struck(place - state.run, place)]
                 better = _Way(cost, (*way.joins, joined), (*way.retakes, retake))
-                if after not in found or (better.cost, [-j for j in better.joins]) < (
-                    found[after].cost,
-                    [-j for j in found[after].joins],
-                ):
-                    found[after] = better
-        ways = found
-    states = sorted(ways)
-    costs = [ways[state].cost + prices.strokes[rhythm.struck(count - state.run, count)] for state in states]
+                if after not in reached or better.comes_before(reached[after]):
+                    reached[after] = better
+        ways = reached
+    found = sorted(ways.items())
     return (
-        np.array([state.begins for state in states], np.int64),
-        np.array([ways[state].joins for state in states], np.int64).reshape(-1, count),
-        np.array([ways[state].retakes for state in states], np.int64).reshape(-1, count),
-        np.array(costs, float),
+        np.array([state.begins for state, _ in found], np.int64),
+        np.array([way.joins for _, way in found], np.int64).reshape(-1, count),
+        np.array([way.retakes for _, way in found], np.int64).reshape(-1, count),
     )

@@ -1,13 +1,13 @@
 """Variables with few values each, what each value costs, and what pairs of values cost: the cheapest choice, exactly.
 
-Values that can never be better than another one are struck out first; then variables are eliminated one by one, the
-one that touches the fewest combinations first (bucket elimination; R. Dechter, Artificial Intelligence 113, 1999, 41,
-from memory). Costs are whole numbers held as floats, exact up to 2**53. Nothing here knows of bows.
+Variables are eliminated one by one, the one that touches the fewest combinations first (bucket elimination; R. Dechter,
+Artificial Intelligence 113, 1999, 41, from memory); if asked for, values that can never be better than another one are
+struck out before. Costs are whole numbers held as floats, exact up to 2**53. Nothing here knows of bows.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from math import inf, prod
 from typing import NamedTuple, TypeAlias
@@ -19,6 +19,7 @@ Costs: TypeAlias = NDArray[np.float64]
 
 MOST_COMBINATIONS = 4_000_000
 MOST_COMPARED = 2_000_000
+SWEEPS = 3  # what is left then is soon eliminated
 
 
 class TooManyCombinationsError(Exception):
@@ -73,17 +74,19 @@ class Choice(NamedTuple):
 NOTHING = Choice(inf, ())
 
 
-def cheapest(network: Network, go_on: Callable[[], None] = lambda: None) -> Choice:
+def cheapest(network: Network, go_on: Callable[[], None], *, strike_out: bool = False) -> Choice:
     """Find the cheapest choice; of several, the one with the lowest values in the order of elimination.
 
     Args:
         network: The network.
         go_on: Called now and then; raises to stop.
+        strike_out: First strike out values that are never better than others, which pays where variables have many.
     Raises:
         TooManyCombinationsError: the memory allowed is not enough.
     """
     left = _Left(network)
-    left.strike_out(go_on)
+    if strike_out:
+        left.strike_out(go_on)
     if not all(len(values) for values in left.values):
         return NOTHING
     order = left.eliminate(go_on)
@@ -92,9 +95,54 @@ def cheapest(network: Network, go_on: Callable[[], None] = lambda: None) -> Choi
         return NOTHING
     picked: dict[int, int] = {}
     for step in reversed(order):
-        column: tuple[slice | int, ...] = (slice(None), *(picked[other] for other in step.others))
-        picked[step.variable] = int(np.argmin(step.table[column]))
+        picked[step.variable] = int(np.argmin(step.table[step.column(picked)]))
     return Choice(cost, tuple(int(left.values[variable][picked[variable]]) for variable in range(len(left.values))))
+
+
+def least(network: Network, pairs: Sequence[tuple[int, int]], go_on: Callable[[], None]) -> list[Costs]:
+    """For each two values of connected variables, what the cheapest choice with these two costs.
+
+    Args:
+        network: The network.
+        pairs: Two variables each, connected to one another.
+        go_on: Called now and then; raises to stop.
+    Returns:
+        For each pair, values of the first x values of the second.
+    Raises:
+        TooManyCombinationsError: the memory allowed is not enough.
+    """
+    steps = _Left(network).eliminate(go_on)
+    place = {step.variable: number for number, step in enumerate(steps)}
+    apart = sum(float(step.table.min()) for step in steps if not step.others)
+    outside: list[Costs] = [np.zeros(())] * len(steps)  # by step, over its others: the least of all that comes after
+    children: list[list[int]] = [[] for _ in steps]
+    for number, step in enumerate(steps):
+        if step.others:
+            children[min(place[other] for other in step.others)].append(number)
+    found: dict[frozenset[int], Costs] = {}
+    wanted = {frozenset(pair) for pair in pairs}
+    for number in range(len(steps) - 1, -1, -1):
+        go_on()
+        step = steps[number]
+        scope = (step.variable, *step.others)
+        elsewhere = 0.0 if step.others else apart - float(step.table.min())  # what hangs together apart from this
+        table = step.table + outside[number] + elsewhere
+        for other in step.others:
+            if frozenset((step.variable, other)) in wanted:
+                rest = tuple(axis for axis in range(1, len(scope)) if scope[axis] != other)
+                found[frozenset((step.variable, other))] = table.min(axis=rest)
+        for child in children[number]:
+            message = steps[child].table.min(axis=0)
+            axes = tuple(axis for axis, variable in enumerate(scope) if variable not in steps[child].others)
+            order = [variable for variable in scope if variable in steps[child].others]
+            least_here = table.min(axis=axes).transpose([order.index(variable) for variable in steps[child].others])
+            with np.errstate(invalid="ignore"):  # impossible both ways
+                outside[child] = np.nan_to_num(least_here - message, nan=inf, posinf=inf)
+    tables = []
+    for first, second in pairs:
+        table = found[frozenset((first, second))]
+        tables.append(table if place[first] < place[second] else table.T)
+    return tables
 
 
 class _Step(NamedTuple):
@@ -103,6 +151,10 @@ class _Step(NamedTuple):
     variable: int
     others: tuple[int, ...]
     table: Costs
+
+    def column(self, picked: Mapping[int, int]) -> tuple[slice | int, ...]:
+        """Where the table tells of the variable, the values of the others being picked."""
+        return (slice(None), *(picked[other] for other in self.others))
 
 
 class _Left:
@@ -119,19 +171,18 @@ class _Left:
     def strike_out(self, go_on: Callable[[], None]) -> None:
         """Strike out values that are impossible, or never better than another one of the same variable."""
         waiting = set(range(len(self.alone)))
-        while waiting:
-            variable = min(waiting, key=lambda one: (len(self.values[one]), one))
-            waiting.remove(variable)
-            if len(self.values[variable]) < 2 and np.isfinite(self.alone[variable]).all():
-                continue
-            go_on()
-            kept = self._possible(variable)
-            if kept.all():
-                kept = self._worth_keeping(variable)
-            if not kept.all():
-                self._keep(variable, np.flatnonzero(kept))
-                waiting.update(self.tables[variable])
-                waiting.add(variable)
+        for _ in range(SWEEPS):
+            again: set[int] = set()
+            for variable in sorted(waiting, key=lambda one: len(self.values[one])):
+                go_on()
+                kept = self._possible(variable)
+                if kept.all():
+                    kept = self._worth_keeping(variable)
+                if not kept.all():
+                    self._keep(variable, np.flatnonzero(kept))
+                    again.add(variable)
+                    again.update(self.tables[variable])
+            waiting = again
 
     def _possible(self, variable: int) -> NDArray[np.bool_]:
         kept: NDArray[np.bool_] = np.isfinite(self.alone[variable])

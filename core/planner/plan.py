@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from math import inf
@@ -14,7 +15,7 @@ from core.planner.models import Answer, alike, exact, loose, solve
 from core.planner.network import TooManyCombinationsError
 from core.planner.problem import Problem, RefusedPlanError
 from core.planner.score import Score
-from core.planner.tables import BOWS, Scale, bar_table, boundary, scale_of
+from core.planner.tables import BOWS, Scale, bar_table, boundary, lists_every_way, scale_of
 from core.strokes import work_out
 
 
@@ -71,11 +72,9 @@ def plan_bowing(problem: Problem, go_on: Callable[[], None] = lambda: None) -> P
         if best.total // scale.broken == least.total // scale.broken:
             # whatever differed from its like would be broken more, so the best bowing has all bars alike
             return _plan(problem, scale, best, best.total)
-        model = exact(problem, scale)
-        found = solve(model, go_on_in_time)
-        if found.total < best.total:
-            best = found
-        if model is not None and model.exact:
+        found = exact(problem, scale, best.total, go_on_in_time)
+        best = found if found.ways else best
+        if all(lists_every_way(problem, number) for number in range(len(problem.bars))):
             bound = best.total
     except (OutOfTimeError, TooManyCombinationsError):
         pass
@@ -95,11 +94,13 @@ def _bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
     joined, retaken, bows = _notes(problem, scale, answer)
     kept, notes = problem.kept, problem.notes
     joins, marks, retakes = dict(kept.joins), dict(kept.marks), set(kept.retakes)
+    ways_in = Counter(problem.notes[problem.bars[crossing.after].first].note_id for crossing in problem.crossings)
+    entered_twice = {note_id for note_id, ways in ways_in.items() if ways > 1}
     for note, is_joined, is_retaken, bow in zip(notes, joined, retaken, bows, strict=True):
         if is_joined and note.joined is None:
             joins[note.note_id] = Join.SLUR
-        elif is_retaken and note.bow is not None:
-            marks[note.note_id] = Mark(bow)  # on every pass, whatever it was
+        elif is_retaken and (note.bow is not None or note.note_id in entered_twice):
+            marks[note.note_id] = Mark(bow)  # on every pass, whatever was kept
         elif is_retaken:
             retakes.add(note.note_id)
     for number, bar in enumerate(problem.bars):
@@ -128,25 +129,21 @@ def _is_lifted(problem: Problem, bows: list[Bow], number: int) -> bool:
 def _notes(problem: Problem, scale: Scale, answer: Answer) -> tuple[list[bool], list[bool], list[Bow]]:
     """For each note: joined to the one before, retaken away from seams, direction."""
     joined, retaken, bows = [], [], []
-    for number, (table, row) in enumerate(answer.ways):
-        bow = int(table.begins[row])
-        for place in range(problem.bars[number].stop - problem.bars[number].first):
-            joins, lifts = bool(table.joins[row, place]), bool(table.retakes[row, place])
-            if place and not joins and not lifts:
-                bow = 1 - bow
-            joined.append(joins)
-            retaken.append(lifts)
-            bows.append(BOWS[bow])
+    for ways, way in answer.ways:
+        joined += [bool(join) for join in ways.joins[way]]
+        retaken += [bool(retake) for retake in ways.retakes[way]]
+        bows += [BOWS[bow] for bow in ways.bows[way]]
     for crossing in problem.crossings:
         bar = problem.bars[crossing.after]
         note, before = problem.notes[bar.first], problem.bars[crossing.before].stop - 1
         if bar.seam:
             joined[bar.first] |= crossing.runs_on and bool(note.joined)
         elif bows[before] is bows[bar.first]:
-            (ways_before, row), (ways, next_row) = answer.ways[crossing.before], answer.ways[crossing.after]
-            together, apart = boundary(problem, scale, crossing, ways_before, ways)
-            joined[bar.first] = bool(together[row, next_row] <= apart[row, next_row])
-            retaken[bar.first] = not joined[bar.first]
+            (ways_before, way_before), (ways, way) = answer.ways[crossing.before], answer.ways[crossing.after]
+            ends = ways_before.finishes[way_before], ways.begins[way]
+            together, apart = boundary(problem, scale, crossing, ways_before.last, ways.first)
+            joined[bar.first] = bool(together[ends] <= apart[ends])
+            retaken[bar.first] |= not joined[bar.first]
     return joined, retaken, bows
 
 

@@ -19,6 +19,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import dataclass, replace
 from enum import Enum
+from functools import cached_property
 from itertools import accumulate, pairwise
 from typing import NamedTuple
 
@@ -137,6 +138,22 @@ class Problem:
     bars: tuple[PlanBar, ...]
     crossings: tuple[Crossing, ...]
     plan_changes: int = 0
+
+    @cached_property
+    def run_into(self) -> frozenset[int]:
+        """Indexes of the bars that a stroke of the bar before can run into."""
+        return frozenset(crossing.after for crossing in self.crossings if crossing.runs_on)
+
+    @cached_property
+    def stroke_costs(self) -> tuple[int, ...]:
+        """What one playing of a stroke costs by its number of notes, as far as any stroke here can count."""
+        longest = 2 * max(bar.stop - bar.first for bar in self.bars) + 1
+        return tuple(self.settings.stroke_cost(notes) for notes in range(longest + 1))
+
+    def notes_of(self, number: int) -> tuple[PlanNote, ...]:
+        """The notes of a bar, by index in ``bars``."""
+        bar = self.bars[number]
+        return self.notes[bar.first : bar.stop]
 
 
 class RefusedPlanError(RefusedEditError):
@@ -361,12 +378,12 @@ def _heed_marks_behind_jumps(
 
 def _refuse_strokes_of_three_bars(problem: Problem) -> None:
     """Strokes are planned over one bar line at most; what is kept must not ask for more."""
-    notes, runs_on = problem.notes, {crossing.after for crossing in problem.crossings if crossing.runs_on}
+    notes = problem.notes
     for number, bar in enumerate(problem.bars[1:-1], 1):
         after = problem.bars[number + 1]
         through = all(note.joined for note in notes[bar.first : bar.stop]) and notes[after.first].joined
         held = notes[bar.first].held and bar.stop - bar.first == 1 and notes[after.first].held
-        if through and not held and {number, number + 1} <= runs_on:
+        if through and not held and {number, number + 1} <= problem.run_into:
             raise RefusedPlanError(
                 f"In bar {problem.tune.bars[bar.written].number} one stroke runs through the whole bar from the bar "
                 "before into the bar behind: part it there first."

@@ -1,7 +1,7 @@
 """What a bar, or all bars of one kind together, can be bowed like and what each way costs; and the same for crossings.
 
-From outside a bar only its *ends* matter: the direction and size of its first stroke and of its last. Of all ways with
-the same ends the cheapest is kept. The three numbers are added up into one, in which a missed accent outweighs all
+From outside a bar only its ends matter: the direction and size of its first stroke and of its last. Of all ways with
+the same ends the cheapest counts. The three numbers are added up into one, in which a missed accent outweighs all
 that may be broken, and that outweighs all that anything may cost (``Scale``).
 """
 
@@ -19,7 +19,7 @@ from core.planner.long_bars import cheapest_ways
 from core.planner.network import Costs
 from core.planner.problem import Crossing, PlanBar, PlanNote, Problem, RefusedPlanError, Retake
 from core.planner.score import Score
-from core.planner.shapes import MOST_ROWS, Flags, Ints, Rhythm, row_limit, shape_of
+from core.planner.ways import MOST_WAYS, Ends, Flags, Rhythm, Ways, arranged, most_ways, ways_of
 
 BOWS = (Bow.DOWN, Bow.UP)  # directions are 0 and 1 in what follows
 MOST_EXACT = 2**53  # whole numbers up to here are exact as floats
@@ -65,36 +65,22 @@ def scale_of(problem: Problem) -> Scale:
 
 @dataclass(frozen=True)
 class Table:
-    """The ways of bowing a bar, one for each choice of ends (or each way for itself).
+    """What each way of bowing a bar costs, or all bars of a kind together.
 
     Attributes:
-        begins, finishes: Direction of the first and of the last stroke, 0 down and 1 up.
-        heads, tails: Number of notes in the first and in the last stroke.
-        costs: Of the cheapest way with these ends, all playings of all bars of the kind together.
-        joins, retakes: ways x notes, as in ``Shape``.
-        head_struck, head_ticks, tail_struck, tail_ticks: Size of the first and the last stroke; held notes do not count
-            as struck.
-        head_fixed, tail_fixed: Every join in that stroke is fixed.
-        one_stroke: The whole bar is one stroke.
+        ways: The ways; of a long bar only the cheapest for its ends.
+        way_costs: Of each, all playings; infinite for what is not allowed.
+        costs: First strokes x last strokes: of the cheapest way with these.
     """
 
-    begins: Ints
-    finishes: Ints
-    heads: Ints
-    tails: Ints
+    ways: Ways
+    way_costs: Costs
     costs: Costs
-    joins: Ints
-    retakes: Ints
-    head_struck: Ints
-    head_ticks: Ints
-    tail_struck: Ints
-    tail_ticks: Ints
-    head_fixed: Flags
-    tail_fixed: Flags
-    one_stroke: Flags
 
-    def __len__(self) -> int:
-        return len(self.costs)
+    def cheapest(self, begin: int, finish: int) -> int:
+        """The cheapest way with these ends; of several the first."""
+        found = np.flatnonzero((self.ways.begins == begin) & (self.ways.finishes == finish))
+        return int(found[np.argmin(self.way_costs[found])])
 
 
 class Prices(NamedTuple):
@@ -117,13 +103,13 @@ class Prices(NamedTuple):
     bows: tuple[int | None, ...]
 
 
-def bar_table(problem: Problem, scale: Scale, bars: Sequence[int], *, every_way: bool = False) -> Table | None:
+def bar_table(problem: Problem, scale: Scale, bars: Sequence[int]) -> Table | None:
     """The ways of bowing some bars of one kind, all of them alike.
 
     Args:
         problem: The problem.
+        scale: Its weights.
         bars: Indexes in ``Problem.bars``.
-        every_way: List each way for itself, where the bar is short enough for that; else the cheapest for its ends.
     Returns:
         None where nothing satisfies what is fixed in these bars.
     """
@@ -131,73 +117,69 @@ def bar_table(problem: Problem, scale: Scale, bars: Sequence[int], *, every_way:
     prices = _prices(problem, scale, bars)
     if rhythm is None or None in prices.bows:
         return None
-    if row_limit(rhythm) <= MOST_ROWS:
-        table = _listed(rhythm, prices, every_way=every_way)
-    else:
-        table = _table(rhythm, *cheapest_ways(rhythm, prices))
-    usable = np.ones(len(table), bool)
-    for bar in bars:
-        usable &= _usable(problem, bar, table)
-    table = _picked(table, np.flatnonzero(usable))
-    return table if len(table) else None
+    few = most_ways(rhythm) <= MOST_WAYS
+    ways = ways_of(rhythm) if few else arranged(rhythm, *cheapest_ways(rhythm, prices))
+    if not len(ways):
+        return None
+    way_costs = _way_costs(ways, prices)
+    firsts, lasts = _usable(problem, bars, ways)
+    costs = np.full((len(firsts), len(lasts)), inf)
+    costs[ways.begins[ways.groups], ways.finishes[ways.groups]] = np.minimum.reduceat(way_costs, ways.groups)
+    costs[~firsts] = inf
+    costs[:, ~lasts] = inf
+    return Table(ways, way_costs, costs) if np.isfinite(costs).any() else None
 
 
-def most_ways(problem: Problem, bar: int) -> int:
-    """How many ways there are at most to bow one bar."""
+def lists_every_way(problem: Problem, bar: int) -> bool:
+    """Whether the table of a bar has every way that is allowed."""
     rhythm = _rhythm(problem, [bar])
-    return 0 if rhythm is None else 2 * row_limit(rhythm)
+    return rhythm is None or most_ways(rhythm) <= MOST_WAYS
 
 
 def crossing_costs(problem: Problem, scale: Scale, crossing: Crossing, before: Table, after: Table) -> Costs:
-    """What one crossing costs for every way of bowing its two bars, all its times together: ways x ways."""
-    joined, apart = boundary(problem, scale, crossing, before, after)
+    """What one crossing costs, all its times: last strokes of the one bar x first strokes of the other."""
+    joined, apart = boundary(problem, scale, crossing, before.ways.last, after.ways.first)
     costs: Costs = np.minimum(joined, apart) * crossing.times
     return costs
 
 
-def boundary(
-    problem: Problem, scale: Scale, crossing: Crossing, before: Table, after: Table
-) -> tuple[Costs, Costs]:
+def boundary(problem: Problem, scale: Scale, crossing: Crossing, before: Ends, after: Ends) -> tuple[Costs, Costs]:
     """What one crossing costs once: if its second note is joined to its first, and if it is not."""
     note, bar = _first(problem, crossing.after), problem.bars[crossing.after]
-    same = before.finishes[:, None] == after.begins[None, :]
-    impossible = np.full(same.shape, inf)
-    joined: Costs = impossible
+    same = before.bows[:, None] == after.bows[None, :]
+    joined: Costs = np.full(same.shape, inf)
     if crossing.runs_on and note.joined is not False:
         joined = np.where(same, _joined(problem, scale, crossing, before, after), inf)
     if crossing.runs_on and note.joined:
-        return joined, impossible
-    lift = _lift_cost(problem, scale, note, bar, crossing)
+        return joined, np.full(same.shape, inf)
     turn = inf if note.retake is Retake.MUST else 0.0
-    apart: Costs = np.where(same, float(lift), turn)
+    apart: Costs = np.where(same, _lift_cost(problem, scale, note, bar, crossing), turn)
     if note.held:  # struck here, because another note was played before it
-        struck = after.head_struck
-        steps = _stroke_costs(problem)
-        apart += (steps[struck + 1] - steps[struck])[None, :]
+        steps = np.array(problem.stroke_costs, float)
+        apart += (steps[after.struck + 1] - steps[after.struck])[None, :]
         if note.accented:
-            apart += np.where(after.begins == 0, 0, scale.missed)[None, :]
+            apart += np.where(after.bows == 0, 0, scale.missed)[None, :]
     if not bar.seam:
         apart = np.where(_fits_here(problem, bar, after)[None, :], apart, inf)
     return joined, apart
 
 
-def _joined(problem: Problem, scale: Scale, crossing: Crossing, before: Table, after: Table) -> Costs:
+def _joined(problem: Problem, scale: Scale, crossing: Crossing, before: Ends, after: Ends) -> Costs:
     """What it costs to join over a bar line, whatever the directions."""
-    note = _first(problem, crossing.after)
-    struck = before.tail_struck[:, None] + after.head_struck[None, :]
-    ticks = before.tail_ticks[:, None] + after.head_ticks[None, :]
-    settings = problem.settings
+    note, settings = _first(problem, crossing.after), problem.settings
+    struck = before.struck[:, None] + after.struck[None, :]
+    ticks = before.ticks[:, None] + after.ticks[None, :]
     good = (struck < 2) | ((struck <= settings.most_notes) & (ticks <= problem.bars[crossing.before].longest))
     if note.joined:
-        good |= before.tail_fixed[:, None] & after.head_fixed[None, :]
+        good |= before.fixed[:, None] & after.fixed[None, :]
     else:  # a bar taken in one stroke is slurred to no neighbour, so that a stroke holds two bars at most
-        good &= ~before.one_stroke[:, None] & ~after.one_stroke[None, :]
-    steps = _stroke_costs(problem)
-    costs = steps[struck] - steps[before.tail_struck][:, None] - steps[after.head_struck][None, :]
+        good &= ~before.whole[:, None] & ~after.whole[None, :]
+    steps = np.array(problem.stroke_costs, float)
+    costs = steps[struck] - steps[before.struck][:, None] - steps[after.struck][None, :]
     if not note.held:
         costs += note.join_cost
         if note.accented and not note.hooked:  # up-bows are counted as missed in the bar's own table
-            costs += np.where(after.begins == 0, scale.missed, 0)[None, :]
+            costs += np.where(after.bows == 0, scale.missed, 0)[None, :]
     return np.where(good, costs, inf)
 
 
@@ -208,43 +190,40 @@ def _lift_cost(problem: Problem, scale: Scale, note: PlanNote, bar: PlanBar, cro
     return inf if note.retake is Retake.NEVER else note.retake_cost
 
 
-def _usable(problem: Problem, number: int, table: Table) -> Flags:
-    """Which ways suit a bar's surroundings, as far as these do not depend on how they are bowed."""
-    bar = problem.bars[number]
-    usable = np.ones(len(table), bool)
-    entered = _first(problem, number).joined and _runs_on_into(problem, number)
-    if bar.seam and not entered:
-        usable &= _fits_here(problem, bar, table)
-    left = number + 1 < len(problem.bars) and _first(problem, number + 1).joined and _runs_on_into(problem, number + 1)
-    held_through = bar.stop - bar.first == 1 and problem.notes[bar.first].held
-    if entered and left and not held_through:
-        usable &= ~table.one_stroke
-    return usable
+def _usable(problem: Problem, bars: Sequence[int], ways: Ways) -> tuple[Flags, Flags]:
+    """Which first and last strokes suit the bars' surroundings, as far as these do not depend on how they are bowed."""
+    firsts, lasts = np.ones(len(ways.first.bows), bool), np.ones(len(ways.last.bows), bool)
+    for number in bars:
+        bar = problem.bars[number]
+        entered = _entered_by_a_join(problem, number)
+        if bar.seam and not entered:
+            firsts &= _fits_here(problem, bar, ways.first)
+        held_through = bar.stop - bar.first == 1 and problem.notes[bar.first].held
+        if entered and not held_through and _entered_by_a_join(problem, number + 1):
+            firsts &= ~ways.first.whole
+            lasts &= ~ways.last.whole
+    return firsts, lasts
 
 
-def _fits_here(problem: Problem, bar: PlanBar, table: Table) -> Flags:
-    """Which ways have a first stroke that may begin in this bar."""
-    small = (table.head_struck <= problem.settings.most_notes) & (table.head_ticks <= bar.longest)
-    fits: Flags = (table.head_struck < 2) | small | table.head_fixed
+def _fits_here(problem: Problem, bar: PlanBar, first: Ends) -> Flags:
+    """Which first strokes may begin in this bar."""
+    small = (first.struck <= problem.settings.most_notes) & (first.ticks <= bar.longest)
+    fits: Flags = (first.struck < 2) | small | first.fixed
     return fits
+
+
+def _entered_by_a_join(problem: Problem, number: int) -> bool:
+    """Whether a fixed join or a tie leads into a bar."""
+    return number in problem.run_into and bool(_first(problem, number).joined)
 
 
 def _first(problem: Problem, number: int) -> PlanNote:
     return problem.notes[problem.bars[number].first]
 
 
-def _runs_on_into(problem: Problem, number: int) -> bool:
-    return any(crossing.after == number and crossing.runs_on for crossing in problem.crossings)
-
-
-def _stroke_costs(problem: Problem) -> Costs:
-    longest = 2 * max(bar.stop - bar.first for bar in problem.bars) + 2
-    return np.array([problem.settings.stroke_cost(notes) for notes in range(longest)], float)
-
-
 def _rhythm(problem: Problem, bars: Sequence[int]) -> Rhythm | None:
     """What the bars ask for together; None where they contradict one another."""
-    columns = list(zip(*(_notes(problem, bar) for bar in bars), strict=True))
+    columns = list(zip(*(problem.notes_of(bar) for bar in bars), strict=True))
     joined: list[bool | None] = [False]
     retakes = [Retake.NEVER]
     for column in columns[1:]:
@@ -257,7 +236,7 @@ def _rhythm(problem: Problem, bars: Sequence[int]) -> Rhythm | None:
             return None
         must = Retake.MUST in wishes
         retakes.append(Retake.MUST if must else Retake.NEVER if Retake.NEVER in wishes else Retake.MAY)
-    notes = _notes(problem, bars[0])
+    notes = problem.notes_of(bars[0])
     return Rhythm(
         lengths=tuple(note.length for note in notes),
         held=tuple(note.held for note in notes),
@@ -265,6 +244,7 @@ def _rhythm(problem: Problem, bars: Sequence[int]) -> Rhythm | None:
         retakes=tuple(retakes),
         most_notes=problem.settings.most_notes,
         longest=problem.bars[bars[0]].longest,
+        longest_before=max(problem.bars[max(near, 0)].longest for bar in bars for near in (bar - 1, bar)),
     )
 
 
@@ -274,7 +254,7 @@ def _prices(problem: Problem, scale: Scale, bars: Sequence[int]) -> Prices:
     asked: list[set[int]] = [set() for _ in range(count)]
     for number in bars:
         visits = problem.bars[number].visits
-        for place, note in enumerate(_notes(problem, number)):
+        for place, note in enumerate(problem.notes_of(number)):
             join[place] += 0 if note.held else note.join_cost * visits
             retake[place] += note.retake_cost * visits
             if note.accented and not note.held:
@@ -288,75 +268,18 @@ def _prices(problem: Problem, scale: Scale, bars: Sequence[int]) -> Prices:
         tuple(retake),
         tuple(unless_down),
         tuple(unless_driven),
-        tuple(problem.settings.stroke_cost(notes) * visits for notes in range(count + 1)),
+        tuple(cost * visits for cost in problem.stroke_costs[: count + 1]),
         tuple(None if len(bows) > 1 else min(bows, default=-1) for bows in asked),
     )
 
 
-def _notes(problem: Problem, number: int) -> tuple[PlanNote, ...]:
-    bar = problem.bars[number]
-    return problem.notes[bar.first : bar.stop]
-
-
-def _listed(rhythm: Rhythm, prices: Prices, *, every_way: bool) -> Table:
-    """The table of a bar whose ways can all be listed."""
-    shape = shape_of(rhythm)
-    base = shape.joins @ np.array(prices.join, float) + shape.retakes @ np.array(prices.retake, float)
-    base += shape.sizes @ np.array(prices.strokes, float)
-    unless_down, unless_driven = np.array(prices.unless_down, float), np.array(prices.unless_driven, float)
-    found = []
-    for begins in (0, 1):
-        up = shape.turned ^ begins
-        costs = base + up @ unless_down + (up | shape.joins) @ unless_driven
-        rows = np.arange(len(costs))
-        for place, bow in enumerate(prices.bows):
-            if bow is not None and bow >= 0:
-                rows = rows[up[rows, place] == bow]
-        if not every_way:
-            rows = _cheapest_for_its_ends(shape.heads[rows], up[rows, -1], shape.tails[rows], costs[rows], rows)
-        found.append((np.full(len(rows), begins), shape.joins[rows], shape.retakes[rows], costs[rows]))
-    return _table(rhythm, *(np.concatenate(columns) for columns in zip(*found, strict=True)))
-
-
-def _cheapest_for_its_ends(heads: Ints, finishes: Ints, tails: Ints, costs: Costs, rows: Ints) -> Ints:
-    ends = (heads * 2 + finishes) * (int(tails.max(initial=0)) + 1) + tails
-    order = np.lexsort((rows, costs, ends))
-    ends = ends[order]
-    first = np.ones(len(ends), bool)
-    first[1:] = ends[1:] != ends[:-1]
-    return rows[order[first]]
-
-
-def _table(rhythm: Rhythm, begins: Ints, joins: Ints, retakes: Ints, costs: Costs) -> Table:
-    """A table from its rows."""
-    count = len(rhythm.lengths)
-    joined = joins == 1
-    heads = 1 + np.cumprod(joined[:, 1:], axis=1).sum(axis=1)
-    tails = 1 + np.cumprod(joined[:, :0:-1], axis=1).sum(axis=1)
-    turns = (count - 1) - joins.sum(axis=1) - retakes.sum(axis=1)
-    struck = np.concatenate(([0], np.cumsum([not held for held in rhythm.held])))
-    ticks = np.concatenate(([0], np.cumsum(rhythm.lengths)))
-    from_start = np.cumprod([1, 1, *(fixed is True for fixed in rhythm.joined[1:])])
-    from_stop = np.cumprod([1, 1, *(fixed is True for fixed in rhythm.joined[:0:-1])])
-    return Table(
-        begins=begins,
-        finishes=(begins + turns) % 2,
-        heads=heads,
-        tails=tails,
-        costs=costs,
-        joins=joins,
-        retakes=retakes,
-        head_struck=struck[heads],
-        head_ticks=ticks[heads],
-        tail_struck=struck[count] - struck[count - tails],
-        tail_ticks=ticks[count] - ticks[count - tails],
-        head_fixed=from_start[heads] == 1,
-        tail_fixed=from_stop[tails] == 1,
-        one_stroke=heads == count,
-    )
-
-
-def _picked(table: Table, rows: Ints) -> Table:
-    if len(rows) == len(table):
-        return table
-    return Table(**{name: getattr(table, name)[rows] for name in Table.__dataclass_fields__})
+def _way_costs(ways: Ways, prices: Prices) -> Costs:
+    """What each way costs; infinite where a direction is not the one asked for."""
+    unless_driven = np.array(prices.unless_driven, float)
+    costs: Costs = ways.joins @ np.array(prices.join, float) + ways.retakes @ np.array(prices.retake, float)
+    costs += ways.sizes @ np.array(prices.strokes, float)
+    costs += ways.bows @ np.array(prices.unless_down, float) + (ways.bows | ways.joins) @ unless_driven
+    for place, bow in enumerate(prices.bows):
+        if bow is not None and bow >= 0:
+            costs[ways.bows[:, place] != bow] = inf
+    return costs
