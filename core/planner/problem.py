@@ -57,7 +57,7 @@ class PlanNote(NamedTuple):
         length: In ticks.
         joined: With the note before it; None where the planner may choose.
         hooked: Where it is joined: by a hook, so that it has an attack of its own (rule B9).
-        held: Tied on (rule B3); struck only where a crossing leads elsewhere than as written.
+        held: Tied on (rule B3); struck only where a crossing leads here from elsewhere than as written.
         bow: Fixed direction.
         retake: Whether it may be taken the way of the stroke before.
         after_rest: A rest is written before it.
@@ -86,7 +86,7 @@ class PlanBar(NamedTuple):
         written: Index in ``Tune.bars``.
         first, stop: Its notes in ``Problem.notes``.
         visits: How often it is played.
-        kind: The same number for bars with the same notes, rests and accents.
+        kind: The same number for bars with the same notes, rests and accents, the first note tied on or not.
         longest: Ticks that a planned stroke of two or more notes may last that begins here.
         seam: No slur is planned over its beginning.
     """
@@ -192,9 +192,10 @@ def pose(
     notes: list[PlanNote] = []
     bars: list[PlanBar] = []
     numbers: dict[int, int] = {}
-    kinds: dict[tuple[int, tuple[int, ...]], int] = {}
+    kinds: dict[tuple[int, bool, tuple[int, ...]], int] = {}
     classes, accented, clock = bar_classes(tune), accented_notes(tune, bowing), ticks(tune)
     start = next(iter(walk.visits))
+    run_into = {after for _, after, runs_on, _ in walk.crossings if runs_on}
     for index in sorted(walk.visits):
         bar, first = tune.bars[index], len(notes)
         seam = index in walk.seams
@@ -205,11 +206,11 @@ def pose(
             notes.append(
                 _plan_note(
                     tune, kept, settings, note, length, bar=bar, may_join=not (opens and seam), locked=locked,
-                    accented=note.id in accented[index],
+                    accented=note.id in accented[index], reached=not opens or index in run_into,
                 )
             )  # fmt: skip
         places = tuple(place for place, note in enumerate(notes[first:]) if note.accented)
-        kind = kinds.setdefault((classes[index], places), len(kinds))
+        kind = kinds.setdefault((classes[index], notes[first].held, places), len(kinds))
         longest = settings.longest_stroke(bar.meter) * clock.per_quarter
         numbers[index] = len(bars)
         bars.append(PlanBar(index, first, len(notes), walk.visits[index], kind, int(longest), seam))
@@ -300,10 +301,12 @@ def _plan_note(
     may_join: bool,
     locked: bool,
     accented: bool,
+    reached: bool,
 ) -> PlanNote:
+    """A note of the problem; ``reached``: it is ever played after the note that is written before it."""
     before, weights = tune.before(note.id), settings.weights
     after_rest = before is not None and before.is_rest
-    runs_on = before is not None and not after_rest
+    runs_on = before is not None and not after_rest and reached
     held = note.held and runs_on
     joined: bool | None = None
     if held or (runs_on and note.id in kept.joins):

@@ -241,6 +241,7 @@ def _rhythm(problem: Problem, bars: Sequence[int]) -> Rhythm | None:
         lengths=tuple(note.length for note in notes),
         held=tuple(note.held for note in notes),
         joined=tuple(joined),
+        kept=(False, *(all(note.joined for note in column) for column in columns[1:])),
         retakes=tuple(retakes),
         most_notes=problem.settings.most_notes,
         longest=problem.bars[bars[0]].longest,

@@ -29,6 +29,7 @@ class Rhythm(NamedTuple):
         lengths: In ticks.
         held: Tied on.
         joined: With the note before: fixed so, fixed not, or free (None).
+        kept: Fixed as joined in every one of the bars: a stroke of such notes alone may be of any size.
         retakes: Whether a stroke may go the way of the one before.
         most_notes: Of a planned stroke.
         longest: Ticks of a planned stroke that begins in this bar.
@@ -38,6 +39,7 @@ class Rhythm(NamedTuple):
     lengths: tuple[int, ...]
     held: tuple[bool, ...]
     joined: tuple[bool | None, ...]
+    kept: tuple[bool, ...]
     retakes: tuple[Retake, ...]
     most_notes: int
     longest: int
@@ -59,7 +61,7 @@ class Rhythm(NamedTuple):
     def fits(self, first: int, stop: int) -> bool:
         """Whether the notes from ``first`` up to ``stop`` can be in one stroke, which may begin before the bar."""
         struck = self.struck(first, stop)
-        if struck < 2 or all(self.joined[first + 1 : stop]):
+        if struck < 2 or all(self.kept[first + 1 : stop]):
             return True
         longest = self.longest if first else self.longest_before
         return struck <= self.most_notes and sum(self.lengths[first:stop]) <= longest
@@ -172,7 +174,7 @@ def _ends(rhythm: Rhythm, keys: Ints, *, at_start: bool) -> Ends:
         bows=keys % 2,
         struck=np.array([rhythm.struck(first, stop) for first, stop in spans], np.int64),
         ticks=np.array([sum(rhythm.lengths[first:stop]) for first, stop in spans], np.int64),
-        fixed=np.array([all(rhythm.joined[first + 1 : stop]) for first, stop in spans], bool),
+        fixed=np.array([all(rhythm.kept[first + 1 : stop]) for first, stop in spans], bool),
         whole=np.array([stop - first == count for first, stop in spans], bool),
     )
 
