@@ -61,7 +61,8 @@ def _window_parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="bowbench",
         description="Work out, check and print the bowings of a fiddle tune.",
-        epilog="Commands: bowbench check FILE..., bowbench sheet FILE --out OUT.pdf; --help after each tells more.",
+        epilog="Commands: bowbench check FILE..., bowbench sheet FILE --out OUT.pdf, "
+        "bowbench shelf add FOLDER, bowbench shelf find WORDS; --help after each tells more.",
     )
     parser.add_argument("file", nargs="?", type=Path, help="lesson (.musicxml, .mxl) or tune book (.abc) to open")
     parser.add_argument("--version", action="version", version=f"bowbench {_version()}")
@@ -87,6 +88,9 @@ def _parser() -> argparse.ArgumentParser:
     )
     checking.add_argument("--json", action="store_true", help="print one JSON object")
 
+    from app.shelf_command import add_shelf_parser  # not for the window's start
+
+    add_shelf_parser(commands)
     sheet = commands.add_parser("sheet", help="print bowings to a PDF file")
     sheet.add_argument("file", metavar="FILE")
     sheet.add_argument("--out", required=True, metavar="OUT.pdf", type=Path)
@@ -349,6 +353,15 @@ def _sheet(options: argparse.Namespace) -> int:
     return DONE
 
 
+# ------------------------------------------------------------------------------------------------------------ shelf
+
+
+def _shelf(options: argparse.Namespace) -> int:
+    from app.shelf_command import run_shelf
+
+    return run_shelf(options)
+
+
 # ----------------------------------------------------------------------------------------------------------- window
 
 
@@ -358,4 +371,4 @@ def _open_window(options: argparse.Namespace) -> int:
     return run_window([options.file] if options.file else [])
 
 
-COMMANDS = {"check": _check, "sheet": _sheet}
+COMMANDS = {"check": _check, "sheet": _sheet, "shelf": _shelf}

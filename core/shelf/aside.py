@@ -1,9 +1,10 @@
 """What the teacher said, written aside in plain text beside the catalogue, for the day when that cannot be read.
 
-``SHELF.remarks`` has one JSON object a line, one line for every change; the last line of a tune counts. Each is
-written within the transaction that makes the change, so that processes take turns here too. A line that is half there
-(a process died, a disk was full) is passed over.
+``SHELF.remarks`` has one JSON object a line, one line for every change; the last line of a tune, and the last with the
+places of the shelf, count. Each is written within the transaction that makes the change, so that processes take turns
+here too. A line that is half there (a process died, a disk was full) is passed over.
 
+    {"places": ["/home/ada/tunes"]}
     {"tune": 12, "content": "9f...", "title": "...", "number": 1, "file": "...", "status": "ready", "tags": ["..."],
      "opened": "2031-05-04T17:30:00+00:00"}
 """
@@ -13,7 +14,7 @@ from __future__ import annotations
 import json
 import os
 import sqlite3
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -69,15 +70,12 @@ def write_aside(catalogue: Path, connection: sqlite3.Connection, tunes: Iterable
     """
     question = f"{REMARKS} WHERE tune.id = ?"
     lines = [_remarks(row).line for tune in tunes for row in connection.execute(question, (tune,))]
-    path = path_aside(catalogue)
-    try:
-        with path.open("ab") as file:
-            file.write(b"".join(lines))
-            too_large = file.tell() > LARGEST_BYTES
-        if too_large:
-            _write_anew(path, connection)
-    except OSError:
-        pass
+    _append(path_aside(catalogue), connection, b"".join(lines))
+
+
+def write_places_aside(catalogue: Path, connection: sqlite3.Connection) -> None:
+    """Write which places the shelf now has; otherwise as ``write_aside``."""
+    _append(path_aside(catalogue), connection, _places_line(connection))
 
 
 def remarks_in(connection: sqlite3.Connection) -> list[Remarks]:
@@ -87,24 +85,60 @@ def remarks_in(connection: sqlite3.Connection) -> list[Remarks]:
 
 def read_aside(path: Path) -> list[Remarks]:
     """What was last said of each tune; nothing where there is no file."""
-    try:
-        lines = path.read_bytes().split(b"\n")
-    except OSError:
-        return []
     found = {}
-    for line in filter(None, lines):
+    for values in _objects(path):
         try:
-            remarks = _parsed(json.loads(line))
-        except (ValueError, KeyError, TypeError, RecursionError):
+            remarks = _parsed(values)
+        except (ValueError, KeyError, TypeError):
             continue
         found[remarks.tune] = remarks
     return [remarks for remarks in found.values() if remarks.status or remarks.tags or remarks.opened]
 
 
+def read_places_aside(path: Path) -> list[bytes]:
+    """The places of the shelf, as the bytes that the system names them by; none where there is no file."""
+    found: list[bytes] = []
+    for values in _objects(path):
+        places = values.get("places")
+        if isinstance(places, list):
+            found = [os.fsencode(place) for place in places if isinstance(place, str)]
+    return found
+
+
+def _objects(path: Path) -> Iterator[dict[str, object]]:
+    try:
+        lines = path.read_bytes().split(b"\n")
+    except OSError:
+        return
+    for line in filter(None, lines):
+        try:
+            values = json.loads(line)
+        except (ValueError, RecursionError):
+            continue
+        if isinstance(values, dict):
+            yield values
+
+
+def _append(path: Path, connection: sqlite3.Connection, lines: bytes) -> None:
+    try:
+        with path.open("ab") as file:
+            file.write(lines)
+            too_large = file.tell() > LARGEST_BYTES
+        if too_large:
+            _write_anew(path, connection)
+    except OSError:
+        pass
+
+
+def _places_line(connection: sqlite3.Connection) -> bytes:
+    places = [os.fsdecode(place) for (place,) in connection.execute("SELECT path FROM place ORDER BY id")]
+    return b"\n" + json.dumps({"places": places}).encode() + b"\n"
+
+
 def _write_anew(path: Path, connection: sqlite3.Connection) -> None:
     part = path.with_name(path.name + ".part")
     with part.open("wb") as file:
-        file.write(b"".join(remarks.line for remarks in remarks_in(connection)))
+        file.write(_places_line(connection) + b"".join(remarks.line for remarks in remarks_in(connection)))
         file.flush()
         os.fsync(file.fileno())
     part.replace(path)

@@ -8,7 +8,6 @@ from dataclasses import dataclass
 from core.shelf.errors import QueryError
 from core.tune import MODE_FIFTHS
 
-MODES_BY_START = {name[:3]: name for name in MODE_FIFTHS}  # ABC 2.1, 3.1.14: the first three letters count
 SAME_MODES = {"ionian": "major", "aeolian": "minor"}
 METER_SIGNS = {"c": "4/4", "c|": "2/2"}
 
@@ -57,15 +56,17 @@ def parse_key(text: str) -> tuple[str, str]:
     if typed in ("none", "no key"):
         return "", ""
     match = re.fullmatch(r"([a-g])([#b]?)\s*([a-z]*)", typed)
-    mode = None
-    if match is not None:
-        word = match[3]
-        mode = "" if not word else "minor" if word in ("m", "mi", "min") else MODES_BY_START.get(word[:3])
-        if mode and word != "m" and not mode.startswith(word) and word != mode[:3]:
-            mode = None
+    mode = _mode(match[3]) if match is not None else None
     if match is None or mode is None:
         raise QueryError(f"“{text.strip()}” is no key: expected a letter, perhaps with a mode: D, Edor, F# minor")
     return match[1].upper() + match[2], SAME_MODES.get(mode, mode)
+
+
+def _mode(word: str) -> str | None:
+    """The mode that a word of three letters or more begins (ABC 2.1, 3.1.14); "" for none, None for no mode."""
+    if word in ("", "m"):
+        return "minor" if word else ""
+    return next((name for name in MODE_FIFTHS if len(word) >= 3 and name.startswith(word)), None)
 
 
 def parse_meter(text: str) -> str:

@@ -1,8 +1,8 @@
 """The way out when a catalogue is damaged or of a later version: set it aside and build a new one.
 
 Nothing is deleted: the old file stays beside the new one under another name. The new catalogue begins with the same
-folders, as far as the old one can still be read, and with what the teacher said, from the lines written aside
-(``core.shelf.aside``) and from the old one; a scan then gives it back to the tunes.
+folders and with what the teacher said, from the lines written aside (``core.shelf.aside``) and from the old one as far
+as it can still be read; a scan then gives it back to the tunes.
 """
 
 from __future__ import annotations
@@ -12,7 +12,15 @@ import sqlite3
 from dataclasses import dataclass
 from pathlib import Path
 
-from core.shelf.aside import Remarks, path_aside, read_aside, remarks_in, write_aside
+from core.shelf.aside import (
+    Remarks,
+    path_aside,
+    read_aside,
+    read_places_aside,
+    remarks_in,
+    write_aside,
+    write_places_aside,
+)
 from core.shelf.catalogue import Catalogue
 from core.shelf.errors import ShelfError
 from core.shelf.folding import sort_key
@@ -41,9 +49,10 @@ def rebuild(path: Path) -> Rebuilt:
     Raises:
         ShelfError: the old file cannot be renamed, or the new one cannot be made.
     """
-    kept = {remarks.tune: remarks for remarks in read_aside(path_aside(path))}
+    aside = path_aside(path)
     places, in_tables = _salvaged(path)
-    kept = {remarks.tune: remarks for remarks in in_tables} | kept
+    places = list(dict.fromkeys([*places, *read_places_aside(aside)]))
+    kept = {remarks.tune: remarks for remarks in (*in_tables, *read_aside(aside))}  # a later one takes the place
     old = _set_aside(path)
     with Catalogue(path) as catalogue:
         catalogue.write(lambda db: _begin_with(path, db, places, list(kept.values())))
@@ -89,6 +98,7 @@ def _set_aside(path: Path) -> Path | None:
 def _begin_with(path: Path, connection: sqlite3.Connection, places: list[bytes], kept: list[Remarks]) -> None:
     """Write remarks as those of tunes that have left their files, so that the next scan gives them back."""
     connection.executemany("INSERT OR IGNORE INTO place (path) VALUES (?)", [(place,) for place in places])
+    write_places_aside(path, connection)
     for remarks in kept:
         connection.execute("INSERT OR IGNORE INTO file (path, away) VALUES (?, 1)", (remarks.file,))
         added = connection.execute(

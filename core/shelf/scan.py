@@ -17,6 +17,7 @@ from pathlib import Path
 
 from core.errors import UnreadableFileError
 from core.reading import read_file
+from core.shelf.aside import write_places_aside
 from core.shelf.catalogue import Catalogue
 from core.shelf.facts import FACTS_VERSION, facts_of, file_hash
 from core.shelf.filing import FileFacts, file_tunes, move_file, put_away
@@ -92,7 +93,13 @@ class _Known:
 def add_places(catalogue: Catalogue, places: Sequence[Path]) -> None:
     """Put folders or single files on the shelf for good; ``scan`` reads them."""
     rows = [(to_bytes(place),) for place in places]
-    catalogue.write(lambda db: db.executemany("INSERT INTO place (path) VALUES (?) ON CONFLICT DO NOTHING", rows))
+
+    def work(connection: sqlite3.Connection) -> None:
+        connection.executemany("INSERT INTO place (path) VALUES (?) ON CONFLICT DO NOTHING", rows)
+        write_places_aside(catalogue.path, connection)
+
+    if rows:
+        catalogue.write(work)
 
 
 def places_of(catalogue: Catalogue) -> tuple[Path, ...]:
@@ -107,6 +114,7 @@ def drop_place(catalogue: Catalogue, place: Path) -> None:
 
     def work(connection: sqlite3.Connection) -> None:
         connection.execute("DELETE FROM place WHERE path = ?", (dropped,))
+        write_places_aside(catalogue.path, connection)
         others = [path for (path,) in connection.execute("SELECT path FROM place")]
         files = connection.execute("SELECT path FROM file WHERE NOT away").fetchall()
         gone = [

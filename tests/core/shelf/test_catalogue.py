@@ -102,14 +102,14 @@ def test_a_damaged_catalogue_is_told_in_one_sentence_and_built_anew_with_what_wa
     with pytest.raises(DamagedShelfError, match=r"is damaged \(.*\); build it anew, what you noted is kept\.$"):
         Catalogue(path)
     found = rebuild(path)
-    assert found.remarks == 2
+    assert (found.remarks, found.places) == (2, 1)
     assert found.old.exists()
     with Catalogue(path) as new:
-        scan(new, [full.folder])
+        scan(new)
         assert said(new) == SAID
     rebuild(path)
     with Catalogue(path) as again:
-        scan(again, [full.folder])
+        scan(again)
         assert said(again) == SAID
 
 

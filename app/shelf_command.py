@@ -1,0 +1,166 @@
+"""``bowbench shelf add`` and ``bowbench shelf find``; DEVELOPERS.md holds the contract."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import shutil
+import sys
+from pathlib import Path
+
+from app.shelf_place import default_shelf
+from core.shelf.catalogue import Catalogue
+from core.shelf.errors import QueryError, ShelfError, UnusableShelfError
+from core.shelf.paths import to_text
+from core.shelf.query import Query
+from core.shelf.rebuild import rebuild
+from core.shelf.remarks import STATUSES
+from core.shelf.scan import Progress, ScanReport, add_places, places_of, scan
+from core.shelf.search import Entry, count, find
+
+DONE, WRONG_CALL, UNREADABLE = 0, 2, 3  # as ``app.cli`` has them
+
+
+def add_shelf_parser(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    """Add the command with its own commands to those of the program."""
+    shelf = commands.add_parser("shelf", help="keep a catalogue of lessons and tune books, and find tunes in it")
+    actions = shelf.add_subparsers(dest="action", required=True)
+
+    adding = actions.add_parser("add", help="put folders or files on the shelf and read what is new in them")
+    adding.add_argument("places", nargs="*", metavar="FOLDER|FILE", type=Path,
+                        help="where none is given, all that is on the shelf is looked through again")  # fmt: skip
+    adding.add_argument("--rebuild", action="store_true",
+                        help="first set the catalogue aside and begin a new one; what you noted is kept")  # fmt: skip
+
+    finding = actions.add_parser("find", help="find tunes by words, dance, key, metre or first notes")
+    finding.add_argument("words", nargs="*", metavar="WORDS", help="beginnings of words in titles, tags and credits")
+    finding.add_argument("--dance", default="", help="such as reel, or jig for slip jigs too")
+    finding.add_argument("--key", default="", help="D for any mode on D, or D major, Edor, F#m")
+    finding.add_argument("--meter", default="", help="6/8, C, C|")
+    finding.add_argument("--notes", default="", metavar="LETTERS",
+                         help="how it begins: u, d, s for up, down, same, or note names such as dBAF")  # fmt: skip
+    finding.add_argument("--any-key", action="store_true", help="find the note names in every key")
+    finding.add_argument("--tag", action="append", default=[], help="may be given more than once")
+    finding.add_argument("--status", choices=(*STATUSES, "none"), default="")
+    finding.add_argument("--bowing", default="", metavar="NAME", help="words of a bowing's name, or its accent plan")
+    finding.add_argument("--json", action="store_true", help="print one JSON object")
+    for parser in (adding, finding):
+        parser.add_argument("--shelf", type=Path, metavar="PATH", help="another catalogue than your own")
+
+
+def run_shelf(options: argparse.Namespace) -> int:
+    """Run ``shelf add`` or ``shelf find``.
+
+    Returns:
+        Exit status.
+    """
+    path = options.shelf or default_shelf()
+    try:
+        return _add(path, options) if options.action == "add" else _find(path, options)
+    except UnusableShelfError as fault:
+        _say(f"{fault} “bowbench shelf add --rebuild” does that.")
+    except ShelfError as fault:
+        _say(str(fault))
+    return UNREADABLE
+
+
+def _add(path: Path, options: argparse.Namespace) -> int:
+    if options.rebuild:
+        rebuilt = rebuild(path)
+        if rebuilt.old is not None:
+            noted = _count(rebuilt.remarks, "tune")
+            _say(f"The old catalogue is now {rebuilt.old}; what you noted of {noted} is kept.")
+    with Catalogue(path) as catalogue:
+        missing = [place for place in options.places if not place.exists()]
+        for place in missing:
+            _say(f"{to_text(place)}: there is no such file or folder.")
+        places = [place for place in options.places if place not in missing]
+        add_places(catalogue, places)
+        if not options.places and not places_of(catalogue):
+            _say("The shelf is empty: name a folder or a file to put on it.")
+            return WRONG_CALL
+        report = _scan(catalogue, places if options.places else None)
+        print(f"{_count(count(catalogue), 'tune')} on the shelf; {_told(report)}.")
+    return UNREADABLE if missing or report.problems else DONE
+
+
+def _scan(catalogue: Catalogue, places: list[Path] | None) -> ScanReport:
+    on_terminal = sys.stderr.isatty()
+    report = scan(catalogue, places, watch=_show if on_terminal else lambda _: None)
+    if on_terminal:
+        _wipe()
+    for problem in report.problems:
+        _say(str(problem))
+    return report
+
+
+def _find(path: Path, options: argparse.Namespace) -> int:
+    query = Query(
+        " ".join(options.words), options.dance, options.key, options.meter, options.notes, options.any_key,
+        options.status, tuple(options.tag), options.bowing,
+    )  # fmt: skip
+    with Catalogue(path) as catalogue:
+        try:
+            entries = find(catalogue, query).entries
+        except QueryError as fault:
+            _say(str(fault))
+            return WRONG_CALL
+        if options.json:  # in ASCII, so that file names that are no text survive
+            print(json.dumps({"format": "bowbench-shelf/1", "tunes": list(map(_entry_json, entries))}))
+            return DONE
+        for entry in entries:
+            print(_line(entry))
+        if not entries:
+            _say("No such tune on the shelf." if places_of(catalogue) else
+                 "The shelf is empty: “bowbench shelf add FOLDER” puts tunes on it.")  # fmt: skip
+    return DONE
+
+
+def _line(entry: Entry) -> str:
+    facts = [entry.dance, entry.key, entry.meter, entry.status, *(f"#{tag}" for tag in entry.tags)]
+    where = f"{to_text(entry.file)}, tune {entry.place}"
+    return f"{entry.title or 'Untitled'} — {', '.join(filter(None, facts))} — {where}"
+
+
+def _entry_json(entry: Entry) -> dict[str, object]:
+    return {
+        "file": str(entry.file),
+        "place": entry.place,
+        "number": entry.number,
+        "title": entry.title,
+        "other_titles": list(entry.other_titles),
+        "dance": entry.dance,
+        "key": entry.key,
+        "meter": entry.meter,
+        "parts": entry.parts,
+        "bars": entry.bars,
+        "notes": entry.notes,
+        "bowings": [{"name": bowing.name, "accents": bowing.accents} for bowing in entry.bowings],
+        "status": entry.status,
+        "tags": list(entry.tags),
+        "opened": entry.opened,
+    }
+
+
+def _told(report: ScanReport) -> str:
+    return f"{_count(report.files, 'file')}: " + ", ".join(
+        f"{getattr(report, name)} {name}" for name in ("new", "changed", "moved", "back", "gone")
+    )
+
+
+def _count(number: int, word: str) -> str:
+    return f"{number} {word}" if number == 1 else f"{number} {word}s"
+
+
+def _show(progress: Progress) -> None:
+    text = f"{progress.done} of {progress.total} files  {progress.name}" if progress.total else "Looking ..."
+    width = shutil.get_terminal_size().columns - 1
+    print(f"\r{text[:width]:{width}}", end="", file=sys.stderr, flush=True)
+
+
+def _wipe() -> None:
+    print(f"\r{'':{shutil.get_terminal_size().columns - 1}}\r", end="", file=sys.stderr, flush=True)
+
+
+def _say(text: str) -> None:
+    print(text, file=sys.stderr)
