@@ -240,9 +240,9 @@ def check(
     ]
     findings.sort(key=lambda finding: _sort_key(tune, finding))
     totals = Totals(
-        strokes=sum(note.starts for note in strokes.played),
+        strokes=sum([sum(of_bar.starts) for of_bar in strokes.visits]),
         slurs=slurs.count(view),
-        retakes=sum(note.retake for note in strokes.played),
+        retakes=sum([sum(of_bar.retakes) for of_bar in strokes.visits]),
         driven=accents.count(Met.DRIVEN),
         up=accents.count(Met.UP),
         buried=accents.count(Met.BURIED),

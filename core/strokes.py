@@ -145,12 +145,18 @@ class Strokes:
     round_retake: bool = False
 
     @cached_property
+    def visits_of(self) -> tuple[tuple[int, ...], ...]:
+        """For each written bar the indexes in the playing order at which it is played."""
+        found: list[list[int]] = [[] for _ in self.tune.bars]
+        for index, (bar, _) in enumerate(self.order):
+            found[bar].append(index)
+        return tuple(map(tuple, found))
+
+    @cached_property
     def by_bar(self) -> tuple[tuple[BarStrokes, ...], ...]:
         """How each written bar is bowed, one for each time that it is played; empty for a bar that is never played."""
-        found: list[list[BarStrokes]] = [[] for _ in self.tune.bars]
-        for visit, strokes in zip(self.order, self.visits, strict=True):
-            found[visit.bar].append(strokes)
-        return tuple(map(tuple, found))
+        visits = self.visits
+        return tuple([tuple([visits[index] for index in of_bar]) for of_bar in self.visits_of])
 
     @cached_property
     def bows(self) -> Mapping[str, tuple[Bow, ...]]:
@@ -176,15 +182,31 @@ class Strokes:
             found.setdefault(note.note_id, []).append(note)
         return {note_id: tuple(passes) for note_id, passes in found.items()}
 
-    @property
-    def first(self) -> Played | None:
-        """The first note played; None where nothing is."""
-        return next(self._played(), None)
+    def playing(self, visit: int, number: int) -> Played:
+        """One note of one visit, as it stands in ``played``.
 
-    @property
-    def last_bow(self) -> Bow | None:
-        """Direction of the last stroke; None where nothing is played."""
-        return next((strokes.bows[-1] for strokes in reversed(self.visits) if strokes.bows), None)
+        Args:
+            visit: Index in the playing order.
+            number: Of the note among those of its bar, from 0; rests do not count.
+        """
+        bar, pass_number = self.order[visit]
+        written, strokes = _written(self.tune)[bar], self.visits[visit]
+        retake = strokes.retakes[number]
+        over_rest = retake and (written.after_rest[number] or (not number and self._rests(visit)))
+        return Played(
+            written.note_ids[number], visit, bar, pass_number,
+            strokes.bows[number], strokes.starts[number], strokes.struck[number], retake, over_rest,
+        )  # fmt: skip
+
+    def _rests(self, visit: int) -> bool:
+        """Whether a rest is played between the last note before a visit and the visit."""
+        for bar, _ in reversed(self.order[:visit]):
+            written = _written(self.tune)[bar]
+            if written.sounds_to == NOWHERE:
+                return True
+            if written.note_ids:
+                return False
+        return False
 
     def _played(self) -> Iterator[Played]:
         rested = False

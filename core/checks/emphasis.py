@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Container, Iterator
+from collections.abc import Callable, Container, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import takewhile
+from typing import NamedTuple
 
 from core.accent_plan import PlanKind
-from core.accents import FULL_BARS_IN_A_PHRASE, Accent, Met, Silence, phrases
+from core.accents import FULL_BARS_IN_A_PHRASE, Met, Silence, Spot, phrases
 from core.checks import words
 from core.checks.finding import Finding, Severity
 from core.checks.view import View, neighbours
@@ -31,7 +32,7 @@ PHRASE_PLANS = {PlanKind.ON_BEAT: "on the beat", PlanKind.BACKBEAT: "on the back
 
 def up(view: View) -> Iterator[Finding]:
     """Accents on up-bows; a pick-up is taken up so that the bar begins down (rule B6), and is not told."""
-    for told in _told(view, Met.UP, _pickups(view.tune)):
+    for told in _told(view, Met.UP, _pickups):
         falls = "falls on an up-bow" if told.on_one_beat else "fall on up-bows"
         yield _finding(view, "accent-up", Severity.WARNING, told, f"{told.subject} {falls}")
 
@@ -45,8 +46,8 @@ def buried(view: View) -> Iterator[Finding]:
 
 def unstruck(view: View) -> Iterator[Finding]:
     """Accents where nothing is struck, but for what closes a phrase of four bars and the rest that opens a pick-up."""
-    for told in _told(view, Met.UNSTRUCK, _closings(view.tune) | _opening_rests(view.tune)):
-        reasons = Counter(accent.silence for accent in told.accents if accent.silence)
+    for told in _told(view, Met.UNSTRUCK, lambda tune: _closings(tune) | _opening_rests(tune)):
+        reasons = Counter(accent.spot.silence for accent in told.accents if accent.spot.silence)
         if len(told.accents) == 1:
             text = f"{told.subject} is not struck: {WHY[next(iter(reasons))]}"
         else:
@@ -72,6 +73,18 @@ def phrase_plans(view: View) -> Iterator[Finding]:
     )  # fmt: skip
 
 
+class _Accented(NamedTuple):
+    """An accented place of a bar (index), met in one way: on one pass, or where that is None on every pass."""
+
+    bar: int
+    spot: Spot
+    pass_number: int | None
+
+    def note_id(self, tune: Tune) -> str:
+        """The note or rest that stands there."""
+        return tune.bars[self.bar].notes[self.spot.note_index].id
+
+
 @dataclass(frozen=True, slots=True)
 class _Told:
     """Accents that are told in one finding.
@@ -83,7 +96,7 @@ class _Told:
         on_one_beat: All stand on the same beat of their bars, and the words say "the accent", not "accents".
     """
 
-    accents: list[Accent]
+    accents: list[_Accented]
     pass_number: int | None
     subject: str
     on_one_beat: bool
@@ -121,50 +134,52 @@ def _opening_rests(tune: Tune) -> frozenset[str]:
     return frozenset(rest.id for opening in rests for rest in opening)
 
 
-def _told(view: View, met: Met, left_out: Container[str] = ()) -> Iterator[_Told]:
-    """Runs of accents met in one way, but for those of the plan at notes and rests (ids) left out.
+def _nothing(tune: Tune) -> Container[str]:
+    return ()
+
+
+def _told(view: View, met: Met, left_out: Callable[[Tune], Container[str]] = _nothing) -> Iterator[_Told]:
+    """Runs of accents met in one way, but for those of the plan at notes and rests (ids) left out."""
+    found = _by_met(view).get(met)
+    if not found:
+        return
+    tune = view.tune
+    silent = left_out(tune)
+    told = [accent for accent in found if accent.spot.written or accent.note_id(tune) not in silent]
+    for run in neighbours(
+        told, lambda accent: tune.bars[accent.bar].number, lambda accent: accent.pass_number,
+        lambda accent: view.section_of(accent.bar),
+    ):  # fmt: skip
+        number = run[0].pass_number
+        where = words.bars(tune, [accent.bar for accent in run])
+        when = "" if number is None else f" {words.times([number])}"
+        beats = {words.beat(accent.spot.place, tune.bars[accent.bar].meter) for accent in run}
+        on_one_beat = len(beats) == 1
+        what = f"the accent on {beats.pop()}" if on_one_beat else f"{len(run)} accents"
+        yield _Told(run, number, f"in {where}{when}, {what}", on_one_beat)
+
+
+@once
+def _by_met(view: View) -> Mapping[Met, list[_Accented]]:
+    """What there is to tell of each way to meet an accent, in written order.
 
     The first pass is told; a later one only where the place is met in another way although its bar is not turned
     round, for that is told of the bars already.
     """
-    told: list[tuple[Accent, int | None]] = []
-    for passes in _by_place(view):
-        bar = passes[0].bar
-        if passes[0].note_id in left_out and not passes[0].written:
-            continue
-        if all(accent.met is met for accent in passes):
-            told.append((passes[0], None))
-            continue
+    found: dict[Met, list[_Accented]] = {}
+    for bar, (spots, passes) in enumerate(zip(view.accents.spots, view.accents.by_bar, strict=True)):
         turned = view.turned_passes.get(bar, ())
-        told += [
-            (accent, accent.pass_number) for accent in passes if accent.met is met and accent.pass_number not in turned
-        ]
-    bars = view.tune.bars
-    for run in neighbours(
-        told, lambda item: bars[item[0].bar].number, lambda item: item[1], lambda item: view.section_of(item[0].bar)
-    ):
-        accents, number = [accent for accent, _ in run], run[0][1]
-        where = words.bars(view.tune, [accent.bar for accent in accents])
-        when = "" if number is None else f" {words.times([number])}"
-        beats = {words.beat(accent.place, bars[accent.bar].meter) for accent in accents}
-        on_one_beat = len(beats) == 1
-        what = f"the accent on {beats.pop()}" if on_one_beat else f"{len(run)} accents"
-        yield _Told(accents, number, f"in {where}{when}, {what}", on_one_beat)
-
-
-@once
-def _by_place(view: View) -> tuple[list[Accent], ...]:
-    """The accents of each written place, one for each pass, in written order."""
-    by_place: dict[tuple[int, int], list[Accent]] = {}
-    visit = place = -1
-    for accent in view.accents.met:
-        place = place + 1 if accent.visit == visit else 0  # every visit of a bar has the same places
-        visit = accent.visit
-        by_place.setdefault((accent.bar, place), []).append(accent)
-    return tuple(by_place[key] for key in sorted(by_place))
+        for spot, *mets in zip(spots, *passes, strict=True) if passes else ():
+            if mets.count(mets[0]) == len(mets):
+                found.setdefault(mets[0], []).append(_Accented(bar, spot, None))
+                continue
+            for number, met in enumerate(mets, start=1):
+                if number not in turned:
+                    found.setdefault(met, []).append(_Accented(bar, spot, number))
+    return found
 
 
 def _finding(view: View, rule: str, severity: Severity, told: _Told, text: str) -> Finding:
-    notes = tuple(dict.fromkeys(accent.note_id for accent in told.accents))
-    bars = view.numbers(accent.bar for accent in told.accents)
+    notes = tuple(dict.fromkeys([accent.note_id(view.tune) for accent in told.accents]))
+    bars = view.numbers([accent.bar for accent in told.accents])
     return Finding(rule, severity, bars, told.pass_number, notes, words.sentence(text))

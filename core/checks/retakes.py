@@ -41,7 +41,14 @@ def _breaks_a_phrase(kind: _Kind) -> bool:
 
 def _retakes(view: View) -> Iterator[tuple[_Kind, list[str]]]:
     found: list[tuple[str, _Kind]] = []
-    for note_id in view.in_written_order(played.note_id for played in view.strokes.played if played.retake):
+    retaken = (
+        note.id
+        for (bar, _), strokes in zip(view.strokes.order, view.strokes.visits, strict=True)
+        if True in strokes.retakes
+        for note, retake in zip(view.sounding(bar), strokes.retakes, strict=True)
+        if retake
+    )
+    for note_id in view.in_written_order(retaken):
         every = view.passes(note_id)
         retakes = [played for played in every if played.retake]
         directions = {played.bow for played in retakes}

@@ -13,14 +13,14 @@ from dataclasses import dataclass
 from enum import Enum
 from functools import partial
 
-from core.bowing import Bow, fix_bow
+from core.bowing import Bow, Join, fix_bow
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View
 from core.likeness import Likeness, Model, models
 from core.once import once
 from core.recurrence import is_material, recurring_bars
-from core.tune import Bar, Note, Tune
+from core.tune import Bar, Note
 
 LIKE = {
     Likeness.ONE_NOTE: "but for one note",
@@ -42,8 +42,7 @@ def other_bow(view: View) -> Iterator[Finding]:
     """Phrases with the same slurs that come again in the other direction."""
     for group in _groups(view, Bowed.OTHER_BOW):
         if group.is_same:
-            old, new = _turn(view, group)
-            bow = view.strokes.bows[old.id][0]
+            new, bow = _turn(view, group)
             if new is view.sounding(group.again[0])[0]:
                 where, told = "", _beginnings(view, group)
             else:
@@ -63,8 +62,7 @@ def other_slurs(view: View) -> Iterator[Finding]:
     for group in _groups(view, Bowed.OTHER_SLURS):
         if group.is_same:
             text = f"{_bring(view, group)} slurred differently"
-            old, new = (view.sounding(bars[0])[0].id for bars in (group.first, group.again))
-            if view.first_bow(old) is not view.first_bow(new):
+            if view.bows(group.first[0])[0] is not view.bows(group.again[0])[0]:
                 text += f" ({_beginnings(view, group)})"
             yield _finding(view, "phrase-slurred-differently", Severity.NOTE, group, text)
 
@@ -94,19 +92,25 @@ def consistency(view: View) -> float:
     the bar before is left out. 1.0 where nothing recurs.
     """
     alike = total = 0
-    joins = view.joins
-    bows = view.strokes.bows
-    for copies in _copies(view.tune):
-        bowed = Counter(
-            [
-                (found[0], None if opens_bar else joins.get(note_id))
-                for note_id, opens_bar in copies
-                if (found := bows[note_id])
-            ]
-        )
-        alike += max(bowed.values(), default=0)
-        total += bowed.total()
+    for bars in recurring_bars(view.tune):
+        played = [bar for bar in bars if view.bows(bar)]
+        bowed = {(view.bows(bar), _inner_joins(view, bar)) for bar in played}
+        notes = len(view.sounding(bars[0])) * len(played)
+        total += notes
+        if len(bowed) < 2:
+            alike += notes
+            continue
+        copies = [zip(view.bows(bar), _inner_joins(view, bar), strict=True) for bar in played]
+        alike += sum([max(Counter(of_note).values()) for of_note in zip(*copies, strict=True)])
     return alike / total if total else 1.0
+
+
+def _inner_joins(view: View, bar: int) -> tuple[Join | None, ...]:
+    """How the notes of a bar are joined, but for the one that opens it."""
+    joins = view.joins_in.get(bar)
+    if joins is None:
+        return (None,) * len(view.sounding(bar))
+    return joins if view.tune.bars[bar].notes[0].is_rest else (None, *joins[1:])
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,32 +192,28 @@ def _says_something(bar: Bar) -> bool:
 
 def _compare(view: View, bar: int, model: Model) -> Bowed:
     """Compare a bar with its model; how its first note is joined counts where the bar before has its model before."""
-    old, new = view.sounding(model.bar), view.sounding(bar)
-    bows, joins = view.strokes.bows, view.joins
-    if not old or not bows[old[0].id] or not bows[new[0].id]:
+    old, new = view.bows(model.bar), view.bows(bar)
+    if not old or not new:
         return Bowed.ALIKE  # a part that is not played
     if model.likeness is Likeness.ONE_NOTE:
-        return Bowed.ALIKE if bows[old[0].id][0] is bows[new[0].id][0] else Bowed.OTHER_BOW
+        return Bowed.ALIKE if old[0] is new[0] else Bowed.OTHER_BOW
     before = models(view.tune).get(bar - 1)
     goes_on = before is not None and before.bar == model.bar - 1 and before.likeness is model.likeness
-    slurs_alike = all(
-        joins.get(one.id) is joins.get(other.id)
-        for one, other in zip(old[not goes_on :], new[not goes_on :], strict=True)
-    )
-    if not slurs_alike:
+    slurs, slurs_before = (view.joins_in.get(index, (None,) * len(old)) for index in (bar, model.bar))
+    if slurs[not goes_on :] != slurs_before[not goes_on :]:
         return Bowed.ALIKE if model.likeness is Likeness.SHAPE else Bowed.OTHER_SLURS
-    compared = len(old) if model.likeness is Likeness.SAME else 1
-    alike = all(bows[old[k].id][0] is bows[new[k].id][0] for k in range(compared))
+    alike = old == new if model.likeness is Likeness.SAME else old[0] is new[0]
     return Bowed.ALIKE if alike else Bowed.OTHER_BOW
 
 
-def _turn(view: View, group: _Group) -> tuple[Note, Note]:
-    """The first note of a group that comes on the other bow, behind the note that it is compared with."""
-    old, new = view.sounding(group.first[0]), view.sounding(group.again[0])
-    if group.bars[group.again[0]].likeness is not Likeness.SAME:
-        return old[0], new[0]
-    pairs = zip(old, new, strict=True)
-    return next(pair for pair in pairs if view.first_bow(pair[0].id) is not view.first_bow(pair[1].id))
+def _turn(view: View, group: _Group) -> tuple[Note, Bow]:
+    """The first note of a group that comes on the other bow, and the bow that it is compared with."""
+    first, again = group.first[0], group.again[0]
+    compared = zip(view.sounding(again), view.bows(first), view.bows(again), strict=False)
+    if group.bars[again].likeness is not Likeness.SAME:
+        note, before, _ = next(compared)
+        return note, before
+    return next((note, before) for note, before, now in compared if now is not before)
 
 
 def _bring(view: View, group: _Group) -> str:
@@ -233,7 +233,7 @@ def _are_like(view: View, group: _Group) -> str:
 
 def _beginnings(view: View, group: _Group) -> str:
     first, again = group.first[0], group.again[0]
-    bows = [view.strokes.bows[view.sounding(bar)[0].id][0].value for bar in (first, again)]
+    bows = [view.bows(bar)[0].value for bar in (first, again)]
     old, new = (words.bars(view.tune, [bar]) for bar in (first, again))
     return f"{old} began {bows[0]}, {new} begins {bows[1]}"
 
@@ -251,16 +251,3 @@ def _finding(
 ) -> Finding:
     notes = tuple(note.id for bar in group.again for note in view.sounding(bar))
     return Finding(rule, severity, view.numbers(group.again), None, notes, words.sentence(text), remedies)
-
-
-@once
-def _copies(tune: Tune) -> tuple[tuple[tuple[str, bool], ...], ...]:
-    """The notes that stand at the same place of equal bars: ids, and whether they open the bar."""
-    groups = (
-        [[note for note in tune.bars[bar].notes if not note.is_rest] for bar in group] for group in recurring_bars(tune)
-    )
-    return tuple(
-        tuple((note.id, note is tune.bars[tune.bar_of[note.id]].notes[0]) for note in copies)
-        for group in groups
-        for copies in zip(*group, strict=True)
-    )

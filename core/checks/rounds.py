@@ -23,8 +23,8 @@ def part(view: View) -> Iterator[Finding]:
                 continue
             passes = view.turned_passes[bars[0]]
             notes = [note.id for bar in bars for note in view.sounding(bar)]
-            turned = next(note for note in notes if view.strokes.bows[note][passes[0] - 1] is not view.first_bow(note))
-            first = view.strokes.bows[turned][0]
+            compared = zip(view.sounding(bars[0]), view.bows(bars[0]), view.bows(bars[0], passes[0]), strict=True)
+            turned, first = next((note.id, first) for note, first, later in compared if later is not first)
             name = view.tune.bars[section.start].part
             subject = words.bars(view.tune, bars)
             if name and bars == played_again:
@@ -70,7 +70,7 @@ def ending(view: View) -> Iterator[Finding]:
 def tune(view: View) -> Iterator[Finding]:
     """A tune that, played again from the start, begins on the other bow."""
     if not view.strokes.comes_round:
-        first = view.strokes.played[0]
+        first = view.first_note
         text = (
             f"played again from the start, the tune begins {first.bow.turned.value} (the first time {first.bow.value})"
         )
@@ -83,9 +83,9 @@ def tune(view: View) -> Iterator[Finding]:
 def retake(view: View) -> Iterator[Finding]:
     """A tune that comes round by a retake."""
     if view.strokes.round_retake:
-        first, last = view.strokes.played[0], view.strokes.played[-1]
+        first, last = view.first_note, view.strokes.next_bow.turned
         text = (
-            f"played again from the start, the tune takes a retake: it ends on {words.A_BOW[last.bow]} "
+            f"played again from the start, the tune takes a retake: it ends on {words.A_BOW[last]} "
             f"and begins with another"
         )
         yield Finding(
@@ -95,15 +95,14 @@ def retake(view: View) -> Iterator[Finding]:
 
 def _opening(view: View, bars: range) -> Played | None:
     """The first note played of an ending; None where nothing sounds or is played."""
-    notes = (note for bar in bars for note in view.sounding(bar))
-    return next((view.passes(note.id)[0] for note in notes if view.passes(note.id)), None)
+    visits = (view.strokes.visits_of[bar][0] for bar in bars if view.sounding(bar) and view.passes_of_bar(bar))
+    return next((view.strokes.playing(visit, 0) for visit in visits), None)
 
 
 def _is_turned(view: View, visit: int) -> bool:
     """Whether the bar of a visit ends on the other bow than on its first pass."""
     bar, pass_number = view.strokes.order[visit].bar, view.strokes.order[visit].pass_number
-    notes = view.sounding(bar)
-    return bool(notes) and view.strokes.bows[notes[-1].id][pass_number - 1] is not view.first_bow(notes[-1].id)
+    return view.bows(bar, pass_number)[-1:] != view.bows(bar)[-1:]
 
 
 def _runs(view: View, section: range) -> list[list[int]]:

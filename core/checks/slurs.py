@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from bisect import bisect_right
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from functools import partial
-from itertools import accumulate
+from itertools import chain
 
 from core.bowing import Bowing, Grace, Join, set_signs
 from core.checks import words
@@ -16,10 +15,11 @@ from core.checks.view import View, neighbours
 from core.once import once
 from core.ornamenting import upper_neighbour
 from core.ticks import ticks
-from core.tune import Tune
+from core.tune import Note, Tune
 
 MOST_NOTES_IN_A_STROKE = 8  # common practice, no source: a bar of a reel
 LONGEST_STROKE_IN_BARS = Fraction(3, 2)
+
 
 def equal_pitches(view: View) -> Iterator[Finding]:
     """Slurs over two equal notes with nothing between them that would part them."""
@@ -56,12 +56,13 @@ def _cut_in_words(view: View, note_id: str) -> str:
 
 def long_strokes(view: View) -> Iterator[Finding]:
     """Strokes of very many notes, or longer than a bar and a half."""
-    reach = _reach(view.tune)
-    for notes in view.written_strokes:
+    places = view.tune.places
+    shared = {note.id for notes in view.shared_strokes for note in notes}
+    alone = [(note,) for note in _long_notes(view.tune) if note.id not in shared]
+    for notes in sorted((*view.shared_strokes, *alone), key=lambda notes: places[notes[0].id]):
         count = sum(not note.held for note in notes)
-        long = view.tune.places[notes[-1].id] > reach[view.tune.places[notes[0].id]]
         told = [f"takes {count} notes"] if count > MOST_NOTES_IN_A_STROKE else []
-        told += ["lasts longer than a bar and a half"] if long else []
+        told += ["lasts longer than a bar and a half"] if _is_long(view.tune, notes) else []
         if told:
             bars = [view.tune.bar_of[note.id] for note in notes]
             text = f"the stroke that begins with {words.note_of_bar(view.tune, notes[0].id)} {words.listed(told)}"
@@ -73,26 +74,36 @@ def long_strokes(view: View) -> Iterator[Finding]:
 
 def count(view: View) -> int:
     """Written strokes that hold two or more notes, tied notes counted as one."""
-    return sum(sum(not note.held for note in notes) > 1 for notes in view.written_strokes)
+    return sum(sum(not note.held for note in notes) > 1 for notes in view.shared_strokes)
+
+
+def _is_long(tune: Tune, notes: Sequence[Note]) -> bool:
+    """Whether a stroke lasts longer than a bar and a half of the metre where it begins; free metre sets no limit."""
+    first, stop = tune.places[notes[0].id], tune.places[notes[-1].id] + 1
+    limit = _limits(tune)[ticks(tune).kinds[tune.bar_of[notes[0].id]]]
+    return limit is not None and sum(_lengths(tune)[first:stop]) > limit
 
 
 @once
-def _reach(tune: Tune) -> tuple[int, ...]:
-    """For each note of ``tune.sequence`` the place of the last note that a stroke from there may hold.
+def _limits(tune: Tune) -> tuple[int | None, ...]:
+    """For each rhythm of ``ticks(tune)`` the most ticks of a stroke that begins in it."""
+    top, bottom = LONGEST_STROKE_IN_BARS.as_integer_ratio()
+    return tuple([None if rhythm.full is None else rhythm.full * top // bottom for rhythm in ticks(tune).rhythms])
 
-    The place before the note itself where even that note is too long. Free metre sets no limit.
-    """
-    bars = ticks(tune).bars
-    begins = [0, *accumulate(length for bar in bars for length in bar.lengths)]
-    reach: list[int] = []
-    for bar in bars:
-        first = len(reach)
-        if bar.full is None:
-            reach += [len(begins)] * len(bar.lengths)
-            continue
-        longest = bar.full * LONGEST_STROKE_IN_BARS.numerator // LONGEST_STROKE_IN_BARS.denominator
-        reach += [bisect_right(begins, begins[first + k] + longest) - 2 for k in range(len(bar.lengths))]
-    return tuple(reach)
+
+@once
+def _lengths(tune: Tune) -> tuple[int, ...]:
+    """Ticks of each note of ``tune.sequence``."""
+    return tuple(chain.from_iterable([bar.lengths for bar in ticks(tune).bars]))
+
+
+@once
+def _long_notes(tune: Tune) -> tuple[Note, ...]:
+    """Notes that alone last longer than a stroke should; hardly any tune has one."""
+    rhythms = zip(ticks(tune).rhythms, _limits(tune), strict=True)
+    if all(limit is None or limit >= max(rhythm.lengths, default=0) for rhythm, limit in rhythms):
+        return ()
+    return tuple([note for note in tune.sequence if not note.is_rest and _is_long(tune, [note])])
 
 
 def _with_cuts(note_ids: tuple[str, ...], tune: Tune, bowing: Bowing) -> Bowing:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Callable, Hashable, Iterable, Mapping
 from dataclasses import dataclass
 from functools import cached_property
@@ -57,31 +56,40 @@ class View:
         return dict(self.bowing.joins)
 
     @cached_property
-    def written_strokes(self) -> tuple[tuple[Note, ...], ...]:
-        """The written notes of each stroke, held notes among them, in written order."""
+    def joins_in(self) -> Mapping[int, tuple[Join | None, ...]]:
+        """For each bar (index) with a join: how each of its notes is joined, rests left out."""
+        places = self.tune.bar_of
+        bars = {places[note_id] for note_id in self.joins if note_id in places}
+        return {bar: tuple([self.joins.get(note.id) for note in self.sounding(bar)]) for bar in bars}
+
+    @cached_property
+    def shared_strokes(self) -> tuple[tuple[Note, ...], ...]:
+        """The notes of each written stroke that holds two or more, held notes among them, in written order."""
+        sequence, places = self.tune.sequence, self.tune.places
         strokes: list[list[Note]] = []
-        after_rest = True
-        joins = self.joins
-        for note in self.tune.sequence:
-            if note.is_rest:
-                after_rest = True
+        last = -1
+        for place in sorted(_held(self.tune).union([places[note_id] for note_id in self.joins if note_id in places])):
+            before, note = sequence[place - 1], sequence[place]
+            if place == 0 or before.is_rest or note.is_rest:
                 continue
-            if after_rest or not (note.held or note.id in joins):
-                strokes.append([])
-            strokes[-1].append(note)
-            after_rest = False
+            if place - 1 == last:
+                strokes[-1].append(note)
+            else:
+                strokes.append([before, note])
+            last = place
         return tuple(map(tuple, strokes))
 
     @cached_property
     def turned_passes(self) -> Mapping[int, tuple[int, ...]]:
         """For each bar (index) that is not bowed alike on every pass: the passes that differ from the first."""
-        bows = self.strokes.bows
-        turned: dict[int, set[int]] = {}
-        for note_id, directions in bows.items():
-            if Bow.DOWN in directions and Bow.UP in directions:
-                passes = turned.setdefault(self.tune.bar_of[note_id], set())
-                passes.update(number for number, bow in enumerate(directions, 1) if bow is not directions[0])
-        return {bar: tuple(sorted(passes)) for bar, passes in turned.items()}
+        turned = {}
+        for bar, passes in enumerate(self.strokes.by_bar):
+            if len(passes) > 1:
+                first = passes[0].bows
+                differing = tuple([number for number, other in enumerate(passes, 1) if other.bows != first])
+                if differing:
+                    turned[bar] = differing
+        return turned
 
     def section_of(self, bar: int) -> int:
         """First bar (index) of the section that a bar (index) stands in."""
@@ -91,14 +99,26 @@ class View:
         """The notes of a bar (index), rests left out."""
         return _sounding(self.tune)[bar]
 
-    def first_bow(self, note_id: str) -> Bow | None:
-        """Direction on the first pass; None where the note is never played."""
-        directions = self.strokes.bows[note_id]
-        return directions[0] if directions else None
+    def bows(self, bar: int, pass_number: int = 1) -> tuple[Bow, ...]:
+        """Directions of the notes of a bar (index) on one pass; empty where it is never played."""
+        passes = self.strokes.by_bar[bar]
+        return passes[pass_number - 1].bows if passes else ()
 
     def passes(self, note_id: str) -> tuple[Played, ...]:
         """Every playing of a note."""
-        return self.strokes.by_note.get(note_id, ())
+        bar = self.tune.bar_of[note_id]
+        number = [note.id for note in self.sounding(bar)].index(note_id)
+        return tuple([self.strokes.playing(visit, number) for visit in self.strokes.visits_of[bar]])
+
+    @property
+    def first_note(self) -> Played:
+        """The first note played.
+
+        Raises:
+            StopIteration: nothing is.
+        """
+        strokes = self.strokes
+        return strokes.playing(next(visit for visit, of_bar in enumerate(strokes.visits) if of_bar.bows), 0)
 
     def opens_a_section(self, played: Played) -> bool:
         """Whether a note is the first of a part, or of a bar that a repeat or jump leads to."""
@@ -108,11 +128,7 @@ class View:
 
     def passes_of_bar(self, bar: int) -> int:
         """How often a bar (index) is played."""
-        return self._times_played[bar]
-
-    @cached_property
-    def _times_played(self) -> Counter[int]:
-        return Counter(visit.bar for visit in self.strokes.order)
+        return len(self.strokes.visits_of[bar])
 
     def numbers(self, bars: Iterable[int]) -> tuple[int, ...]:
         """Printed numbers of bars given by index, none twice."""
@@ -155,10 +171,16 @@ def neighbours(
 
 
 @once
+def _held(tune: Tune) -> frozenset[int]:
+    """Places of the held notes."""
+    return frozenset([place for place, note in enumerate(tune.sequence) if note.held])
+
+
+@once
 def _section_starts(tune: Tune) -> tuple[int, ...]:
     return tuple(section.start for section in sections(tune) for _ in section)
 
 
 @once
 def _sounding(tune: Tune) -> tuple[tuple[Note, ...], ...]:
-    return tuple(tuple(note for note in bar.notes if not note.is_rest) for bar in tune.bars)
+    return tuple([tuple([note for note in bar.notes if note.pitches]) for bar in tune.bars])
