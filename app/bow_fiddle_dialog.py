@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from PySide6.QtCore import QLocale
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -35,7 +36,8 @@ ASSUMPTIONS = (
 )
 OWN_TUNING = "As typed here"
 DECIMALS = 2
-WIDTH = 520  # pixels
+TITLE = 40  # pixels left for the title bar of the dialog
+WIDTH = 72  # characters
 
 
 class FigureBox(QDoubleSpinBox):
@@ -133,7 +135,27 @@ class BowFiddleDialog(QDialog):
         column.addWidget(self.complaint)
         column.addWidget(assumptions)
         column.addWidget(self.buttons)
-        self.setMinimumWidth(WIDTH)
+        for field in self._fields:
+            field.setMinimumHeight(field.sizeHint().height())  # where room is scarce the text below gives way
+        self.setMinimumWidth(WIDTH * self.fontMetrics().averageCharWidth())
+
+    @property
+    def _fields(self) -> tuple[QWidget, ...]:
+        return (
+            self.hair, self.even, self.slowest, self.fastest, self.sets_tempo, self.beat, self.per_minute, self.tuning,
+            self.strings,
+        )  # fmt: skip
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._make_room()
+
+    def _make_room(self) -> None:
+        """Be as high as the wrapped texts need, as far as the screen goes."""
+        layout = self.layout()
+        assert layout is not None
+        height = layout.totalHeightForWidth(self.width())
+        self.resize(self.width(), max(self.height(), min(height, self.screen().availableGeometry().height() - TITLE)))
 
     def _show(self, reach: ReachSettings, tuning: Tuning) -> None:
         self.hair.fill(reach.hair_cm)
@@ -176,9 +198,6 @@ class BowFiddleDialog(QDialog):
         chosen = self.tuning.currentData()
         if chosen is not None:
             self.strings.setText(str(chosen))
-        elif self.isVisible():
-            self.strings.setFocus()
-            self.strings.selectAll()
         self._on_changed()
 
     def _on_changed(self) -> None:
@@ -194,3 +213,5 @@ class BowFiddleDialog(QDialog):
         self.complaint.setText(complaint)
         self.complaint.setVisible(bool(complaint))
         self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(not complaint)
+        if complaint and self.isVisible():
+            self._make_room()

@@ -143,6 +143,7 @@ class TraceView(QAbstractScrollArea):
         self._tune, self._strokes, self._way = tune, strokes, way
         if refit:
             self._fit()
+            self._mark(self._at)
         self.viewport().update()
 
     def show_note(self, note_id: str) -> None:
@@ -254,7 +255,7 @@ class TraceView(QAbstractScrollArea):
 
     def viewportEvent(self, event: QEvent) -> bool:
         if event.type() is QEvent.Type.ToolTip and isinstance(event, QHelpEvent) and self._way is not None:
-            QToolTip.showText(event.globalPos(), f"{self.words_at(self._seconds(event.pos().x()))} {TIP}", self)
+            QToolTip.showText(event.globalPos(), f"{self.words_at(self._seconds(event.pos().x()))}\n{TIP}", self)
             return True
         return super().viewportEvent(event)
 

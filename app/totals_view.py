@@ -9,7 +9,7 @@ from math import ceil
 from typing import TypeAlias
 
 from PySide6.QtCore import QPointF, QSize
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.bow_words import at_speed, bow_used
@@ -19,6 +19,7 @@ from core.reach import Reach
 
 ROWS = 3
 ROW_GAP = 8  # pixels
+WORD_GAP = 4
 
 Figures: TypeAlias = tuple[tuple[tuple[str, str], ...], ...]
 """Figure and word of each total, in rows."""
@@ -45,6 +46,7 @@ class TotalsView(QWidget):
         shown = figures(report.totals, report.reach) if report is not None else ()
         if shown != self._figures:
             self._figures = shown
+            self._fit()
             self.setAccessibleDescription(totals_sentence(report.totals, report.reach) if report is not None else "")
             self.update()
 
@@ -54,10 +56,23 @@ class TotalsView(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(260, ROWS * self._row_height() + (ROWS - 1) * ROW_GAP)
+        return QSize(260, self._height(len(self._figures) or ROWS))
 
     def minimumSizeHint(self) -> QSize:
         return QSize(220, self.sizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        self._fit()
+        super().resizeEvent(event)
+
+    def _fit(self) -> None:
+        """Be as high as the rows need in this width."""
+        height = self._height(len(self.rows) or ROWS)
+        if height != self.height():
+            self.setFixedHeight(height)
+
+    def _height(self, rows: int) -> int:
+        return rows * self._row_height() + (rows - 1) * ROW_GAP
 
     def paintEvent(self, event: QPaintEvent) -> None:
         large, small = self._fonts()
@@ -65,7 +80,7 @@ class TotalsView(QWidget):
         line = over.height() + under.height() + ROW_GAP
         placed = [
             (place * self.width() / len(row), line * number, figure, word)
-            for number, row in enumerate(self._figures)
+            for number, row in enumerate(self.rows)
             for place, (figure, word) in enumerate(row)
         ]
         with QPainter(self) as painter:
@@ -77,6 +92,19 @@ class TotalsView(QWidget):
             painter.setPen(QColor(self._theme.quiet))
             for x, y, _, word in placed:
                 painter.drawText(QPointF(x, y + over.height() + under.ascent()), word)
+
+    @property
+    def rows(self) -> Figures:
+        """The rows as they stand: one whose words would run into each other is parted."""
+        large, small = map(QFontMetricsF, self._fonts())
+        rows: list[tuple[tuple[str, str], ...]] = []
+        for row in self._figures:
+            widest = max(max(large.horizontalAdvance(figure), small.horizontalAdvance(word)) for figure, word in row)
+            side_by_side = len(row)
+            while side_by_side > 1 and (widest + WORD_GAP) * side_by_side > self.width():
+                side_by_side = (side_by_side + 1) // 2
+            rows += [row[first : first + side_by_side] for first in range(0, len(row), side_by_side)]
+        return tuple(rows)
 
     def _fonts(self) -> tuple[QFont, QFont]:
         large, small = scaled_font(self.font(), 1.45), scaled_font(self.font(), 0.9)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QDialogButtonBox, QLabel, QWidget
 
 from app.bow_fiddle_dialog import BowFiddleDialog
 from app.dialogs import Dialogs
+from app.theme import scaled_font
 from core.bowing import toggle_join_to_next
 from core.lesson import Lesson
 from core.reach import ORDINARY, ReachSettings
@@ -109,6 +110,21 @@ def test_usual_values_come_back(qtbot, four_bars):
     usual = button(dialog, QDialogButtonBox.StandardButton.RestoreDefaults)
     QTest.mouseClick(usual, Qt.MouseButton.LeftButton)
     assert dialog.choice == (ORDINARY, STANDARD)
+
+
+@pytest.mark.parametrize("times", [1, 2])
+def test_no_field_is_squeezed_at_larger_text(qtbot, qapp, four_bars, times):
+    before = qapp.font()
+    qapp.setFont(scaled_font(before, times))
+    dialog = BowFiddleDialog(four_bars)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    dialog.slowest.setValue(120)
+    QApplication.processEvents()
+    for field in (dialog.hair, dialog.per_minute, dialog.tuning, dialog.strings):
+        assert field.height() >= field.sizeHint().height()
+    assert dialog.complaint.height() >= dialog.complaint.heightForWidth(dialog.complaint.width())
+    qapp.setFont(before)
 
 
 def test_every_field_has_a_name_for_assistive_technology(dialog):

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from fractions import Fraction
+
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtGui import QHelpEvent, QImage, QPainter, QWheelEvent
@@ -15,9 +18,11 @@ from app.document import Document
 from app.theme import DARK, LIGHT, scaled_font
 from core.bow_way import BowWay, Leg, Out
 from core.bowing import toggle_join_to_next
+from core.reach import ReachSettings
 from core.reading.abc import read_abc
 from core.strings import TUNINGS, Tuning
 from core.tempos import pace
+from core.tune import Tempo
 
 AIR = "X:1\nT:The Long Weir\nR:air\nM:4/4\nL:1/8\nQ:1/4=40\nK:D\n"
 SLURS = AIR + "|".join(["(ABc)d(efg)a"] * 12) + "|A8-|(A8|B8)|]\n"  # drifts; in the end too long for any bow
@@ -200,6 +205,16 @@ def test_a_long_tune_scrolls_to_the_note_and_by_the_wheel(trace, document):
         )  # fmt: skip
         QApplication.sendEvent(view.viewport(), wheel)
         assert (bar.value() < before) if turn > 0 else (bar.value() == before)
+
+
+def test_at_another_tempo_the_marked_note_stays_in_sight(trace, document):
+    view, last = trace.view, len(document.report().strokes.played) - 1
+    click(trace, last)
+    slow = ReachSettings(tempo=Tempo(Fraction(2), Fraction(10)))
+    document.change("Bow and fiddle", lambda lesson: replace(lesson, reach=slow), 0)
+    assert view.at == last
+    assert view.horizontalScrollBar().value() > 0
+    assert 0 <= view.point_of(last).x() < view.viewport().width()
 
 
 def test_a_tune_without_a_stroke_has_nothing_to_go_to(trace, document):

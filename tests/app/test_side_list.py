@@ -7,6 +7,7 @@ from fractions import Fraction
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLabel
 
@@ -15,7 +16,8 @@ from app.document import Document
 from app.findings_model import FindingsModel, number_ranges, where_text
 from app.severity_signs import WORDS
 from app.side_list import NOTHING_FOUND, NOTHING_OPEN, SideList
-from app.totals_view import figures, totals_sentence
+from app.theme import scaled_font
+from app.totals_view import TotalsView, figures, totals_sentence
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, fix_bow, toggle_join_to_next
 from core.check import Finding, Severity, Totals
@@ -285,3 +287,19 @@ def test_the_places_of_a_bar_are_counted_as_players_count(meter, labels):
 def test_a_place_finer_than_an_eighth_keeps_its_button():
     labels = place_labels(Meter((2,), 4), (Fraction(1, 4),))
     assert list(labels) == [Fraction(0), Fraction(1, 4), Fraction(1, 2), Fraction(1), Fraction(3, 2)]
+
+
+@pytest.mark.parametrize("times", [1, 2, 3])
+def test_no_words_of_the_totals_run_into_each_other_at_larger_text(qtbot, document, times):
+    totals = TotalsView()
+    qtbot.addWidget(totals)
+    totals.setFont(scaled_font(totals.font(), times))
+    totals.resize(320, 400)
+    totals.show_report(document.report())
+    room = QFontMetricsF(totals.font())
+    for row in totals.rows:
+        for _, word in row[:-1]:
+            assert 0.9 * room.horizontalAdvance(word) <= totals.width() / len(row)
+    shown = [item for row in totals.rows for item in row]
+    assert shown == [item for row in figures(totals.totals, document.report().reach) for item in row]
+    assert totals.height() >= len(totals.rows) * room.height() * 2
