@@ -1,8 +1,9 @@
 """What the teacher said, written aside in plain text beside the catalogue, for the day when that cannot be read.
 
-``SHELF.remarks`` has one JSON object a line, one line for every change; the last line of a tune, and the last with the
-places of the shelf, count. Each is written within the transaction that makes the change, so that processes take turns
-here too. A line that is half there (a process died, a disk was full) is passed over.
+``SHELF.remarks`` has one JSON object a line, one line for every change of what was said and of the tune it was said of;
+the last line of a tune, and the last with the places of the shelf, count. Each is written within the transaction that
+makes the change, so that processes take turns here too. A line that is half there (a process died, a disk was full) is
+passed over.
 
     {"places": ["/home/ada/tunes"]}
     {"tune": 12, "content": "9f...", "title": "...", "number": 1, "file": "...", "status": "ready", "tags": ["..."],

@@ -12,7 +12,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
-from core.shelf.aside import HAS_REMARKS
+from core.shelf.aside import HAS_REMARKS, write_aside
 from core.shelf.facts import FACTS_VERSION, Facts
 from core.shelf.folding import indexed, sort_key
 from core.shelf.matching import Likeness, pair
@@ -74,6 +74,7 @@ def file_tunes(catalogue: Path, connection: sqlite3.Connection, read: FileFacts)
         "UPDATE file SET size = ?, mtime_ns = ?, hash = ?, facts_version = ?, problem = ?, away = 0 WHERE id = ?",
         (read.size, read.mtime_ns, read.hash, FACTS_VERSION, read.problem, file),
     )
+    _write_aside_of_file(catalogue, connection, file)
     kept = set(pairs.values())
     for index, (tune, *_, stood_here, has_remarks) in enumerate(own):
         if index not in kept and stood_here and has_remarks:
@@ -81,7 +82,7 @@ def file_tunes(catalogue: Path, connection: sqlite3.Connection, read: FileFacts)
     return moved
 
 
-def move_file(connection: sqlite3.Connection, read: FileFacts) -> bool:
+def move_file(catalogue: Path, connection: sqlite3.Connection, read: FileFacts) -> bool:
     """Take a file that has only another path now for what it was, with all its tunes.
 
     Returns:
@@ -104,6 +105,7 @@ def move_file(connection: sqlite3.Connection, read: FileFacts) -> bool:
     connection.execute(
         "UPDATE words SET file = ? WHERE rowid IN (SELECT id FROM tune WHERE file = ?)", (_name_words(read.path), file)
     )
+    _write_aside_of_file(catalogue, connection, file)
     return True
 
 
@@ -118,6 +120,13 @@ def put_away(catalogue: Path, connection: sqlite3.Connection, paths: Iterable[by
         ).fetchall()
         for (tune,) in leaving:
             hand_on(catalogue, connection, tune)
+
+
+def _write_aside_of_file(catalogue: Path, connection: sqlite3.Connection, file: int) -> None:
+    """Write again what was said of a file's tunes, so that they are known by what they are now."""
+    said = connection.execute(f"SELECT id FROM tune WHERE file = ? AND {HAS_REMARKS}", (file,)).fetchall()
+    if said:
+        write_aside(catalogue, connection, [tune for (tune,) in said])
 
 
 def _homeless(connection: sqlite3.Connection, file: int, read: FileFacts, facts: Facts) -> int | None:

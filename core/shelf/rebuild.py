@@ -52,7 +52,7 @@ def rebuild(path: Path) -> Rebuilt:
     aside = path_aside(path)
     places, in_tables = _salvaged(path)
     places = list(dict.fromkeys([*places, *read_places_aside(aside)]))
-    kept = {remarks.tune: remarks for remarks in (*in_tables, *read_aside(aside))}  # a later one takes the place
+    kept = {remarks.tune: remarks for remarks in (*read_aside(aside), *in_tables)}  # a later one takes the place
     old = _set_aside(path)
     with Catalogue(path) as catalogue:
         catalogue.write(lambda db: _begin_with(path, db, places, list(kept.values())))

@@ -227,7 +227,7 @@ class _Scan:
         if known is not None and known.hash == read.hash and known.facts_version == FACTS_VERSION:
             self._note_times(known, read)
             self._take_as_known(known)
-        elif known is None and self.catalogue.write(lambda db: move_file(db, read)):
+        elif known is None and self.catalogue.write(lambda db: move_file(self.catalogue.path, db, read)):
             self.report.moved += 1
         else:
             filed = _with_tunes(read, data)

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from core.lesson import Lesson
 from core.shelf.catalogue import Catalogue
 from core.shelf.errors import QueryError
-from core.shelf.facts import BowingFacts
-from core.shelf.folding import folded, words
+from core.shelf.facts import BowingFacts, content_hash
+from core.shelf.folding import folded, sort_key, storable, words
 from core.shelf.letters import parse_letters
+from core.shelf.matching import Likeness, pair
 from core.shelf.paths import to_path
 from core.shelf.query import SAME_MODES, Query, parse_key, parse_meter
 from core.shelf.remarks import STATUSES
@@ -118,6 +120,19 @@ def entry(catalogue: Catalogue, tune: int) -> Entry | None:
         return _entry(connection, tune) if connection.execute(on_shelf, (tune,)).fetchone() else None
 
     return catalogue.read(work)
+
+
+def lesson_of(entry: Entry, lessons: Sequence[Lesson]) -> int | None:
+    """Which of the lessons that its file now holds a tune of the shelf is; None where it is none of them.
+
+    The file may have changed since it was last scanned.
+    """
+    place = entry.place - 1
+    if place < len(lessons) and content_hash(lessons[place].tune) == entry.content:
+        return place
+    looked_for = Likeness(entry.content, sort_key(entry.title), entry.number)
+    there = [Likeness(content_hash(one.tune), sort_key(storable(one.tune.title)), one.tune.number) for one in lessons]
+    return pair([looked_for], there).get(0)
 
 
 def choices(catalogue: Catalogue) -> Choices:

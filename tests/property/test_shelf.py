@@ -183,11 +183,13 @@ class Handling(RuleBasedStateMachine):
             tune.status = status
             tune.tags = tune.tags | {tag} if on else tune.tags - {tag}
 
-    @rule()
-    def build_it_anew(self) -> None:
+    @rule(tables_are_lost=st.booleans())
+    def build_it_anew(self, tables_are_lost: bool) -> None:
         """Only with files that have not changed: what was said then is given back in full."""
         self.scan_the_folder()
         self._catalogue.close()
+        if tables_are_lost:
+            self._path.write_bytes(b"spoilt" * 100)
         assert rebuild(self._path).places == 1
         self._catalogue = Catalogue(self._path)
         self.scan_the_folder()

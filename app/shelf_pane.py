@@ -1,0 +1,305 @@
+"""The shelf beside the page: finds and opens tunes, notes status and tags, looks through folders for what is new.
+
+The pane says what it wants to its desk (``app.shelf_desk``) and shows what the desk answers. To open a tune is the
+window's business.
+"""
+
+from __future__ import annotations
+
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QProgressBar,
+    QPushButton,
+    QStackedWidget,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.shelf_desk import ShelfDesk, Stock
+from app.shelf_filters import ShelfFilters
+from app.shelf_model import ShelfModel
+from app.shelf_table import ShelfTable
+from core.shelf.paths import to_text
+from core.shelf.query import Query
+from core.shelf.scan import Progress, ScanReport
+from core.shelf.search import Found
+
+EMPTY = (
+    "The shelf is empty. Add the folders in which your lessons and tune books lie: Bowbench reads them, never changes "
+    "them, and finds every tune by its words, its dance, its key or its first notes."
+)
+LOOKS_A_SEARCH = 10  # once a second while a scan runs
+NOTHING_IN_IT = "There are no lessons or tune books (.musicxml, .mxl, .abc) in what is on the shelf."
+
+
+class ShelfPane(QWidget):
+    """Search fields, the list of tunes, and a line with what is on the shelf.
+
+    Args:
+        path: The catalogue; neither read nor made before the pane is first shown.
+
+    Signals:
+        opened: The ``Entry`` that the user wants to open.
+        folder_wanted: The user wants to put a folder on the shelf; ``add_place`` does it.
+        samples_wanted: The user wants the tunes that come with the program on the shelf.
+        leave_wanted: The keyboard may go back to the page, the pane may close.
+        hinted: A sentence for the status line.
+        told: (sentence, lines): something to know that is not to be missed.
+    """
+
+    opened = Signal(object)
+    folder_wanted = Signal()
+    samples_wanted = Signal()
+    leave_wanted = Signal()
+    hinted = Signal(str)
+    told = Signal(str, list)
+
+    def __init__(self, path: Path, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.desk = ShelfDesk(path, self)
+        self._was_shown = False
+        self._open_when_found = False
+        self._looks = 0
+        self._found = Found((), 0)
+        self._stock: Stock | None = None
+        self.filters = ShelfFilters()
+        self.model = ShelfModel(self)
+        self.table = ShelfTable(self.model)
+        self._message = QLabel()
+        self._message.setWordWrap(True)
+        self._message.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        self.folder_button = _button("Add a folder…", self.folder_wanted.emit)
+        self.samples_button = _button("Add the tunes to try", self.samples_wanted.emit)
+        self.rebuild_button = _button("Build the shelf anew", self._rebuild)
+        self._pages = QStackedWidget()
+        self._pages.addWidget(self.table)
+        self._pages.addWidget(self._message_page())
+        self.count = QLabel()
+        self.count.setProperty("rank", "quiet")
+        self.progress = QProgressBar()
+        self.progress.setAccessibleName("Reading files of the shelf")
+        self.progress.setMaximumWidth(220)
+        self.progress.setTextVisible(False)
+        self.progress.setMaximumHeight(10)
+        self.cancel_button = _button("Leave off", self.desk.stop_scan)
+        self.places_button = QToolButton()
+        self.places_button.setText("Folders")
+        self.places_button.setToolTip("Add folders, look through them again, take them off the shelf")
+        self.places_button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        self.places_button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.places_menu = QMenu(self.places_button)
+        self.places_button.setMenu(self.places_menu)
+        self._build()
+        self._connect()
+
+    def _build(self) -> None:
+        foot = QHBoxLayout()
+        foot.addWidget(self.count, 1)
+        foot.addWidget(self.progress)
+        foot.addWidget(self.cancel_button)
+        foot.addWidget(self.places_button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(14, 8, 14, 6)
+        column.setSpacing(6)
+        column.addWidget(self.filters)
+        column.addWidget(self._pages, 1)
+        column.addLayout(foot)
+        self.setMinimumHeight(170)
+        self._show_scan(False)
+        self._fill_places_menu()
+
+    def _message_page(self) -> QWidget:
+        page = QWidget()
+        buttons = QHBoxLayout()
+        for button in (self.folder_button, self.samples_button, self.rebuild_button):
+            buttons.addWidget(button)
+        buttons.addStretch(1)
+        column = QVBoxLayout(page)
+        column.addWidget(self._message)
+        column.addLayout(buttons)
+        column.addStretch(1)
+        return page
+
+    def _connect(self) -> None:
+        self.filters.changed.connect(self.search)
+        self.filters.step_wanted.connect(self.table.step)
+        self.filters.open_wanted.connect(self._open_first)
+        self.filters.leave_wanted.connect(self.leave_wanted)
+        self.table.opened.connect(self.opened)
+        self.table.order_wanted.connect(self._order)
+        self.model.status_wanted.connect(self.desk.set_status)
+        self.model.tags_wanted.connect(self.desk.change_tags)
+        desk = self.desk
+        desk.found.connect(self._on_found)
+        desk.refused.connect(self._on_refused)
+        desk.stock_changed.connect(self._on_stock_changed)
+        desk.scan_moved.connect(self._on_scan_moved)
+        desk.scanned.connect(self._on_scanned)
+        desk.failed.connect(self._on_failed)
+
+    # ------------------------------------------------------------------------------------------------- doing
+
+    def search(self) -> None:
+        """Look for what the fields say."""
+        self.desk.find(self.filters.query)
+
+    def add_places(self, places: list[Path]) -> None:
+        """Put folders or files on the shelf and read them."""
+        self.desk.add_places(places)
+        self._pages.setCurrentIndex(0)
+        self._show_scan(True)
+
+    def scan(self) -> None:
+        """Look through all that is on the shelf for what is new."""
+        self.desk.scan()
+        self._show_scan(True)
+
+    def take_keyboard(self) -> None:
+        """Let the user type what is looked for."""
+        if self._pages.currentIndex() == 1:
+            self.folder_button.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        else:
+            self.filters.words.setFocus(Qt.FocusReason.ShortcutFocusReason)
+            self.filters.words.selectAll()
+
+    def _open_first(self) -> None:
+        if self.desk.waits:
+            self._open_when_found = True
+        else:
+            self.table.open_current()
+
+    def _order(self, order: str) -> None:
+        self.filters.order = order
+        self.search()
+
+    def _rebuild(self) -> None:
+        self.desk.rebuild()
+        self._show_scan(True)
+
+    # ------------------------------------------------------------------------------------------------- answers
+
+    def _on_found(self, query: Query, found: Found) -> None:
+        current = self.table.current
+        row = self.table.currentIndex().row()
+        self._found = found
+        self.model.show(found.entries)
+        if found.entries:
+            self.table.choose(max(row, 0) if current is not None else 0, current.id if current is not None else None)
+            if current is None or self.table.current is None or self.table.current.id != current.id:
+                self.table.choose(0)
+        self._show_count()
+        if self._open_when_found:
+            self._open_when_found = False
+            self.table.open_current()
+
+    def _on_refused(self, sentence: str) -> None:
+        self._open_when_found = False
+        self._found = Found((), 0)
+        self.model.show(())
+        self.count.setText(sentence)
+
+    def _on_stock_changed(self, stock: Stock) -> None:
+        self._stock = stock
+        self.filters.offer(stock.choices)
+        self._fill_places_menu()
+        if stock.tunes or self.desk.scans:
+            self._pages.setCurrentIndex(0)
+        else:
+            self._show_message(NOTHING_IN_IT if stock.places else EMPTY)
+        self.search()
+
+    def _on_scan_moved(self, progress: Progress) -> None:
+        self.progress.setRange(0, progress.total)
+        self.progress.setValue(progress.done)
+        self.progress.setToolTip(progress.name)
+        text = f"Reading {progress.done} of {progress.total} files" if progress.total else "Looking through folders"
+        self.count.setText(f"{text} …")
+        self._show_scan(self.desk.scans)
+        self._looks += 1
+        if self._looks % LOOKS_A_SEARCH == 0 and not self.table.is_edited:
+            self.search()  # what was read so far
+
+    def _on_scanned(self, report: ScanReport) -> None:
+        self._show_scan(self.desk.scans)
+        if report.problems:
+            count = len(report.problems)
+            files = "1 file or folder" if count == 1 else f"{count} files or folders"
+            self.told.emit(f"{files} on the shelf cannot be read.", list(map(str, report.problems)))
+        self.hinted.emit(scan_words(report))
+
+    def _on_failed(self, sentence: str, is_unusable: bool) -> None:
+        self._open_when_found = False
+        self._show_scan(self.desk.scans)
+        if is_unusable:
+            self.model.show(())
+            self._show_message(sentence, rebuild=True)
+        else:
+            self.told.emit(sentence, [])
+            self.search()  # what is listed is what is kept
+
+    # ------------------------------------------------------------------------------------------------- showing
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if not self._was_shown:
+            self._was_shown = True
+            self.desk.ask_stock()
+            self.scan()
+
+    def _show_message(self, text: str, *, rebuild: bool = False) -> None:
+        self._message.setText(text)
+        self.rebuild_button.setVisible(rebuild)
+        self.folder_button.setVisible(not rebuild)
+        self.samples_button.setVisible(not rebuild)
+        self._pages.setCurrentIndex(1)
+        self.count.clear()
+
+    def _show_count(self) -> None:
+        shown, total = len(self._found.entries), self._found.total
+        if self._stock is None or self.desk.scans or not self._stock.tunes:
+            return
+        of_all = f" of {self._stock.tunes}" if total != self._stock.tunes else ""
+        text = f"{total}{of_all} {'tune' if self._stock.tunes == 1 else 'tunes'}"
+        self.count.setText(f"{text}, the first {shown} listed" if shown < total else text)
+
+    def _show_scan(self, runs: bool) -> None:
+        self.progress.setVisible(runs)
+        self.cancel_button.setVisible(runs)
+        if not runs:
+            self._show_count()
+
+    def _fill_places_menu(self) -> None:
+        menu = self.places_menu
+        menu.clear()
+        menu.addAction("&Add a folder…", self.folder_wanted.emit)
+        scan = menu.addAction("Look for what is &new", self.scan)
+        places = self._stock.places if self._stock is not None else ()
+        scan.setEnabled(bool(places))
+        if places:
+            menu.addSection("On the shelf")
+        for place in places:
+            inner = menu.addMenu(to_text(place).replace("&", "&&"))
+            inner.addAction("&Take it off the shelf", partial(self.desk.drop_place, place))
+
+
+def scan_words(report: ScanReport) -> str:
+    """What a scan did, in a sentence."""
+    told = {"new": "new", "changed": "changed", "moved": "moved", "back": "back again", "gone": "gone"}
+    parts = [f"{number} {words}" for name, words in told.items() if (number := getattr(report, name))]
+    files = "1 file" if report.files == 1 else f"{report.files} files"
+    begun = "Left off looking through" if report.stopped else "Looked through"
+    return f"{begun} {files}: {', '.join(parts) or 'nothing new'}."
+
+
+def _button(text: str, do: object) -> QPushButton:
+    button = QPushButton(text)
+    button.clicked.connect(lambda _=False: do())
+    return button
