@@ -38,16 +38,16 @@ def orders_text(found: Sequence[Order]) -> str:
     best = found[0]
     here = next(order for order in found if order.places == tuple(range(len(order.places))))
     if best is here:
-        return f"No other order has fewer turned joins ({here.turned})." if len(found) > 1 else order_words(here) + "."
+        return f"No other order does better than this one: {_cost(here)}." if len(found) > 1 else f"{_cost(here)}."
     places = ", ".join(str(place + 1) for place in best.places)
-    return f"As it stands, {order_words(here)}; in the order {places}, {order_words(best)}."
+    comes_round = ", and it comes round" if best.comes_round and not here.comes_round else ""
+    return f"As it stands: {_cost(here)}; in the order {places}: {_cost(best)}{comes_round}."
 
 
-def order_words(order: Order) -> str:
-    """What an order costs, such as "1 turned join, 2 retakes, does not come round"."""
+def _cost(order: Order) -> str:
+    """What an order costs, such as "1 turned join, 2 retakes"."""
     turned = f"{order.turned or 'no'} turned {'join' if order.turned == 1 else 'joins'}"
-    retakes = f"{order.retakes or 'no'} {'retake' if order.retakes == 1 else 'retakes'}"
-    return f"{turned}, {retakes}, {'comes round' if order.comes_round else 'does not come round'}"
+    return f"{turned}, {order.retakes or 'no'} {'retake' if order.retakes == 1 else 'retakes'}"
 
 
 def set_json(tune_set: TuneSet, files: Sequence[str], judge: Judge) -> dict[str, object]:

@@ -88,6 +88,23 @@ class Settings:
         self._store.setValue("trace", "shown" if shown else "hidden")
 
     @property
+    def planner(self) -> bool:
+        """Whether the planner stands beside the bow check."""
+        return self._one_of("planner/pane", ("hidden", "shown")) == "shown"
+
+    @planner.setter
+    def planner(self, shown: bool) -> None:
+        self._store.setValue("planner/pane", "shown" if shown else "hidden")
+
+    def planner_choice(self, name: str, choices: tuple[str, ...]) -> str:
+        """What was chosen last for the planner, one of ``choices``; the first where nothing was."""
+        return self._one_of(f"planner/{name}", choices)
+
+    def remember_planner_choice(self, name: str, choice: str) -> None:
+        """Keep a choice for the planner."""
+        self._store.setValue(f"planner/{name}", choice)
+
+    @property
     def sheet_marks(self) -> str:
         """The same on printed sheets."""
         return self._one_of("sheet/marks", MARKS)
@@ -130,6 +147,15 @@ class Settings:
     def forget_file(self, path: Path) -> None:
         """Take a file out of the recent files."""
         self._store.setValue("recent", "\n".join(str(other) for other in self.recent_files if other != path))
+
+    @property
+    def set_names(self) -> tuple[str, ...]:
+        """The tunes of the set that was last put together, each named as ``app.set_entries`` does."""
+        return tuple(line for line in str(self._store.value("set", "")).split("\n") if line)
+
+    @set_names.setter
+    def set_names(self, names: tuple[str, ...]) -> None:
+        self._store.setValue("set", "\n".join(names))
 
     def window(self, part: str) -> QByteArray:
         """Stored place or split of a part of the window; empty at first."""

@@ -50,8 +50,7 @@ def test_the_set_is_told_behind_its_tunes(files, capsys) -> None:
         "mended in “Five Strokes”: Slur notes 1 and 2 of bar 2 · 1 slur more",
         "note: Played again from the start, the set begins up (the first time down).",
         "mended in “Five Strokes”: Take the first note of bar 1 down every time",
-        "As it stands, 2 turned joins, no retakes, does not come round; in the order 2, 1, no turned joins, "
-        "no retakes, does not come round.",
+        "As it stands: 2 turned joins, no retakes; in the order 2, 1: no turned joins, no retakes.",
     ]
 
 

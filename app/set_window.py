@@ -1,0 +1,451 @@
+"""The window in which a set of tunes is put together and its joins are read, heard of and mended."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from threading import Event
+
+from PySide6.QtCore import QItemSelection, Qt, Signal
+from PySide6.QtGui import QHideEvent, QKeySequence, QShortcut, QShowEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QComboBox,
+    QDialog,
+    QHBoxLayout,
+    QLabel,
+    QListView,
+    QMenu,
+    QPushButton,
+    QSpinBox,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.dialogs import Dialogs
+from app.document import Document
+from app.files import FileError, read_path
+from app.notice import Notice
+from app.remedy_panel import LOOKING, RemedyPanel
+from app.remedy_search import DroppedError, RemedySearch, judge_unless_dropped
+from app.set_entries import EntryError, parse_entry
+from app.set_list import SetList, SetState
+from app.set_report import orders_text
+from app.set_rows import Role, SeamRow, SetDelegate, SetModel, TuneRow, rows_of
+from app.settings import Settings
+from app.theme import Theme
+from core.bowing import Bowing
+from core.check import Remedy, Report
+from core.errors import RefusedEditError
+from core.lesson import Lesson
+from core.set_check import SET_RULES, SetFinding, name
+from core.set_orders import MOST_ORDERED, Order, orders
+from core.set_remedies import SetRemedy, set_remedies
+from core.severity import Severity
+from core.tune_set import MOST_TIMES
+
+EMPTY = "Add the tunes in the order you play them, and how the bow comes from each to the next stands between them."
+GOES_ON = "The bow goes on by itself here, and the tune is bowed as it is alone."
+NONE_FOUND = "No single change at the end of the one tune or the start of the other mends this without doing harm."
+ELSEWHERE = "In {name}, which is not on the page: {text}. Open it and add the change there."
+
+
+class SetWindow(QDialog):
+    """The set, beside the page.
+
+    Args:
+        sets: The set.
+        document: The open lesson, in which remedies are done.
+        settings: Where the set is remembered.
+        dialogs: Asks the user.
+
+    Signals:
+        hinted: A sentence for the status line.
+        notes_wanted: Ids of the notes of the open tune that are spoken of, and a ``Severity``; none when no longer.
+    """
+
+    hinted = Signal(str)
+    notes_wanted = Signal(tuple, object)
+
+    def __init__(
+        self, sets: SetList, document: Document, settings: Settings, dialogs: Dialogs, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._sets, self._document, self._settings, self._dialogs = sets, document, settings, dialogs
+        self._asked: tuple[SetState, tuple[SetFinding, ...]] | None = None  # what remedies are shown or looked for
+        self._here: tuple[SetRemedy, ...] = ()  # the remedies that can be done on the page
+        self._best: Order | None = None
+        self._ordered: SetState | None = None  # whose orders are shown
+        self._remembers = False  # until the remembered set was recalled
+        self.setWindowTitle("Set of tunes")
+        self.resize(640, 620)
+        self._build()
+        self._connect()
+        self._show_set()
+
+    def _build(self) -> None:
+        self.notice = Notice()
+        self.model = SetModel(self)
+        self.list = QListView()
+        self.list.setAccessibleName("Tunes of the set and the joins between them")
+        self.list.setModel(self.model)
+        self._delegate = SetDelegate(self.list)
+        self.list.setItemDelegate(self._delegate)
+        self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self._empty = QLabel(EMPTY)
+        self._empty.setWordWrap(True)
+        self._empty.setProperty("rank", "quiet")
+        self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.add_button = QPushButton("&Add a tune")
+        self.add_menu = QMenu(self.add_button)
+        self.add_open = self.add_menu.addAction("The tune on the &page", self.add_open_tune)
+        self.add_book = self.add_menu.addAction("From the &open book…", self.add_from_book)
+        self.add_file = self.add_menu.addAction("From a &file…", self.add_from_file)
+        self.add_menu.aboutToShow.connect(self._enable_adding)
+        self.add_button.setMenu(self.add_menu)
+        self.up_button, self.down_button, self.remove_button = (
+            QPushButton(text) for text in ("Move &up", "Move &down", "&Remove")
+        )
+        self.bowing = QComboBox()
+        self.bowing.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.bowing.setMinimumContentsLength(14)
+        self.bowing.setAccessibleName("Bowing of the chosen tune")
+        self.times = QSpinBox()
+        self.times.setRange(1, MOST_TIMES)
+        self.times.setAccessibleName("Times through the chosen tune")
+        bowing_label, times_label = QLabel("&Bowing"), QLabel("&Times")
+        bowing_label.setBuddy(self.bowing)
+        times_label.setBuddy(self.times)
+        self._why = QLabel()
+        self._why.setWordWrap(True)
+        self._why.setProperty("rank", "quiet")
+        self._why.setAccessibleName("Why this is found")
+        self.remedies = RemedyPanel()
+        self.elsewhere = QLabel()
+        self.elsewhere.setWordWrap(True)
+        self.elsewhere.setAccessibleName("What to change in tunes that are not on the page")
+        self._search = RemedySearch(self)
+        self.verdict = QLabel()
+        self.verdict.setWordWrap(True)
+        self.verdict.setAccessibleName("Whether the set comes round, and the best order")
+        self.order_button = QPushButton("Play them in &that order")
+        self.close_button = QPushButton("&Close")
+        adding, chosen, ending = QHBoxLayout(), QHBoxLayout(), QHBoxLayout()
+        for widget in (self.add_button, self.up_button, self.down_button, self.remove_button):
+            adding.addWidget(widget)
+        adding.addStretch(1)
+        for widget in (bowing_label, self.bowing, times_label, self.times):
+            chosen.addWidget(widget)
+        chosen.addStretch(1)
+        ending.addWidget(self.order_button)
+        ending.addStretch(1)
+        ending.addWidget(self.close_button)
+        column = QVBoxLayout(self)
+        column.setSpacing(10)
+        column.addWidget(self.notice)
+        column.addLayout(adding)
+        column.addWidget(self._empty, 1)
+        column.addWidget(self.list, 1)
+        column.addLayout(chosen)
+        for part in (self._why, self.remedies, self.elsewhere, self.verdict):
+            column.addWidget(part)
+        column.addLayout(ending)
+        for button in self.findChildren(QPushButton):
+            button.setAutoDefault(False)  # Return would press one while the list has the keyboard
+
+    def _connect(self) -> None:
+        self._sets.changed.connect(self._show_set)
+        self._sets.arranged.connect(self._remember)
+        self.list.selectionModel().selectionChanged.connect(self._on_chosen)
+        self.up_button.clicked.connect(partial(self.move_by, -1))
+        self.down_button.clicked.connect(partial(self.move_by, 1))
+        self.remove_button.clicked.connect(self.remove)
+        self.bowing.activated.connect(self._on_bowing)
+        self.times.valueChanged.connect(self._on_times)
+        self.remedies.chosen.connect(self._apply)
+        self._search.found.connect(self._on_found)
+        self.order_button.clicked.connect(self.take_best_order)
+        self.close_button.clicked.connect(self.close)
+        stack = self._document.stack
+        for key, do in (
+            ("Alt+Up", partial(self.move_by, -1)),
+            ("Alt+Down", partial(self.move_by, 1)),
+            (QKeySequence.StandardKey.Undo, stack.undo),
+            (QKeySequence.StandardKey.Redo, stack.redo),
+            ("Ctrl+Return", self.apply_first),
+        ):
+            QShortcut(QKeySequence(key), self).activated.connect(do)
+        delete = QShortcut(QKeySequence.StandardKey.Delete, self.list)
+        delete.setContext(Qt.ShortcutContext.WidgetShortcut)
+        delete.activated.connect(self.remove)
+
+    # ------------------------------------------------------------------------------------------------- what is chosen
+
+    @property
+    def chosen(self) -> TuneRow | SeamRow | None:
+        """The chosen row."""
+        rows = self.list.selectionModel().selectedIndexes()
+        return rows[0].data(Role.ROW) if rows else None
+
+    @property
+    def chosen_tune(self) -> int | None:
+        """Place of the chosen tune in the set."""
+        row = self.chosen
+        return row.place if isinstance(row, TuneRow) else None
+
+    @property
+    def waits(self) -> bool:
+        """Whether remedies of the chosen join are still looked for."""
+        return self._search.runs
+
+    def choose_tune(self, place: int) -> None:
+        """Choose a tune by its place."""
+        self._choose([k for k, row in enumerate(self.model.rows) if isinstance(row, TuneRow)][place])
+
+    def choose_join(self, number: int) -> None:
+        """Choose a join, counted from 0 in the order played."""
+        self._choose([k for k, row in enumerate(self.model.rows) if isinstance(row, SeamRow)][number])
+
+    def _choose(self, row: int) -> None:
+        self.list.setCurrentIndex(self.model.index(row))
+
+    # ------------------------------------------------------------------------------------------------- arranging
+
+    def add_open_tune(self) -> None:
+        """Put the tune on the page at the end."""
+        self._add(self._sets.add_open_tune)
+
+    def add_from_book(self) -> None:
+        """Ask for a tune of the open book and put it at the end."""
+        index = self._dialogs.tune_of_book(self, "the open book", self._sets.book)
+        if index is not None:
+            self._add(partial(self._sets.add_from_book, index))
+
+    def add_from_file(self) -> None:
+        """Ask for a file, and for one of its tunes where it holds several, and put that at the end."""
+        path = self._dialogs.path_to_open(self, self._settings.folder)
+        if path is None:
+            return
+        try:
+            lessons = read_path(path).lessons
+        except FileError as fault:
+            self.notice.say(str(fault))
+            return
+        self._settings.folder = path.parent
+        index = self._dialogs.tune_of_book(self, path.name, lessons) if len(lessons) > 1 else 0
+        if index is not None:
+            self._add(partial(self._sets.add, path, lessons[index]))
+
+    def _add(self, add: Callable[[], int]) -> None:
+        try:
+            place = add()
+        except RefusedEditError as refusal:
+            self.notice.say(str(refusal))
+            return
+        self.notice.hide()
+        self.choose_tune(place)
+        self.list.setFocus()
+
+    def remove(self) -> None:
+        """Take the chosen tune out of the set; its file stays as it is."""
+        place = self.chosen_tune
+        if place is not None:
+            self._sets.remove(place)
+            if self._sets.state.tunes:
+                self.choose_tune(min(place, len(self._sets.state.tunes) - 1))
+            else:
+                self.add_button.setFocus()
+
+    def move_by(self, by: int) -> None:
+        """Move the chosen tune."""
+        place = self.chosen_tune
+        if place is not None:
+            self.choose_tune(self._sets.move(place, by))
+
+    def take_best_order(self) -> None:
+        """Play the tunes in the best order."""
+        if self._best is not None:
+            self._sets.reorder(self._best.places)
+            self.choose_tune(0)
+
+    def _on_bowing(self, bowing: int) -> None:
+        place = self.chosen_tune
+        if place is not None:
+            self._sets.set_bowing(place, bowing)
+            self.choose_tune(place)
+
+    def _on_times(self, times: int) -> None:
+        place = self.chosen_tune
+        if place is not None:
+            self._sets.set_times(place, times)
+            self.choose_tune(place)
+
+    # ------------------------------------------------------------------------------------------------- remembering
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if not self._remembers:
+            self._remembers = True
+            self._recall()
+        self._show_set()
+        (self.list if self._sets.state.tunes else self.add_button).setFocus()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self._search.stop()
+        self._asked = None
+        self.notes_wanted.emit((), Severity.NOTE)
+
+    def _recall(self) -> None:
+        """Bring back the set of the last time; what is gone is said, and forgotten with the next change only."""
+        names, lost = [], []
+        for word in self._settings.set_names:
+            try:
+                names.append(parse_entry(word))
+            except EntryError as fault:
+                lost.append(f"{fault}.")
+        lost += self._sets.recall(names, read_path)
+        if lost:
+            what = "One tune" if len(lost) == 1 else f"{len(lost)} tunes"
+            self.notice.say(f"{what} of the last set cannot be read again.", lost)
+        if self._sets.state.tunes:
+            self.choose_tune(0)
+
+    def _remember(self) -> None:
+        names = [tune.name for tune in self._sets.state.tunes]
+        self._settings.set_names = tuple(str(name) for name in names if name is not None)
+
+    # ------------------------------------------------------------------------------------------------- showing
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take other colours."""
+        self._delegate.theme = theme
+        self.list.viewport().update()
+
+    def _show_set(self) -> None:
+        if not self.isVisible():
+            return
+        state = self._sets.state
+        current = self.list.currentIndex().row()
+        open_places = frozenset(place for place in range(len(state.tunes)) if self._sets.is_open(place))
+        self.model.show_rows(rows_of(state, open_places))
+        if self.chosen is None and 0 <= current < self.model.rowCount():
+            self._choose(current)
+        self.list.setVisible(bool(state.tunes))
+        self._empty.setVisible(not state.tunes)
+        self._show_verdict(state)
+        self._on_chosen()
+
+    def _show_verdict(self, state: SetState) -> None:
+        if state is self._ordered:
+            return
+        self._ordered, self._best = state, None
+        if not state.report.seams:
+            self.verdict.setText("")
+        else:
+            text = "The set comes round." if state.report.comes_round else "The set does not come round as it began."
+            if 1 < len(state.tunes) <= MOST_ORDERED:
+                found = orders(state.tune_set)
+                if found[0].places != tuple(range(len(state.tunes))):
+                    self._best = found[0]
+                text += f" {orders_text(found)}"
+            elif len(state.tunes) > MOST_ORDERED:
+                text += f" Orders are compared of up to {MOST_ORDERED} tunes."
+            self.verdict.setText(text)
+        self.verdict.setVisible(bool(self.verdict.text()))
+        self.order_button.setVisible(self._best is not None)
+
+    def _enable_adding(self) -> None:
+        self.add_open.setEnabled(self._document.state is not None)
+        self.add_book.setEnabled(len(self._sets.book) > 1)
+
+    def _on_chosen(self, chosen: QItemSelection | None = None, before: QItemSelection | None = None) -> None:
+        row, tunes = self.chosen, self._sets.state.tunes
+        place = self.chosen_tune
+        for widget in (self.up_button, self.down_button, self.remove_button, self.bowing, self.times):
+            widget.setEnabled(place is not None)
+        self.bowing.clear()
+        if place is not None:
+            self.up_button.setEnabled(place > 0)
+            self.down_button.setEnabled(place < len(tunes) - 1)
+            tune = tunes[place]
+            self.bowing.addItems([bowing.name for bowing in tune.lesson.bowings])
+            self.bowing.setCurrentIndex(tune.bowing)
+            self.times.blockSignals(True)
+            self.times.setValue(tune.times)
+            self.times.blockSignals(False)
+        self._show_join(row if isinstance(row, SeamRow) else None)
+
+    # ------------------------------------------------------------------------------------------------- remedies
+
+    def _show_join(self, row: SeamRow | None) -> None:
+        """Say why a join matters and look for what mends it."""
+        findings = row.findings if row is not None else ()
+        if row is not None and self._sets.is_open(row.seam.after.entry):
+            self.notes_wanted.emit((row.seam.first_note,), row.severity or Severity.NOTE)
+        self._why.setText(
+            " ".join(f"{SET_RULES[finding.rule].title}. {SET_RULES[finding.rule].why}" for finding in findings)
+            or (GOES_ON if row is not None else "")
+        )
+        self._why.setVisible(row is not None)
+        if not findings:
+            self._asked = None
+            self._search.stop()
+            self._offer(())
+            self.remedies.say("")
+            return
+        asked = (self._sets.state, findings)
+        if self._asked != asked:
+            self._asked = asked
+            self._offer(())
+            self.remedies.say(LOOKING)
+            lessons = tuple(tune.lesson for tune in self._sets.state.tunes)
+            self._search.look_for(partial(_search, self._sets.state, lessons, findings[0]))
+
+    def _on_found(self, found: tuple[SetRemedy, ...]) -> None:
+        self._offer(found)
+        if not found:
+            self.remedies.say(NONE_FOUND)
+
+    def _offer(self, found: tuple[SetRemedy, ...]) -> None:
+        """Buttons for what can be done on the page, sentences for the rest."""
+        self._here = tuple(remedy for remedy in found if self._sets.is_open(remedy.entry))
+        tune_set = self._sets.state.tune_set
+        self.remedies.offer([remedy.remedy for remedy in self._here])
+        self.elsewhere.setText(
+            "\n".join(
+                ELSEWHERE.format(name=name(tune_set, remedy.entry), text=remedy.remedy.text)
+                for remedy in found
+                if remedy not in self._here
+            )
+        )
+        self.elsewhere.setVisible(bool(self.elsewhere.text()))
+
+    def apply_first(self) -> None:
+        """Do the first remedy that can be done on the page."""
+        if self.remedies.remedies:
+            self._apply(self.remedies.remedies[0])
+
+    def _apply(self, remedy: Remedy) -> None:
+        """Do a remedy in the bowing that the set plays of the open tune, as one undo step."""
+        chosen = next(other for other in self._here if other.remedy is remedy)
+        tune = self._sets.state.tunes[chosen.entry]
+        self._document.show(tune.bowing)
+        self._document.edit(remedy.label, remedy.edit)
+        self.hinted.emit(f"Done: {remedy.label}.")
+
+
+def _search(
+    state: SetState, lessons: tuple[Lesson, ...], finding: SetFinding, dropped: Event
+) -> tuple[SetRemedy, ...]:
+    """Find remedies, or none at all once the search was dropped."""
+
+    def judge(entry: int, bowing: Bowing) -> Report:
+        return judge_unless_dropped(lessons[entry], bowing, dropped)
+
+    try:
+        return set_remedies(state.tune_set, finding, judge)
+    except DroppedError:
+        return ()
