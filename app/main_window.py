@@ -54,7 +54,6 @@ from app.proposals import Extent
 from app.set_list import SetList
 from app.set_window import SetWindow
 from app.settings import Look, Settings
-from app.shelf_dock import ShelfDock
 from app.sheet import PAPERS, SheetSettings
 from app.sheet_dialog import SheetChoice, Way
 from app.side_list import SideList
@@ -67,7 +66,6 @@ from core.engraving.bow_signs import MarkDensity
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
 from core.reading import Reading, read_file
-from core.shelf.search import Entry, lesson_of
 
 SIDE_WIDTH = 350
 FIRST_SIZE = (1280, 820)
@@ -98,7 +96,6 @@ class MainWindow(QMainWindow):
         self.trace = BowTrace(self.document)
         self.notice = Notice()
         self.welcome = Welcome()
-        self.shelf = ShelfDock(self)
         self._build()
         self.actions_by_name = make_actions(self, self.page, self._handlers())
         self._open_menus = fill_menu_bar(self.menuBar(), self.actions_by_name)
@@ -144,7 +141,6 @@ class MainWindow(QMainWindow):
         self._splitter.setCollapsible(0, False)
         self._splitter.setSizes([FIRST_SIZE[0] - SIDE_WIDTH, SIDE_WIDTH])
         self.setCentralWidget(self._splitter)
-        self.addDockWidget(Qt.DockWidgetArea.BottomDockWidgetArea, self.shelf)
         self._side = right
         self._side.hide()  # until there is a lesson
         status = QStatusBar()
@@ -206,7 +202,6 @@ class MainWindow(QMainWindow):
             "tell_not": partial(self.side_list.turn_down, None),
             "tell_all": self.side_list.tell_all,
             "tune_set": self.show_set,
-            "shelf": self.shelf.toggle,
             "zoom_in": self.area.zoom_in,
             "zoom_out": self.area.zoom_out,
             "zoom_fit": self.area.fit_width,
@@ -236,12 +231,6 @@ class MainWindow(QMainWindow):
         self.side_list.remedy_pointed.connect(self.page.preview_remedy)
         self.bowings.hinted.connect(self._show_hint)
         self.area.zoomed.connect(self._on_zoomed)
-        self.shelf.opened.connect(self.open_entry)
-        self.shelf.folder_wanted.connect(self.ask_and_shelve)
-        self.shelf.left.connect(self._focus_work)
-        self.shelf.hinted.connect(self._show_hint)
-        self.shelf.told.connect(self.notice.say)
-        self.shelf.visibilityChanged.connect(self.actions_by_name["shelf"].setChecked)
         self.welcome.open_wanted.connect(self.ask_and_open)
         self.welcome.paste_wanted.connect(self.open_pasted)
         self.welcome.file_chosen.connect(self.open_path)
@@ -260,7 +249,6 @@ class MainWindow(QMainWindow):
         self.resize(*FIRST_SIZE)
         self.restoreGeometry(self._settings.window("place"))
         self._splitter.restoreState(self._settings.window("split"))
-        self.restoreState(self._settings.window("docks"))
         self.actions_by_name[f"marks_{self._settings.marks}"].setChecked(True)
         self.actions_by_name[f"look_{self._settings.look.value}"].setChecked(True)
         self.actions_by_name["strip"].setChecked(self._settings.strip)
@@ -281,29 +269,15 @@ class MainWindow(QMainWindow):
         if path is not None:
             self.open_path(path)
 
-    def open_entry(self, entry: Entry) -> bool:
-        """Open a tune of the shelf."""
-        return self.open_path(entry.file, entry)
-
-    def ask_and_shelve(self) -> None:
-        """Ask for a folder and put it on the shelf."""
-        folder = self._dialogs.folder_to_shelve(self, self._settings.folder)
-        if folder is not None:
-            self.shelf.add_places([folder])
-
-    def open_path(self, path: Path, entry: Entry | None = None) -> bool:
-        """Open a file; the open lesson stays as it is where that fails or the user thinks better of it.
-
-        Args:
-            entry: Which tune of it is wanted, as the shelf has it; asked where None.
-        """
+    def open_path(self, path: Path) -> bool:
+        """Open a file; the open lesson stays as it is where that fails or the user thinks better of it."""
         try:
             reading = self._read(path)
         except FileError as fault:
             self._settings.forget_file(path)
             self.notice.say(str(fault))
             return False
-        if reading is None or not self._open_reading(reading, path.name, path, entry=entry):
+        if reading is None or not self._open_reading(reading, path.name, path):
             return False
         self._settings.remember_file(path)
         return True
@@ -335,20 +309,15 @@ class MainWindow(QMainWindow):
             return read_path(path)
         return self._dialogs.wait(self, f"Reading {path.name} …", partial(read_path, path))
 
-    def _open_reading(
-        self, reading: Reading, name: str, path: Path | None, *, unsaved: bool = False, entry: Entry | None = None
-    ) -> bool:
+    def _open_reading(self, reading: Reading, name: str, path: Path | None, *, unsaved: bool = False) -> bool:
         if not self._may_leave_lesson():
             return False
-        index = self._choose_lesson(reading, name, entry)
-        if index is None:
+        lesson = self._choose_lesson(reading, name)
+        if lesson is None:
             return False
-        lesson = reading.lessons[index]
         own = path if path is not None and reading.is_lesson_file and len(reading.lessons) == 1 else None
         self.sets.book_opens(path, reading.lessons)
         self.document.open(lesson, own, unsaved=unsaved)
-        if path is not None:
-            self.shelf.note_opened(path, index)
         if reading.problems:
             count = len(reading.problems)
             what = "1 thing was" if count == 1 else f"{count} things were"
@@ -359,11 +328,11 @@ class MainWindow(QMainWindow):
         self.page.setFocus()
         return True
 
-    def _choose_lesson(self, reading: Reading, name: str, entry: Entry | None) -> int | None:
+    def _choose_lesson(self, reading: Reading, name: str) -> Lesson | None:
         if len(reading.lessons) == 1:
-            return 0
-        found = lesson_of(entry, reading.lessons) if entry is not None else None
-        return self._dialogs.tune_of_book(self, name, reading.lessons) if found is None else found
+            return reading.lessons[0]
+        index = self._dialogs.tune_of_book(self, name, reading.lessons)
+        return reading.lessons[index] if index is not None else None
 
     # ------------------------------------------------------------------------------------------------- saving
 
@@ -389,7 +358,6 @@ class MainWindow(QMainWindow):
             self.notice.say(str(fault))
             return False
         self.document.mark_saved(path)
-        self.shelf.read_again(path)
         self._settings.remember_file(path)
         self._show_hint(f"Saved in {path.name}.")
         return True
@@ -543,12 +511,6 @@ class MainWindow(QMainWindow):
             self._show_title()
             self._show_hint("")
 
-    def _focus_work(self) -> None:
-        if self.document.state is None:
-            self.welcome.open_button.setFocus()
-        else:
-            self.page.setFocus()
-
     def _on_finding_chosen(self, finding: Finding | None) -> None:
         if finding is None:
             self.page.mark_notes((), Severity.NOTE)
@@ -575,7 +537,7 @@ class MainWindow(QMainWindow):
             action.setEnabled(can)
 
     def _enable_actions(self) -> None:
-        always = {"tune_set", "open", "paste", "shelf", "close", "keys", "about", "undo", "redo"}
+        always = {"tune_set", "open", "paste", "close", "keys", "about", "undo", "redo"}
         for spec in ACTIONS:
             if spec.name not in always and not spec.group:
                 self.actions_by_name[spec.name].setEnabled(self.document.state is not None)
@@ -630,6 +592,4 @@ class MainWindow(QMainWindow):
             self.set_window.close()
         self._settings.set_window("place", self.saveGeometry())
         self._settings.set_window("split", self._splitter.saveState())
-        self._settings.set_window("docks", self.saveState())
-        self.shelf.end()
         event.accept()
