@@ -1,5 +1,6 @@
 """The planner: bowings proven best for an accent plan."""
 
+from core.planner.phrase_plans import work_out_plan
 from core.planner.plan import Plan, plan_bowing
 from core.planner.problem import Problem, RefusedPlanError, pose
 from core.planner.score import Score, score
@@ -7,5 +8,5 @@ from core.planner.settings import Flow, PlannerSettings, Weights
 
 __all__ = [
     "Flow", "Plan", "PlannerSettings", "Problem", "RefusedPlanError", "Score", "Weights",
-    "plan_bowing", "pose", "score",
+    "plan_bowing", "pose", "score", "work_out_plan",
 ]  # fmt: skip

@@ -145,6 +145,25 @@ def least(network: Network, pairs: Sequence[tuple[int, int]], go_on: Callable[[]
     return tables
 
 
+def least_over(network: Network, kept: Sequence[int], go_on: Callable[[], None]) -> Costs:
+    """For each choice of values of some variables, what the cheapest choice of the others with these costs.
+
+    Args:
+        network: The network.
+        kept: The variables, one axis each in the result.
+        go_on: Called now and then; raises to stop.
+    Raises:
+        TooManyCombinationsError: the memory allowed is not enough.
+    """
+    left = _Left(network)
+    sizes = [len(network.alone[variable]) for variable in kept]
+    if prod(sizes) > MOST_COMBINATIONS:
+        raise TooManyCombinationsError
+    steps, parts = left.reduce(go_on, frozenset(kept))
+    apart = sum(float(step.table.min()) for step in steps if not step.others)
+    return _sum(kept, sizes, parts) + apart
+
+
 class _Step(NamedTuple):
     """One elimination: what each value of a variable costs at best, for each choice of the others it touches."""
 
@@ -216,6 +235,12 @@ class _Left:
 
     def eliminate(self, go_on: Callable[[], None]) -> list[_Step]:
         """Eliminate every variable; the steps in order."""
+        return self.reduce(go_on)[0]
+
+    def reduce(
+        self, go_on: Callable[[], None], kept: frozenset[int] = frozenset()
+    ) -> tuple[list[_Step], list[tuple[tuple[int, ...], Costs]]]:
+        """Eliminate every variable but those kept; the steps in order, and the tables left over these."""
         sizes = [len(values) for values in self.values]
         touching = [set(tables) for tables in self.tables]
         parts: list[list[tuple[tuple[int, ...], Costs]]] = [[((v,), costs)] for v, costs in enumerate(self.alone)]
@@ -225,24 +250,32 @@ class _Left:
                     part = ((first, second), costs)
                     parts[first].append(part)
                     parts[second].append(part)
-        left = set(range(len(sizes)))
+        combinations = {one: _combinations(one, sizes, touching) for one in range(len(sizes)) if one not in kept}
         steps = []
-        while left:
-            variable = min(left, key=lambda one: (sizes[one] * prod(sizes[other] for other in touching[one]), one))
+        while combinations:
+            variable = min(combinations, key=combinations.__getitem__)
             others = tuple(sorted(touching[variable]))
             scope = (variable, *others)
-            if prod(sizes[one] for one in scope) > MOST_COMBINATIONS:
+            if combinations.pop(variable) > MOST_COMBINATIONS:
                 raise TooManyCombinationsError
             go_on()
             table = _sum(scope, [sizes[one] for one in scope], parts[variable])
             steps.append(_Step(variable, others, table))
-            left.remove(variable)
             message = (others, table.min(axis=0))
             for other in others:
                 parts[other] = [part for part in parts[other] if variable not in part[0]]
                 parts[other].append(message)
                 touching[other] = (touching[other] | set(others)) - {other, variable}
-        return steps
+            combinations.update(
+                (other, _combinations(other, sizes, touching)) for other in others if other not in kept
+            )
+        left = {id(part): part for variable in kept for part in parts[variable]}
+        return steps, list(left.values())
+
+
+def _combinations(variable: int, sizes: Sequence[int], touching: Sequence[set[int]]) -> int:
+    """How many combinations of values a variable and those that it touches have."""
+    return sizes[variable] * prod([sizes[other] for other in touching[variable]])
 
 
 def _sum(scope: Sequence[int], shape: Sequence[int], parts: Sequence[tuple[tuple[int, ...], Costs]]) -> Costs:

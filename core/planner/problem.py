@@ -30,7 +30,7 @@ from core.bowing import Bow, Bowing, Join, separate_bows
 from core.errors import RefusedEditError
 from core.once import once
 from core.order import playing_order, sections
-from core.planner.settings import PlannerSettings
+from core.planner.settings import PlannerSettings, Weights
 from core.recurrence import bar_classes
 from core.strokes import work_out
 from core.ticks import ticks
@@ -192,28 +192,31 @@ def pose(
     notes: list[PlanNote] = []
     bars: list[PlanBar] = []
     numbers: dict[int, int] = {}
-    kinds: dict[tuple[int, bool, tuple[int, ...]], int] = {}
-    classes, accented, clock = bar_classes(tune), accented_notes(tune, bowing), ticks(tune)
+    clock = ticks(tune)
+    meters = {bar.meter for bar in tune.bars}
+    beats = {meter: meter.beat_length for meter in meters}
+    longest_strokes = {meter: settings.longest_stroke(meter) for meter in meters}
     start = next(iter(walk.visits))
     run_into = {after for _, after, runs_on, _ in walk.crossings if runs_on}
     for index in sorted(walk.visits):
         bar, first = tune.bars[index], len(notes)
         seam = index in walk.seams
-        for note, length in zip(bar.notes, clock.bars[index].lengths, strict=True):
+        of_bar, beat = clock.bars[index], beats[bar.meter]
+        for note, length, end in zip(bar.notes, of_bar.lengths, of_bar.ends, strict=True):
+            at = of_bar.start + end - length
             if note.is_rest:
                 continue
             opens, locked = len(notes) == first, free is not None and note.id not in free
             notes.append(
                 _plan_note(
-                    tune, kept, settings, note, length, bar=bar, may_join=not (opens and seam), locked=locked,
-                    accented=note.id in accented[index], reached=not opens or index in run_into,
+                    tune, kept, settings, note, length, opens=opens, may_join=not (opens and seam), locked=locked,
+                    reached=not opens or index in run_into,
+                    on_beat=not at * beat.denominator % (beat.numerator * clock.per_quarter),
                 )
             )  # fmt: skip
-        places = tuple(place for place, note in enumerate(notes[first:]) if note.accented)
-        kind = kinds.setdefault((classes[index], notes[first].held, places), len(kinds))
-        longest = settings.longest_stroke(bar.meter) * clock.per_quarter
+        longest = longest_strokes[bar.meter] * clock.per_quarter
         numbers[index] = len(bars)
-        bars.append(PlanBar(index, first, len(notes), walk.visits[index], kind, int(longest), seam))
+        bars.append(PlanBar(index, first, len(notes), walk.visits[index], 0, int(longest), seam))
     if keep_start:
         first = bars[numbers[start]].first
         bow = work_out(tune, bowing).bows[notes[first].note_id][0]
@@ -226,7 +229,27 @@ def pose(
     _heed_marks_behind_jumps(kept, notes, bars, crossings)
     problem = Problem(tune, kept, settings, tuple(notes), tuple(bars), crossings)
     _refuse_strokes_of_three_bars(problem)
-    return problem
+    return with_accents(problem, bowing)
+
+
+def with_accents(problem: Problem, bowing: Bowing) -> Problem:
+    """The same problem under the accents of another bowing of its tune, none of them by phrase, with the same signs."""
+    accented = accented_notes(problem.tune, bowing)
+    classes = bar_classes(problem.tune)
+    notes = list(problem.notes)
+    kinds: dict[tuple[int, bool, tuple[int, ...]], int] = {}
+    bars = []
+    for bar in problem.bars:
+        ids = accented[bar.written]
+        for place in range(bar.first, bar.stop):
+            if notes[place].accented is not (notes[place].note_id in ids):
+                notes[place] = notes[place]._replace(accented=not notes[place].accented)
+        of_bar = notes[bar.first : bar.stop]
+        places = tuple(place for place, note in enumerate(of_bar) if note.accented)
+        kind = kinds.setdefault((classes[bar.written], of_bar[0].held, places), len(kinds))
+        bars.append(bar._replace(kind=kind))
+    kept = replace(problem.kept, accents=bowing.accents, accent_changes=bowing.accent_changes)
+    return replace(problem, kept=kept, notes=tuple(notes), bars=tuple(bars))
 
 
 class _Walk(NamedTuple):
@@ -297,13 +320,23 @@ def _plan_note(
     note: Note,
     length: int,
     *,
-    bar: Bar,
+    opens: bool,
     may_join: bool,
     locked: bool,
-    accented: bool,
     reached: bool,
+    on_beat: bool,
 ) -> PlanNote:
-    """A note of the problem; ``reached``: it is ever played after the note that is written before it."""
+    """A note of the problem, not accented.
+
+    Args:
+        tune, kept, settings, note: What it is made from.
+        length: In ticks.
+        opens: It is the first of its bar.
+        may_join: No seam stands before it.
+        locked: It may not change.
+        reached: It is ever played after the note that is written before it.
+        on_beat: It begins a beat.
+    """
     before, weights = tune.before(note.id), settings.weights
     after_rest = before is not None and before.is_rest
     runs_on = before is not None and not after_rest and reached
@@ -319,6 +352,9 @@ def _plan_note(
         retake = Retake.MUST
     elif not joined and (bow is not None or (after_rest and not locked)):
         retake = Retake.MAY
+    join_cost = 0
+    if before is not None and not held:
+        join_cost = _join_cost(kept, weights, before, note, opens=opens, on_beat=on_beat)
     return PlanNote(
         note_id=note.id,
         length=length,
@@ -328,22 +364,18 @@ def _plan_note(
         bow=bow,
         retake=retake,
         after_rest=after_rest,
-        accented=accented,
-        join_cost=0 if before is None or held else _join_cost(tune, kept, settings, before, note, bar),
+        accented=False,
+        join_cost=join_cost,
         retake_cost=weights.retake_over_rest if after_rest else weights.retake,
     )
 
 
-def _join_cost(tune: Tune, kept: Bowing, settings: PlannerSettings, before: Note, note: Note, bar: Bar) -> int:
+def _join_cost(kept: Bowing, weights: Weights, before: Note, note: Note, *, opens: bool, on_beat: bool) -> int:
     """What it costs to slur a note to the one before."""
-    weights = settings.weights
     cost = weights.join
     if before.pitches == note.pitches and not kept.signs_on(note.id).parts:
         cost += weights.equal_pitches
-    if note is bar.notes[0]:
-        cost += weights.over_bar_line
-    if not (bar.start + note.at) % bar.meter.beat_length:
-        cost += weights.into_beat
+    cost += weights.over_bar_line * opens + weights.into_beat * on_beat
     if before.pitches and note.pitches:
         semitones = abs(before.pitches[-1].midi - note.pitches[-1].midi)
         cost += weights.leap * ((semitones > STEP) + (semitones > FIFTH))
