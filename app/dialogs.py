@@ -41,6 +41,11 @@ class Dialogs:
         name, _ = QFileDialog.getOpenFileName(parent, "Open", str(folder), ";;".join(OPEN_FILTERS))
         return Path(name) if name else None
 
+    def folder_to_shelve(self, parent: QWidget, folder: Path) -> Path | None:
+        """Ask for a folder to put on the shelf."""
+        name = QFileDialog.getExistingDirectory(parent, "Add a folder to the shelf", str(folder))
+        return Path(name) if name else None
+
     def path_to_save(self, parent: QWidget, suggestion: Path) -> Path | None:
         """Ask for the name of a lesson file."""
         name, _ = QFileDialog.getSaveFileName(parent, "Save the lesson as", str(suggestion), ";;".join(SAVE_FILTERS))

@@ -56,6 +56,7 @@ from app.set_window import SetWindow
 from app.settings import Look, Settings
 from app.sheet import PAPERS, SheetSettings
 from app.sheet_dialog import SheetChoice, Way
+from app.shelf_dock import ShelfDock
 from app.side_list import SideList
 from app.theme import Theme, apply_theme, choose_theme
 from app.welcome import Welcome
@@ -66,6 +67,7 @@ from core.engraving.bow_signs import MarkDensity
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
 from core.reading import Reading, read_file
+from core.shelf.search import Entry, lesson_of
 
 SIDE_WIDTH = 350
 FIRST_SIZE = (1280, 820)
@@ -96,6 +98,7 @@ class MainWindow(QMainWindow):
         self.trace = BowTrace(self.document)
         self.notice = Notice()
         self.welcome = Welcome()
+        self.shelf = ShelfDock(self)
         self._build()
         self.actions_by_name = make_actions(self, self.page, self._handlers())
         self._open_menus = fill_menu_bar(self.menuBar(), self.actions_by_name)
@@ -141,6 +144,7 @@ class MainWindow(QMainWindow):
         self._splitter.setCollapsible(0, False)
         self._splitter.setSizes([FIRST_SIZE[0] - SIDE_WIDTH, SIDE_WIDTH])
         self.setCentralWidget(self._splitter)
+        self.addDockWidget(Qt.DockWidgetArea.BottomDockWidgetArea, self.shelf)
         self._side = right
         self._side.hide()  # until there is a lesson
         status = QStatusBar()
@@ -202,6 +206,7 @@ class MainWindow(QMainWindow):
             "tell_not": partial(self.side_list.turn_down, None),
             "tell_all": self.side_list.tell_all,
             "tune_set": self.show_set,
+            "shelf": self.shelf.toggle,
             "zoom_in": self.area.zoom_in,
             "zoom_out": self.area.zoom_out,
             "zoom_fit": self.area.fit_width,
@@ -231,6 +236,12 @@ class MainWindow(QMainWindow):
         self.side_list.remedy_pointed.connect(self.page.preview_remedy)
         self.bowings.hinted.connect(self._show_hint)
         self.area.zoomed.connect(self._on_zoomed)
+        self.shelf.opened.connect(self.open_entry)
+        self.shelf.folder_wanted.connect(self.ask_and_shelve)
+        self.shelf.left.connect(self._focus_work)
+        self.shelf.hinted.connect(self._show_hint)
+        self.shelf.told.connect(self.notice.say)
+        self.shelf.visibilityChanged.connect(self.actions_by_name["shelf"].setChecked)
         self.welcome.open_wanted.connect(self.ask_and_open)
         self.welcome.paste_wanted.connect(self.open_pasted)
         self.welcome.file_chosen.connect(self.open_path)
@@ -249,6 +260,7 @@ class MainWindow(QMainWindow):
         self.resize(*FIRST_SIZE)
         self.restoreGeometry(self._settings.window("place"))
         self._splitter.restoreState(self._settings.window("split"))
+        self.restoreState(self._settings.window("docks"))
         self.actions_by_name[f"marks_{self._settings.marks}"].setChecked(True)
         self.actions_by_name[f"look_{self._settings.look.value}"].setChecked(True)
         self.actions_by_name["strip"].setChecked(self._settings.strip)
@@ -269,15 +281,29 @@ class MainWindow(QMainWindow):
         if path is not None:
             self.open_path(path)
 
-    def open_path(self, path: Path) -> bool:
-        """Open a file; the open lesson stays as it is where that fails or the user thinks better of it."""
+    def open_entry(self, entry: Entry) -> bool:
+        """Open a tune of the shelf."""
+        return self.open_path(entry.file, entry)
+
+    def ask_and_shelve(self) -> None:
+        """Ask for a folder and put it on the shelf."""
+        folder = self._dialogs.folder_to_shelve(self, self._settings.folder)
+        if folder is not None:
+            self.shelf.add_places([folder])
+
+    def open_path(self, path: Path, entry: Entry | None = None) -> bool:
+        """Open a file; the open lesson stays as it is where that fails or the user thinks better of it.
+
+        Args:
+            entry: Which tune of it is wanted, as the shelf has it; asked where None.
+        """
         try:
             reading = self._read(path)
         except FileError as fault:
             self._settings.forget_file(path)
             self.notice.say(str(fault))
             return False
-        if reading is None or not self._open_reading(reading, path.name, path):
+        if reading is None or not self._open_reading(reading, path.name, path, entry=entry):
             return False
         self._settings.remember_file(path)
         return True
@@ -309,15 +335,20 @@ class MainWindow(QMainWindow):
             return read_path(path)
         return self._dialogs.wait(self, f"Reading {path.name} …", partial(read_path, path))
 
-    def _open_reading(self, reading: Reading, name: str, path: Path | None, *, unsaved: bool = False) -> bool:
+    def _open_reading(
+        self, reading: Reading, name: str, path: Path | None, *, unsaved: bool = False, entry: Entry | None = None
+    ) -> bool:
         if not self._may_leave_lesson():
             return False
-        lesson = self._choose_lesson(reading, name)
-        if lesson is None:
+        index = self._choose_lesson(reading, name, entry)
+        if index is None:
             return False
+        lesson = reading.lessons[index]
         own = path if path is not None and reading.is_lesson_file and len(reading.lessons) == 1 else None
         self.sets.book_opens(path, reading.lessons)
         self.document.open(lesson, own, unsaved=unsaved)
+        if path is not None:
+            self.shelf.note_opened(path, index)
         if reading.problems:
             count = len(reading.problems)
             what = "1 thing was" if count == 1 else f"{count} things were"
@@ -328,11 +359,11 @@ class MainWindow(QMainWindow):
         self.page.setFocus()
         return True
 
-    def _choose_lesson(self, reading: Reading, name: str) -> Lesson | None:
+    def _choose_lesson(self, reading: Reading, name: str, entry: Entry | None) -> int | None:
         if len(reading.lessons) == 1:
-            return reading.lessons[0]
-        index = self._dialogs.tune_of_book(self, name, reading.lessons)
-        return reading.lessons[index] if index is not None else None
+            return 0
+        found = lesson_of(entry, reading.lessons) if entry is not None else None
+        return self._dialogs.tune_of_book(self, name, reading.lessons) if found is None else found
 
     # ------------------------------------------------------------------------------------------------- saving
 
@@ -358,6 +389,7 @@ class MainWindow(QMainWindow):
             self.notice.say(str(fault))
             return False
         self.document.mark_saved(path)
+        self.shelf.read_again(path)
         self._settings.remember_file(path)
         self._show_hint(f"Saved in {path.name}.")
         return True
@@ -511,6 +543,12 @@ class MainWindow(QMainWindow):
             self._show_title()
             self._show_hint("")
 
+    def _focus_work(self) -> None:
+        if self.document.state is None:
+            self.welcome.open_button.setFocus()
+        else:
+            self.page.setFocus()
+
     def _on_finding_chosen(self, finding: Finding | None) -> None:
         if finding is None:
             self.page.mark_notes((), Severity.NOTE)
@@ -537,7 +575,7 @@ class MainWindow(QMainWindow):
             action.setEnabled(can)
 
     def _enable_actions(self) -> None:
-        always = {"tune_set", "open", "paste", "close", "keys", "about", "undo", "redo"}
+        always = {"tune_set", "open", "paste", "shelf", "close", "keys", "about", "undo", "redo"}
         for spec in ACTIONS:
             if spec.name not in always and not spec.group:
                 self.actions_by_name[spec.name].setEnabled(self.document.state is not None)
@@ -592,4 +630,6 @@ class MainWindow(QMainWindow):
             self.set_window.close()
         self._settings.set_window("place", self.saveGeometry())
         self._settings.set_window("split", self._splitter.saveState())
+        self._settings.set_window("docks", self.saveState())
+        self.shelf.end()
         event.accept()

@@ -63,6 +63,9 @@ class ScriptedDialogs(Dialogs):
     def path_to_open(self, parent: QWidget, folder: Path) -> Path | None:
         return self._answer("path_to_open")
 
+    def folder_to_shelve(self, parent: QWidget, folder: Path) -> Path | None:
+        return self._answer("folder_to_shelve")
+
     def path_to_save(self, parent: QWidget, suggestion: Path) -> Path | None:
         self.suggestion = suggestion
         return self._answer("path_to_save")
