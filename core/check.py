@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 from core.accents import Accents, Met
 from core.bowing import Bowing
@@ -51,18 +51,29 @@ class Report:
     """What a check found.
 
     Attributes:
-        strokes: Every direction.
-        accents: How each accented place is met.
+        view: What was checked.
         findings: By first bar, then in the order of ``RULES``.
         totals: Counts.
-        reach: The way of the bow: longest stroke, bow used, where it stands.
     """
 
-    strokes: Strokes
-    accents: Accents
+    view: View = field(repr=False)
     findings: tuple[Finding, ...]
     totals: Totals
-    reach: Reach
+
+    @property
+    def strokes(self) -> Strokes:
+        """Every direction."""
+        return self.view.strokes
+
+    @property
+    def accents(self) -> Accents:
+        """How each accented place is met."""
+        return self.view.accents
+
+    @property
+    def reach(self) -> Reach:
+        """The way of the bow: longest stroke, bow used, where it stands. Worked out when it is first asked for."""
+        return self.view.reach
 
 
 @dataclass(frozen=True, slots=True)
@@ -250,7 +261,7 @@ def check(
         consistency=returns.consistency(view),
         comes_round=strokes.comes_round,
     )
-    return Report(strokes, accents, tuple(findings), totals, view.reach)
+    return Report(view, tuple(findings), totals)
 
 
 def _sort_key(tune: Tune, finding: Finding) -> tuple[int, int, int, int]:

@@ -245,53 +245,67 @@ def rooms(moves: Iterable[Move], hair_cm: float, slowest_cm_s: float, fastest_cm
     return tuple(found)
 
 
+def bowed_triplets(bowing: Bowing) -> frozenset[str]:
+    """Ids of the notes on which the bow turns twice (rule B8)."""
+    signs = bowing.signs.items()
+    return frozenset([note_id for note_id, signs in signs if Ornament.BOWED_TRIPLET in signs.ornaments])
+
+
 def drift_cm(moves: Iterable[Move], down_cm_s: float, up_cm_s: float) -> float:
     """Net way of the bow towards the tip, down-bows at one speed and up-bows at another."""
     return sum(down_cm_s * move.seconds if move.down else -up_cm_s * move.seconds for move in moves)
 
 
 def _moves(tune: Tune, bowing: Bowing, strokes: Strokes, seconds_a_quarter: float) -> tuple[Move, ...]:
-    lengths, after_rest, ends_in_rest = _timing(tune)
-    triplets = {note_id for note_id, signs in bowing.signs.items() if Ornament.BOWED_TRIPLET in signs.ornaments}
-    order = strokes.order
+    bars = _timing(tune)
+    triplets = bowed_triplets(bowing)
     down_bow = Bow.DOWN
     begun: list[tuple[int, int, bool, bool]] = []
     quarters: list[float] = []
-    last_visit, rested = 0, False
-    for index, (note_id, visit, _, _, bow, starts, _, retake, _) in enumerate(strokes.played):
-        if visit != last_visit:
-            rested = any(ends_in_rest[order[past].bar] for past in range(last_visit, visit))
-            last_visit = visit
-        if starts:
-            set_down = retake or rested or note_id in after_rest or not begun
-            begun.append((index, visit, bow is down_bow, set_down))
-            quarters.append(lengths[note_id])
-            rested = False
-        else:
-            quarters[-1] += lengths[note_id]
-        if note_id in triplets:
-            third, down = lengths[note_id] / 3, bow is down_bow
-            quarters[-1] -= 2 * third
-            begun += [(index, visit, not down, False), (index, visit, down, False)]
-            quarters += [third, third]
+    rested = True  # the bow is set down to begin
+    index = 0
+    for visit, ((bar, _), bowed) in enumerate(zip(strokes.order, strokes.visits, strict=True)):
+        notes, ends_in_rest = bars[bar]
+        for (note_id, length, after_rest), bow, starts, retake in zip(
+            notes, bowed.bows, bowed.starts, bowed.retakes, strict=True
+        ):
+            down = bow is down_bow
+            if starts:
+                begun.append((index, visit, down, retake or rested or after_rest))
+                quarters.append(length)
+                rested = False
+            else:
+                quarters[-1] += length
+            if note_id in triplets:
+                third = length / 3
+                quarters[-1] -= 2 * third
+                begun += [(index, visit, not down, False), (index, visit, down, False)]
+                quarters += [third, third]
+            index += 1
+        rested = rested or ends_in_rest
     return tuple(
         Move(first, visit, down, length * seconds_a_quarter, set_down)
         for (first, visit, down, set_down), length in zip(begun, quarters, strict=True)
     )
 
 
-class _Timing(NamedTuple):
-    """What the walk needs to know of a tune: lengths in quarter notes, and where rests are."""
+class _BarTiming(NamedTuple):
+    """What the walk needs to know of a bar."""
 
-    lengths: dict[str, float]
-    after_rest: set[str]  # notes with a rest before them in their bar
-    ends_in_rest: tuple[bool, ...]  # by bar
+    notes: list[tuple[str, float, bool]]  # rests left out: id, length in quarter notes, whether a rest is before it
+    ends_in_rest: bool
 
 
 @once
-def _timing(tune: Tune) -> _Timing:
-    return _Timing(
-        {note.id: float(note.length) for note in tune.sequence},
-        {note.id for bar in tune.bars for rest, note in pairwise(bar.notes) if rest.is_rest},
-        tuple(bar.notes[-1].is_rest if bar.notes else False for bar in tune.bars),
+def _timing(tune: Tune) -> tuple[_BarTiming, ...]:
+    return tuple(
+        _BarTiming(
+            [
+                (note.id, float(note.length), before is not None and before.is_rest)
+                for before, note in pairwise([None, *bar.notes])
+                if note is not None and not note.is_rest
+            ],
+            bool(bar.notes) and bar.notes[-1].is_rest,
+        )
+        for bar in tune.bars
     )

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from core.once import once
 from core.tune import Meter, Tempo, Tune
@@ -62,8 +63,14 @@ def pace(tune: Tune, override: Tempo | None = None) -> Pace:
     tempo = override or tune.tempo
     if tempo:
         return Pace(tempo)
-    dance = next((name for name in _LONGEST_FIRST if re.search(rf"\b{name}s?\b", tune.dance)), "")
+    dance = _named_in(tune.dance)
     return Pace(Tempo(beat_of(tune.bars[0].meter), Fraction(BEATS_A_MINUTE[dance][0])), dance)
+
+
+@lru_cache(maxsize=256)
+def _named_in(text: str) -> str:
+    """The row of ``BEATS_A_MINUTE`` that a text names, the longest name first."""
+    return next((name for name in _LONGEST_FIRST if re.search(rf"\b{name}s?\b", text)), "")
 
 
 def beat_of(meter: Meter) -> Fraction:

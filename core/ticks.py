@@ -8,7 +8,8 @@ depends on the rhythm of a bar alone is worked out for each rhythm once.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from itertools import accumulate
+from functools import cached_property
+from itertools import accumulate, chain
 from math import lcm
 from typing import TypeAlias
 
@@ -31,6 +32,7 @@ class BarTicks:
         full: Length of a full bar; None for free metre.
         rests: Whether each note is a rest.
         held: Whether each note is tied on from the one before.
+        sounding: The lengths without those of rests.
     """
 
     meter: Meter
@@ -40,6 +42,7 @@ class BarTicks:
     full: int | None
     rests: tuple[bool, ...]
     held: tuple[bool, ...]
+    sounding: tuple[int, ...]
 
 
 @dataclass(frozen=True)
@@ -57,6 +60,11 @@ class Ticks:
     rhythms: tuple[BarTicks, ...]
     kinds: tuple[int, ...]
     bars: tuple[BarTicks, ...]
+
+    @cached_property
+    def lengths(self) -> tuple[int, ...]:
+        """Of each note of ``Tune.sequence``."""
+        return tuple(chain.from_iterable([bar.lengths for bar in self.bars]))
 
 
 @once
@@ -81,5 +89,7 @@ def ticks(tune: Tune) -> Ticks:
     for notes, start, meter in numbers:
         lengths = tuple([count(*length) for length, _, _ in notes])
         rests, held = tuple([rest for _, rest, _ in notes]), tuple([held for _, _, held in notes])
-        rhythms.append(BarTicks(meter, count(*start), lengths, tuple(accumulate(lengths)), full[meter], rests, held))
+        sounding = tuple([length for length, rest in zip(lengths, rests, strict=True) if not rest])
+        ends = tuple(accumulate(lengths))
+        rhythms.append(BarTicks(meter, count(*start), lengths, ends, full[meter], rests, held, sounding))
     return Ticks(per_quarter, tuple(rhythms), tuple(kinds), tuple([rhythms[kind] for kind in kinds]))

@@ -9,8 +9,9 @@ from math import sqrt
 
 from core.checks import words
 from core.checks.finding import Finding, Severity
+from core.checks.reach_bounds import may_drift, may_run_out
 from core.checks.view import View, neighbours
-from core.reach import Move, Reach, runs_out
+from core.reach import Move, Reach, ReachSettings, runs_out
 from core.tempos import Pace
 
 EASY_RATIO = (
@@ -27,6 +28,8 @@ BOWS = {True: "down-bows", False: "up-bows"}
 
 def beyond_bow(view: View) -> Iterator[Finding]:
     """Strokes that need more than the hair at the slowest speed."""
+    if not may_run_out(view):
+        return
     reach = view.reach
     if reach.longest_s * reach.settings.slowest_cm_s <= reach.settings.hair_cm:
         return
@@ -49,6 +52,8 @@ def beyond_bow(view: View) -> Iterator[Finding]:
 
 def runs_out_anyhow(view: View) -> Iterator[Finding]:
     """Places where no bow speeds within the limits leave hair for a stroke."""
+    if not may_run_out(view):
+        return
     reach = view.reach
     failing: dict[tuple[str, bool], set[int]] = {}
     for index in reach.runs_out:
@@ -74,6 +79,8 @@ def runs_out_anyhow(view: View) -> Iterator[Finding]:
 
 def drift(view: View) -> Iterator[Finding]:
     """Runs of strokes that would leave the hair unless one direction goes over three times as fast as the other."""
+    if not may_drift(view, *_easy_speeds(view.reach_settings)):
+        return
     reach = view.reach
     drifts: dict[bool, dict[int, list[_Drift]]] = {}
     for found in _drifts(reach):
@@ -118,7 +125,7 @@ def _drifts(reach: Reach) -> list[_Drift]:
     if reach.longest_s > whole_s:
         moves = tuple(move._replace(seconds=min(move.seconds, whole_s)) for move in moves)
     found = []
-    slowest, fastest = reach.settings.even_cm_s / sqrt(EASY_RATIO), reach.settings.even_cm_s * sqrt(EASY_RATIO)
+    slowest, fastest = _easy_speeds(reach.settings)
     free = 0  # from here on the bow was set down anew
     for last in runs_out(moves, reach.settings.hair_cm, slowest, fastest):
         down = moves[last].down
@@ -136,6 +143,11 @@ def _drifts(reach: Reach) -> list[_Drift]:
         found.append(_Drift(first, last, down, along_s, back_s))
         free = last + 1
     return found
+
+
+def _easy_speeds(settings: ReachSettings) -> tuple[float, float]:
+    """The slowest and the fastest speed, in cm/s, to hold a drift back with."""
+    return settings.even_cm_s / sqrt(EASY_RATIO), settings.even_cm_s * sqrt(EASY_RATIO)
 
 
 def _is_beyond(reach: Reach, move: Move) -> bool:

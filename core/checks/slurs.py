@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from functools import partial
-from itertools import chain
 
 from core.bowing import Bowing, Grace, Join, set_signs
 from core.checks import words
@@ -81,7 +80,7 @@ def _is_long(tune: Tune, notes: Sequence[Note]) -> bool:
     """Whether a stroke lasts longer than a bar and a half of the metre where it begins; free metre sets no limit."""
     first, stop = tune.places[notes[0].id], tune.places[notes[-1].id] + 1
     limit = _limits(tune)[ticks(tune).kinds[tune.bar_of[notes[0].id]]]
-    return limit is not None and sum(_lengths(tune)[first:stop]) > limit
+    return limit is not None and sum(ticks(tune).lengths[first:stop]) > limit
 
 
 @once
@@ -89,12 +88,6 @@ def _limits(tune: Tune) -> tuple[int | None, ...]:
     """For each rhythm of ``ticks(tune)`` the most ticks of a stroke that begins in it."""
     top, bottom = LONGEST_STROKE_IN_BARS.as_integer_ratio()
     return tuple([None if rhythm.full is None else rhythm.full * top // bottom for rhythm in ticks(tune).rhythms])
-
-
-@once
-def _lengths(tune: Tune) -> tuple[int, ...]:
-    """Ticks of each note of ``tune.sequence``."""
-    return tuple(chain.from_iterable([bar.lengths for bar in ticks(tune).bars]))
 
 
 @once
