@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.dialogs import Dialogs
-from app.document import Document
+from app.document import Document, State
 from app.files import FileError, read_path
 from app.notice import Notice
 from app.remedy_panel import LOOKING, RemedyPanel
@@ -74,6 +74,7 @@ class SetWindow(QDialog):
         self._sets, self._document, self._settings, self._dialogs = sets, document, settings, dialogs
         self._asked: tuple[SetState, tuple[SetFinding, ...]] | None = None  # what remedies are shown or looked for
         self._here: tuple[SetRemedy, ...] = ()  # the remedies that can be done on the page
+        self._shown_notes: tuple[str, ...] = ()
         self._best: Order | None = None
         self._ordered: SetState | None = None  # whose orders are shown
         self._remembers = False  # until the remembered set was recalled
@@ -158,6 +159,7 @@ class SetWindow(QDialog):
     def _connect(self) -> None:
         self._sets.changed.connect(self._show_set)
         self._sets.arranged.connect(self._remember)
+        self._document.lesson_changed.connect(self._on_lesson_changed)
         self.list.selectionModel().selectionChanged.connect(self._on_chosen)
         self.up_button.clicked.connect(partial(self.move_by, -1))
         self.down_button.clicked.connect(partial(self.move_by, 1))
@@ -296,7 +298,7 @@ class SetWindow(QDialog):
         super().hideEvent(event)
         self._search.stop()
         self._asked = None
-        self.notes_wanted.emit((), Severity.NOTE)
+        self._show_notes(())
 
     def _recall(self) -> None:
         """Bring back the set of the last time; what is gone is said, and forgotten with the next change only."""
@@ -357,6 +359,13 @@ class SetWindow(QDialog):
         self.verdict.setVisible(bool(self.verdict.text()))
         self.order_button.setVisible(self._best is not None)
 
+    def _on_lesson_changed(self, before: State | None, after: State) -> None:
+        """Another tune is on the page: what could be done there cannot any more, and the other way round."""
+        if before is None or before.tune is not after.tune:
+            self._asked = None
+            self._offer(())
+            self._show_set()
+
     def _enable_adding(self) -> None:
         self.add_open.setEnabled(self._document.state is not None)
         self.add_book.setEnabled(len(self._sets.book) > 1)
@@ -383,8 +392,8 @@ class SetWindow(QDialog):
     def _show_join(self, row: SeamRow | None) -> None:
         """Say why a join matters and look for what mends it."""
         findings = row.findings if row is not None else ()
-        if row is not None and self._sets.is_open(row.seam.after.entry):
-            self.notes_wanted.emit((row.seam.first_note,), row.severity or Severity.NOTE)
+        on_page = row is not None and self._sets.is_open(row.seam.after.entry)
+        self._show_notes((row.seam.first_note,) if on_page else (), row.severity if on_page else None)
         self._why.setText(
             " ".join(f"{SET_RULES[finding.rule].title}. {SET_RULES[finding.rule].why}" for finding in findings)
             or (GOES_ON if row is not None else "")
@@ -403,6 +412,12 @@ class SetWindow(QDialog):
             self.remedies.say(LOOKING)
             lessons = tuple(tune.lesson for tune in self._sets.state.tunes)
             self._search.look_for(partial(_search, self._sets.state, lessons, findings[0]))
+
+    def _show_notes(self, notes: tuple[str, ...], severity: Severity | None = None) -> None:
+        """Have notes shown on the page; those of a finding there are left alone where none of ours were."""
+        if notes or self._shown_notes:
+            self._shown_notes = notes
+            self.notes_wanted.emit(notes, severity or Severity.NOTE)
 
     def _on_found(self, found: tuple[SetRemedy, ...]) -> None:
         self._offer(found)

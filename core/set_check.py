@@ -9,7 +9,7 @@ from itertools import groupby
 from core.checks import words
 from core.severity import Severity
 from core.tune import Tune
-from core.tune_set import Seam, TuneSet, Way, seams
+from core.tune_set import Seam, StrokesOf, TuneSet, Way, seams
 from core.tune_set import comes_round as set_comes_round
 
 TIMES = {1: "once", 2: "twice", 3: "three times", 4: "four times", 5: "five times", 6: "six times"}
@@ -119,9 +119,9 @@ class SetReport:
     comes_round: bool
 
 
-def check_set(tune_set: TuneSet) -> SetReport:
-    """Check how the tunes of a set follow each other."""
-    found = seams(tune_set)
+def check_set(tune_set: TuneSet, strokes_of: StrokesOf | None = None) -> SetReport:
+    """Check how the tunes of a set follow each other; ``strokes_of`` as for ``core.tune_set.seams``."""
+    found = seams(tune_set, strokes_of)
     return SetReport(found, tuple(_findings(tune_set, found)), set_comes_round(found))
 
 

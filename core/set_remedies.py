@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from functools import cache, partial
 from itertools import islice
 
-from core.bowing import Bowing, fix_bow, stroke_start
+from core.bowing import Bow, Bowing, fix_bow, stroke_start
 from core.check import Report, check
 from core.checks import words
 from core.checks.finding import Remedy
@@ -20,8 +20,9 @@ from core.order import playing_order
 from core.remedies import AT_MOST, COSTS, Change, changes_in, gain, misses_more, warns_of_more
 from core.set_check import SET_RULES, SetFinding, SetReport, SetRule, check_set
 from core.severity import Severity
+from core.strokes import Strokes
 from core.tune import Tune
-from core.tune_set import TuneSet, set_bowing
+from core.tune_set import StrokesOf, TuneSet, set_bowing, strokes_in
 
 LAST_BARS = 4  # a phrase, common practice, no source
 
@@ -58,7 +59,8 @@ def set_remedies(
         turned round is graver than a retake, and the set itself is graver than its way back to the start), and the
         changed tune by itself has no new warning and misses no more accents.
     """
-    before = check_set(tune_set)
+    known = strokes_in(tune_set)
+    before = check_set(tune_set, known)
     graver = _graver(SET_RULES[finding.rule])
     entries = tune_set.entries
     judged = judge or (lambda entry, bowing: check(entries[entry].tune, bowing))
@@ -66,7 +68,8 @@ def set_remedies(
 
     def weigh(entry: int, change: Change) -> int | None:
         """The cost of a change; None where it mends nothing or does harm."""
-        after = check_set(mend(tune_set, SetRemedy(entry, change.remedy)))
+        mended = mend(tune_set, SetRemedy(entry, change.remedy))
+        after = check_set(mended, _strokes_beside(known, tune_set, mended))
         if _key(finding) in _told(after) or not _told(after, graver) <= _told(before, graver):
             return None
         old, new = as_it_is(entry), judged(entry, change.remedy.edit(entries[entry].tune, entries[entry].bowing))
@@ -93,6 +96,17 @@ def mend(tune_set: TuneSet, remedy: SetRemedy) -> TuneSet:
         if entry.tune == changed.tune and entry.bowing == changed.bowing:
             tune_set = set_bowing(tune_set, place, bowing)
     return tune_set
+
+
+def _strokes_beside(known: StrokesOf, tune_set: TuneSet, changed: TuneSet) -> StrokesOf:
+    """The strokes of a changed set, with those that are known of the set before wherever its tunes are the same."""
+    fresh = strokes_in(changed)
+
+    def strokes_of(entry: int, after: Bow | None) -> Strokes:
+        same = changed.entries[entry] is tune_set.entries[entry]
+        return known(entry, after) if same else fresh(entry, after)
+
+    return strokes_of
 
 
 Key = tuple[str, int]

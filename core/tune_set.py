@@ -112,14 +112,20 @@ class Seam:
         return not self.is_turned and not self.is_retake
 
 
-def seams(tune_set: TuneSet) -> tuple[Seam, ...]:
+StrokesOf = Callable[[int, Bow | None], Strokes]
+"""From an entry (index) and the stroke before it (None for none) to its strokes."""
+
+
+def seams(tune_set: TuneSet, strokes_of: StrokesOf | None = None) -> tuple[Seam, ...]:
     """Work out how the bow comes from each playing to the next.
 
+    Args:
+        tune_set: The set.
+        strokes_of: Its strokes, where they are known already.
     Returns:
         The seams in the order played, that from the end of the set to its start last; none where nothing sounds.
     """
-    strokes_of = strokes_in(tune_set)
-    return tuple(_walk(tune_set, strokes_of))
+    return tuple(_walk(tune_set, strokes_of or strokes_in(tune_set)))
 
 
 def comes_round(found: tuple[Seam, ...]) -> bool:
@@ -127,8 +133,8 @@ def comes_round(found: tuple[Seam, ...]) -> bool:
     return not any(seam.is_turned for seam in found if seam.way is Way.ROUND)
 
 
-def strokes_in(tune_set: TuneSet) -> Callable[[int, Bow | None], Strokes]:
-    """A function from an entry (index) and the stroke before it (None for none) to its strokes; it remembers them."""
+def strokes_in(tune_set: TuneSet) -> StrokesOf:
+    """The strokes of the tunes of a set, each worked out when it is first asked for."""
 
     @cache
     def strokes_of(entry: int, after: Bow | None) -> Strokes:
@@ -150,7 +156,7 @@ def ends_with_rest(tune: Tune, strokes: Strokes) -> bool:
     return last.visit < len(strokes.order) - 1 or tune.bars[last.bar].notes[-1].is_rest
 
 
-def _walk(tune_set: TuneSet, strokes_of: Callable[[int, Bow | None], Strokes]) -> Iterator[Seam]:
+def _walk(tune_set: TuneSet, strokes_of: StrokesOf) -> Iterator[Seam]:
     playings = [
         Playing(index, time)
         for index, entry in enumerate(tune_set.entries)

@@ -211,6 +211,20 @@ def test_remedies_in_other_tunes_are_told_and_have_no_button(qtbot, opened, dial
     assert not any("Take" in button.text() for button in opened.remedies.buttons)
 
 
+def test_when_another_tune_is_opened_nothing_is_done_to_it(qtbot, opened, dialogs, document, book) -> None:
+    add(opened, dialogs, 0, 1)
+    opened.choose_join(0)
+    qtbot.waitUntil(lambda: not opened.waits)
+    assert opened.remedies.buttons
+    opened.sets.book_opens(None, ())
+    document.open(read_path(book).lessons[2])
+    assert opened.remedies.remedies == ()
+    qtbot.waitUntil(lambda: not opened.waits)
+    assert opened.remedies.remedies == ()
+    assert opened.elsewhere.text().startswith("In “Odd”, which is not on the page: Slur notes 2 and 3 of bar 2")
+    assert opened.model.rows[0].detail == "As written, once (book.abc)"
+
+
 def test_control_and_return_do_the_first_remedy(qtbot, opened, dialogs) -> None:
     add(opened, dialogs, 0, 1)
     opened.choose_join(0)
@@ -242,8 +256,20 @@ def test_the_note_after_a_join_is_shown_on_the_page_until_the_window_goes(opened
     add(opened, dialogs, 1, 0)
     opened.choose_join(0)
     assert shown[-1] == (("b0n1",), Severity.NOTE)
+    opened.choose_tune(1)
+    assert shown[-1] == ((), Severity.NOTE)
+    opened.choose_join(0)
     opened.close()
     assert shown[-1] == ((), Severity.NOTE)
+
+
+def test_marks_of_a_finding_on_the_page_are_left_alone_by_tunes(opened, dialogs) -> None:
+    shown = []
+    opened.notes_wanted.connect(lambda notes, severity: shown.append(notes))
+    add(opened, dialogs, 1, 2)
+    opened.choose_tune(0)
+    opened.close()
+    assert shown == []
 
 
 def test_the_best_order_is_told_and_taken(opened, dialogs) -> None:
