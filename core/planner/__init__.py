@@ -1,5 +1,6 @@
 """The planner: bowings proven best for an accent plan."""
 
+from core.planner.alternatives import alternatives
 from core.planner.phrase_plans import work_out_plan
 from core.planner.plan import Plan, plan_bowing
 from core.planner.problem import Problem, RefusedPlanError, pose
@@ -8,5 +9,5 @@ from core.planner.settings import Flow, PlannerSettings, Weights
 
 __all__ = [
     "Flow", "Plan", "PlannerSettings", "Problem", "RefusedPlanError", "Score", "Weights",
-    "plan_bowing", "pose", "score", "work_out_plan",
+    "alternatives", "plan_bowing", "pose", "score", "work_out_plan",
 ]  # fmt: skip

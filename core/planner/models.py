@@ -9,16 +9,32 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
 from math import inf
 
 import numpy as np
 
-from core.planner.network import Network, cheapest, least
+from core.planner.network import Costs, Network, cheapest, least
 from core.planner.problem import Problem
 from core.planner.tables import Scale, Table, bar_table, crossing_costs
 from core.planner.ways import Ints, Ways
+
+
+@dataclass(frozen=True)
+class Group:
+    """Bars that are bowed alike.
+
+    Attributes:
+        bars: Indexes in ``Problem.bars``.
+        table: The ways that they choose from.
+        first, last: The variables that say what their first and their last stroke are.
+    """
+
+    bars: tuple[int, ...]
+    table: Table
+    first: int
+    last: int
 
 
 @dataclass(frozen=True)
@@ -27,14 +43,17 @@ class Model:
 
     Attributes:
         network: The network.
-        tables: For each bar the ways that it chooses from.
-        firsts, lasts: For each bar, the variables that say what its first and its last stroke are.
+        groups: The bars bowed alike.
+        group_of: For each bar its group.
     """
 
     network: Network
-    tables: tuple[Table, ...]
-    firsts: tuple[int, ...]
-    lasts: tuple[int, ...]
+    groups: tuple[Group, ...]
+    group_of: tuple[int, ...]
+
+    def of_bar(self, number: int) -> Group:
+        """The group of a bar, by index in ``Problem.bars``."""
+        return self.groups[self.group_of[number]]
 
 
 @dataclass(frozen=True)
@@ -51,27 +70,50 @@ class Answer:
 
 
 def solve(model: Model | None, go_on: Callable[[], None]) -> Answer:
-    """The cheapest bowing of a model; none where there is no model."""
+    """The cheapest bowing of a model; none where there is no model.
+
+    Raises:
+        TooManyCombinationsError: the memory allowed is not enough.
+    """
     if model is None:
         return Answer(inf)
     choice = cheapest(model.network, go_on)
     if not choice.values:
         return Answer(inf)
-    ends = zip(model.tables, model.firsts, model.lasts, strict=True)
-    return Answer(
-        choice.cost,
-        tuple((table.ways, table.cheapest(choice.values[first], choice.values[last])) for table, first, last in ends),
-    )
+    chosen = [
+        (group.table.ways, group.table.cheapest(choice.values[group.first], choice.values[group.last]))
+        for group in model.groups
+    ]
+    return Answer(choice.cost, tuple(chosen[group] for group in model.group_of))
+
+
+def solve_with(model: Model, forced: Mapping[int, int], go_on: Callable[[], None]) -> Answer:
+    """The cheapest bowing of a model in which the bars of some groups, by number, are bowed in a given way.
+
+    Raises:
+        TooManyCombinationsError: the memory allowed is not enough.
+    """
+    network = Network(list(model.network.alone), dict(model.network.pairs))
+    groups = list(model.groups)
+    for number, way in forced.items():
+        group = model.groups[number]
+        ways, way_costs = group.table.ways, group.table.way_costs
+        costs = np.full(group.table.costs.shape, inf)
+        costs[ways.begins[way], ways.finishes[way]] = way_costs[way]
+        network.pairs[group.first, group.last] = costs
+        alone = np.where(np.arange(len(ways)) == way, way_costs, inf)
+        groups[number] = replace(group, table=replace(group.table, costs=costs, way_costs=alone))
+    return solve(replace(model, network=network, groups=tuple(groups)), go_on)
 
 
 def alike(problem: Problem, scale: Scale) -> Model | None:
     """One choice for each kind; None where what is fixed cannot be had in all bars of some kind."""
-    return _model(problem, scale, tuple(kinds(problem).values()))
+    return grouped(problem, scale, tuple(kinds(problem).values()))
 
 
 def loose(problem: Problem, scale: Scale) -> Model | None:
     """A choice for each bar; None where what is fixed cannot be had."""
-    return _model(problem, scale, tuple([number] for number in range(len(problem.bars))))
+    return grouped(problem, scale, tuple([number] for number in range(len(problem.bars))))
 
 
 def exact(problem: Problem, scale: Scale, under: float, go_on: Callable[[], None]) -> Answer:
@@ -92,26 +134,21 @@ def exact(problem: Problem, scale: Scale, under: float, go_on: Callable[[], None
     model = loose(problem, scale)
     if model is None:
         return Answer(under)
-    lowest = least(model.network, list(zip(model.firsts, model.lasts, strict=True)), go_on)
-    kept = []
-    for table, least_costs in zip(model.tables, lowest, strict=True):
-        ends = table.ways.begins, table.ways.finishes
-        with np.errstate(invalid="ignore"):
-            costs = least_costs[ends] - table.costs[ends] + table.way_costs
-        kept.append(np.flatnonzero(costs < under))  # what is impossible is not a number
-        if not len(kept[-1]):
-            return Answer(under)
+    tables = [group.table for group in model.groups]
+    kept = [np.flatnonzero(totals < under) for totals in totals_by_way(model, go_on)]
+    if not all(len(ways) for ways in kept):
+        return Answer(under)
     groups = kinds(problem)
     for bars in groups.values():
         if not _fixed_differently(problem, bars):
             for bar in bars:
-                kept[bar] = _cheapest_of_its_ends(model.tables[bar], kept[bar])
+                kept[bar] = _cheapest_of_its_ends(tables[bar], kept[bar])
     network = Network()
-    variables = [network.add(table.way_costs[ways]) for table, ways in zip(model.tables, kept, strict=True)]
+    variables = [network.add(table.way_costs[ways]) for table, ways in zip(tables, kept, strict=True)]
     for bars in groups.values():
-        _make_alike(scale, network, [(variables[bar], model.tables[bar].ways, kept[bar]) for bar in bars])
+        _make_alike(scale, network, [(variables[bar], tables[bar].ways, kept[bar]) for bar in bars])
     for crossing in problem.crossings:
-        before, after = model.tables[crossing.before], model.tables[crossing.after]
+        before, after = tables[crossing.before], tables[crossing.after]
         costs = crossing_costs(problem, scale, crossing, before, after)
         last, first = before.ways.finishes[kept[crossing.before]], after.ways.begins[kept[crossing.after]]
         network.connect(variables[crossing.before], variables[crossing.after], costs[last[:, None], first[None, :]])
@@ -120,9 +157,25 @@ def exact(problem: Problem, scale: Scale, under: float, go_on: Callable[[], None
         return Answer(under)
     chosen = (
         (table.ways, int(ways[choice.values[variable]]))
-        for table, ways, variable in zip(model.tables, kept, variables, strict=True)
+        for table, ways, variable in zip(tables, kept, variables, strict=True)
     )
     return Answer(choice.cost, tuple(chosen))
+
+
+def totals_by_way(model: Model, go_on: Callable[[], None]) -> list[Costs]:
+    """For each group and each way of its bars, what the cheapest bowing with it costs; infinite where there is none.
+
+    Raises:
+        TooManyCombinationsError: the memory allowed is not enough.
+    """
+    lowest = least(model.network, [(group.first, group.last) for group in model.groups], go_on)
+    totals = []
+    for group, costs in zip(model.groups, lowest, strict=True):
+        ends = group.table.ways.begins, group.table.ways.finishes
+        with np.errstate(invalid="ignore"):  # impossible beside impossible is not a number
+            total = costs[ends] - group.table.costs[ends] + group.table.way_costs
+        totals.append(np.where(np.isnan(total), inf, total))
+    return totals
 
 
 def _cheapest_of_its_ends(table: Table, ways: Ints) -> Ints:
@@ -163,22 +216,24 @@ def _names(ways: Ways, kept: Ints) -> list[bytes]:
     return [row.tobytes() for row in rows]
 
 
-def _model(problem: Problem, scale: Scale, groups: Sequence[Sequence[int]]) -> Model | None:
-    """A model in which the bars of each group are bowed alike."""
+def grouped(problem: Problem, scale: Scale, groups: Sequence[Sequence[int]]) -> Model | None:
+    """A model in which the bars of each group, all of one kind, are bowed alike; None where that cannot be."""
     network = Network()
-    of_bar: dict[int, tuple[Table, int, int]] = {}
+    found = []
     for bars in groups:
         table = bar_table(problem, scale, bars)
         if table is None:
             return None
         first, last = (network.add(np.zeros(size)) for size in table.costs.shape)
         network.connect(first, last, table.costs)
-        of_bar.update((bar, (table, first, last)) for bar in bars)
+        found.append(Group(tuple(bars), table, first, last))
+    numbers = {bar: number for number, bars in enumerate(groups) for bar in bars}
+    model = Model(network, tuple(found), tuple(numbers[bar] for bar in range(len(problem.bars))))
     for crossing in problem.crossings:
-        (before, _, last), (after, first, _) = of_bar[crossing.before], of_bar[crossing.after]
-        network.connect(last, first, crossing_costs(problem, scale, crossing, before, after))
-    tables, firsts, lasts = zip(*(of_bar[number] for number in range(len(problem.bars))), strict=True)
-    return Model(network, tables, firsts, lasts)
+        before, after = model.of_bar(crossing.before), model.of_bar(crossing.after)
+        costs = crossing_costs(problem, scale, crossing, before.table, after.table)
+        network.connect(before.last, after.first, costs)
+    return model
 
 
 def kinds(problem: Problem) -> dict[int, list[int]]:

@@ -24,11 +24,13 @@ class Plan:
     """A planned bowing.
 
     Attributes:
+        problem: What was planned.
         bowing: The bowing: what was kept, with slurs, marks and retakes put in.
         score: Its three numbers.
         bound: No bowing can be better than this; equal to the score where that is proven best.
     """
 
+    problem: Problem
     bowing: Bowing
     score: Score
     bound: Score
@@ -86,11 +88,11 @@ def plan_bowing(problem: Problem, go_on: Callable[[], None] = lambda: None) -> P
 def _plan(problem: Problem, scale: Scale, answer: Answer, bound: float) -> Plan:
     changes = problem.plan_changes * problem.settings.weights.plan_change
     score, least = scale.score(answer.total + changes), scale.score(max(bound, 0) + changes)
-    return Plan(_bowing(problem, scale, answer), score, least)
+    return Plan(problem, to_bowing(problem, scale, answer), score, least)
 
 
-def _bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
-    """What was kept, with the slurs, retakes and marks that the answer needs."""
+def to_bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
+    """What was kept, with the slurs, retakes and marks that a model's answer needs."""
     joined, retaken, bows = _notes(problem, scale, answer)
     kept, notes = problem.kept, problem.notes
     joins, marks, retakes = dict(kept.joins), dict(kept.marks), set(kept.retakes)
