@@ -2,24 +2,34 @@
 
 A second way to the best bowing that shares neither tables nor search with ``core.planner``: one variable says of each
 note whether it is joined, one which way it goes. The links from note to note are counted afresh from the playing order.
+
+``python -m tests.outside.planner_by_cpsat [count]`` plans so many cases from the open tune collections in both ways
+(480 unless said otherwise; minutes), prints each that differs, and ends with the counts and both times.
 """
 
 from __future__ import annotations
 
+import random
+import sys
 from collections import Counter, defaultdict
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
+from statistics import median, quantiles
 from time import perf_counter
 from typing import NamedTuple, TypeAlias
 
 from ortools.sat.python import cp_model
 
+from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, Bowing
 from core.order import playing_order
+from core.planner import Flow, PlannerSettings, RefusedPlanError, plan_bowing, pose
 from core.planner.problem import PlanNote, Problem, Retake
 from core.planner.score import Score, score
+from core.reading.abc import read_abc
 from tests.core.planner.by_trial import Way, bowing_of
+from tests.outside.abc_collections import FOLDERS, sources
 
 Literal: TypeAlias = cp_model.LiteralT
 STATUS = {
@@ -63,8 +73,8 @@ class Answer:
     seconds: float
 
 
-def solve(problem: Problem, time_limit_s: float = 60.0, workers: int = 1) -> Answer:
-    """Find the best bowing.
+def solve(problem: Problem, time_limit_s: float = 60.0) -> Answer:
+    """Find the best bowing: least missed and broken first, then with these fixed the least cost.
 
     Raises:
         AssertionError: the solver's three numbers are not what ``core.planner.score`` counts.
@@ -72,20 +82,26 @@ def solve(problem: Problem, time_limit_s: float = 60.0, workers: int = 1) -> Ans
     began = perf_counter()
     model = _Model(problem)
     solver = cp_model.CpSolver()
-    solver.parameters.num_workers = workers
+    solver.parameters.num_workers = 1
     solver.parameters.max_time_in_seconds = time_limit_s
-    status = STATUS[solver.solve(model.model)]
+    bound = Score(0, 0, 0)
+    for fix in (model.aim_at_misses_and_breaks, model.aim_at_cost):
+        fix()
+        status = STATUS[solver.solve(model.model)]
+        if status not in ("best", "open"):
+            return Answer(status, None, None, None, perf_counter() - began)
+        bound = model.bound_of(round(solver.best_objective_bound))
+        if status == "open":
+            break
+        model.keep(solver)
     seconds = perf_counter() - began
-    if status not in ("best", "open"):
-        return Answer(status, None, None, None, seconds)
     way = Way(
         tuple(bool(solver.value(joined)) for joined in model.joined),
         tuple(Bow.UP if solver.value(up) else Bow.DOWN for up in model.up),
     )
     bowing = bowing_of(problem, way)
-    found, told = score(problem, bowing), model.score_of(round(solver.objective_value))
-    bound = model.score_of(round(solver.best_objective_bound))
-    assert found == told if status == "best" else found <= told
+    found = score(problem, bowing)
+    assert found == bound if status == "best" else found >= bound
     return Answer(status, found, bound, bowing, seconds)
 
 
@@ -104,6 +120,10 @@ def links(problem: Problem) -> list[Link]:
         runs_on = next_at == at + 1 and tune.places[note.id] == tune.places[before.id] + 1
         found.append(Link(place_of[before.id], place_of[note.id], runs_on, next_at > at + 1))
     return found
+
+
+def _total(terms: list[tuple[int, Literal]]) -> cp_model.LinearExprT:
+    return cp_model.LinearExpr.weighted_sum([literal for _, literal in terms], [times for times, _ in terms])
 
 
 class _Model:
@@ -128,12 +148,29 @@ class _Model:
         self._slurs()
         self._stroke_sizes()
         self._bars_alike()
-        self._minimize()
+        self.least = (0, 0)
 
-    def score_of(self, total: int) -> Score:
-        missed, rest = divmod(total, self.a_miss)
-        broken, cost = divmod(rest, self.a_break)
-        return Score(missed, broken, cost + self.plan_changes)
+    # what is sought
+
+    def aim_at_misses_and_breaks(self) -> None:
+        """No breaks outweigh a miss."""
+        self.a_miss = sum(times for times, _ in self.broken) + 1
+        self.model.minimize(self.a_miss * _total(self.missed) + _total(self.broken))
+        self.bound_of = lambda total: Score(*divmod(total, self.a_miss), 0)
+
+    def aim_at_cost(self) -> None:
+        """With as few misses and breaks as were found."""
+        plan_changes = self.problem.settings.weights.plan_change * self.problem.plan_changes
+        self.model.minimize(_total(self.cost))
+        self.bound_of = lambda total: Score(*self.least, total + plan_changes)
+
+    def keep(self, solver: cp_model.CpSolver) -> None:
+        """Hold what was found, so that the next solution has no more misses and breaks."""
+        self.least = (solver.value(_total(self.missed)), solver.value(_total(self.broken)))
+        self.model.add(_total(self.missed) == self.least[0])
+        self.model.add(_total(self.broken) == self.least[1])
+        for literal in {literal.index: literal for literal in (*self.joined, *self.up)}.values():  # constants are one
+            self.model.add_hint(literal, solver.value(literal))
 
     # rules
 
@@ -268,17 +305,6 @@ class _Model:
                 self.model.add(one == other).only_enforce_if(~differs)
             self.broken.append((1, differs))
 
-    def _minimize(self) -> None:
-        """One number to make small: no cost outweighs a break, no breaks a miss."""
-        self.plan_changes = self.problem.settings.weights.plan_change * self.problem.plan_changes
-        self.a_break = sum(times for times, _ in self.cost) + 1
-        self.a_miss = self.a_break * (sum(times for times, _ in self.broken) + 1)
-        self.model.minimize(
-            sum(self.a_miss * times * literal for times, literal in self.missed)
-            + sum(self.a_break * times * literal for times, literal in self.broken)
-            + sum(times * literal for times, literal in self.cost)
-        )
-
     # helps
 
     def _bool(self, value: bool | None) -> Literal:
@@ -304,3 +330,104 @@ class _Model:
 
     def _opens_bar(self, place: int) -> bool:
         return any(bar.first == place for bar in self.problem.bars)
+
+
+# Plans of tunes in the open collections, in both ways
+
+
+class Wish(NamedTuple):
+    """How a tune of the collections is to be planned."""
+
+    kind: PlanKind
+    flow: Flow
+    keep: bool
+
+    def __str__(self) -> str:
+        return f"{self.kind.value}, {self.flow.name.lower()}, {'kept' if self.keep else 'free'}"
+
+
+WISHES = (
+    Wish(PlanKind.ON_BEAT, Flow.FEWEST_SLURS, keep=False),
+    Wish(PlanKind.BACKBEAT, Flow.FEWEST_SLURS, keep=False),
+    Wish(PlanKind.ON_BEAT, Flow.FEWEST_SLURS, keep=True),
+    Wish(PlanKind.BACKBEAT, Flow.SOME_SLURS, keep=True),
+    Wish(PlanKind.ON_BEAT, Flow.SMOOTH, keep=False),
+    Wish(PlanKind.ON_BEAT, Flow.SMOOTH, keep=True),
+)
+
+
+@dataclass(frozen=True)
+class Comparison:
+    """A case planned in both ways.
+
+    Attributes:
+        case: Which tune and which wish.
+        verdict: "equal", "open" (the solver did not finish and has found nothing better), "both refuse", or
+            "different".
+        ours, theirs: What was found.
+        our_seconds, their_seconds: How long that took.
+    """
+
+    case: str
+    verdict: str
+    ours: Score | None
+    theirs: Score | None
+    our_seconds: float
+    their_seconds: float
+
+
+def compare(case: str, problem: Problem, time_limit_s: float = 60.0) -> Comparison:
+    """Plan in both ways."""
+    began = perf_counter()
+    try:
+        plan = plan_bowing(problem)
+    except RefusedPlanError:
+        plan = None
+    our_seconds = perf_counter() - began
+    answer = solve(problem, time_limit_s)
+    if plan is None:
+        verdict = "both refuse" if answer.status == "none" else "different"
+        return Comparison(case, verdict, None, answer.score, our_seconds, answer.seconds)
+    ours = score(problem, plan.bowing)
+    agrees = ours == plan.score and plan.proven
+    if answer.status == "best":
+        verdict = "equal" if agrees and ours == answer.score else "different"
+    else:
+        no_better = answer.score is None or ours <= answer.score
+        verdict = "open" if agrees and no_better and answer.status != "none" else "different"
+    return Comparison(case, verdict, ours, answer.score, our_seconds, answer.seconds)
+
+
+def collected(count: int, seed: int = 1883) -> Iterator[tuple[str, Problem]]:
+    """Cases from the open collections, the same for the same seed; what cannot be posed is passed over."""
+    chosen = random.Random(seed).sample(sources(*FOLDERS), k=-(-count // len(WISHES)) * 2)
+    made = 0
+    for source in chosen:
+        lesson = read_abc(source.text).lessons[0]
+        for wish in WISHES:
+            if made == count:
+                return
+            bowing = replace(lesson.bowings[0], accents=AccentPlan(wish.kind))
+            try:
+                problem = pose(lesson.tune, bowing, PlannerSettings(flow=wish.flow), keep=wish.keep)
+            except RefusedPlanError:
+                continue
+            made += 1
+            yield f"{source.place} ({wish})", problem
+
+
+def _report(comparisons: Iterator[Comparison]) -> None:
+    done = []
+    for one in comparisons:
+        done.append(one)
+        if one.verdict != "equal":
+            print(f"{one.verdict}: {one.case}: ours {one.ours}, theirs {one.theirs}", flush=True)
+    for verdict, times in Counter(one.verdict for one in done).most_common():
+        print(f"{times:5} {verdict}")
+    for name, seconds in (("ours", [one.our_seconds for one in done]), ("theirs", [one.their_seconds for one in done])):
+        print(f"{name}: median {1000 * median(seconds):.1f} ms, p95 {1000 * quantiles(seconds, n=20)[-1]:.1f} ms")
+
+
+if __name__ == "__main__":
+    count = int(sys.argv[1]) if len(sys.argv) > 1 else 480
+    _report(compare(case, problem) for case, problem in collected(count))

@@ -208,11 +208,12 @@ def way_of(problem: Problem, bowing: Bowing) -> Way:
     Raises:
         AssertionError: a note goes both ways.
     """
-    played = work_out(problem.tune, bowing).bows
-    assert all(len(set(played[note.note_id])) == 1 for note in problem.notes)
+    strokes = work_out(problem.tune, bowing)
+    assert all(len(set(strokes.bows[note.note_id])) == 1 for note in problem.notes)
+    goes_on = {played.note_id for played in strokes.played if not played.starts}
     return Way(
-        tuple(note.held or note.note_id in bowing.joins for note in problem.notes),
-        tuple(played[note.note_id][0] for note in problem.notes),
+        tuple(note.note_id in goes_on for note in problem.notes),
+        tuple(strokes.bows[note.note_id][0] for note in problem.notes),
     )
 
 
