@@ -7,15 +7,18 @@ where they can. The same rhythm alone is no likeness. Found by looking up keys, 
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import Enum
 from itertools import pairwise
+from typing import NamedTuple
 
 from core.once import once
+from core.pitch_numbers import REST, pitch_numbers
 from core.recurrence import bar_classes, returns
-from core.ticks import BarTicks, ticks
-from core.tune import Bar, Tune
+from core.ticks import ticks
+from core.tune import Tune
 
 FEWEST_NOTES = 4  # struck notes of a bar; fewer are alike by chance
 FEWEST_NOTES_ALONE = 5  # of a bar that is like another while the bars beside the two are not
@@ -52,10 +55,11 @@ class Model:
 def models(tune: Tune) -> Mapping[int, Model]:
     """For each bar (index) that has one: its model, always an earlier bar; in written order."""
     classes = bar_classes(tune)
-    symbols: dict[Hashable, int] = {}
+    rhythms, numbers = _rhythms(tune), pitch_numbers(tune)
     shapes: list[_Shape] = []
-    for index, (written, times) in enumerate(zip(tune.bars, ticks(tune).bars, strict=True)):
-        shapes.append(_shape(written, times, symbols) if classes[index] == index else shapes[classes[index]])
+    for index, (kind, pitches) in enumerate(zip(ticks(tune).kinds, numbers.bars, strict=True)):
+        known = classes[index] < index
+        shapes.append(shapes[classes[index]] if known else _shape(rhythms[kind], pitches, numbers.heights))
     positions = _positions(tune)
     found: dict[int, Model] = {}
 
@@ -86,13 +90,30 @@ def models(tune: Tune) -> Mapping[int, Model]:
     return {bar: model for bar, model in sorted(found.items()) if not _by_chance(bar, found, shapes)}
 
 
-@dataclass(frozen=True, slots=True)
-class _Shape:
+class _Rhythm(NamedTuple):
+    """What is compared of a bar's rhythm; the metre does not count.
+
+    Attributes:
+        key: Equal where places, lengths and ties are.
+        notes: For each note a number, equal where place, length and tie are.
+        struck: Whether each is a note with an attack, not a rest and not held.
+        ends: Where each note ends.
+        counts: It holds enough notes to be compared at all.
+    """
+
+    key: Hashable
+    notes: tuple[int, ...]
+    struck: tuple[bool, ...]
+    ends: tuple[int, ...]
+    counts: bool
+
+
+class _Shape(NamedTuple):
     """What is compared of a bar.
 
     Attributes:
         counts: It holds enough to be compared at all.
-        notes: Numbers, equal where place, length, pitches and tie of two notes are.
+        notes: Equal where place, length, pitches and tie of two notes are.
         struck: Whether each is a note with an attack, not a rest and not held.
         ends: Where each note ends.
         height: Step of the first note on the scale of all octaves.
@@ -101,7 +122,7 @@ class _Shape:
     """
 
     counts: bool
-    notes: tuple[int, ...]
+    notes: tuple[tuple[int, int], ...]
     struck: tuple[bool, ...]
     ends: tuple[int, ...]
     height: int
@@ -109,28 +130,45 @@ class _Shape:
     contour: Hashable
 
 
-def _shape(bar: Bar, times: BarTicks, symbols: dict[Hashable, int]) -> _Shape:
-    """What is compared of a bar; ``symbols`` numbers the notes of a tune as they come."""
-    heights = [note.pitches[-1].height if note.pitches else None for note in bar.notes]  # of the highest pitch
-    struck = tuple([not note.held and not note.is_rest for note in bar.notes])
-    sounding = [height for height in heights if height is not None]
+def _rhythms(tune: Tune) -> list[_Rhythm]:
+    """What is compared of each rhythm of ``ticks(tune)``."""
+    numbers: dict[Hashable, int] = {}
+    found = []
+    for one in ticks(tune).rhythms:
+        notes = zip(one.ends, one.lengths, one.held, strict=True)
+        struck = tuple([not rest and not held for rest, held in zip(one.rests, one.held, strict=True)])
+        found.append(
+            _Rhythm(
+                key=numbers.setdefault((one.start, one.lengths, one.held), len(numbers)),
+                notes=tuple(
+                    [numbers.setdefault((one.start + end, length, held), len(numbers)) for end, length, held in notes]
+                ),
+                struck=struck,
+                ends=one.ends,
+                counts=sum(struck) >= FEWEST_NOTES,
+            )
+        )
+    return found
+
+
+def _shape(rhythm: _Rhythm, pitches: tuple[int, ...], heights: tuple[int, ...]) -> _Shape:
+    """What is compared of a bar with these pitches, numbered."""
+    notes = tuple(zip(rhythm.notes, pitches, strict=True))
+    sounding = [heights[pitch] for pitch in pitches if pitch != REST]
     first = sounding[0] if sounding else 0
-    rhythm = times.start, times.lengths, tuple([note.held for note in bar.notes])
-    relative = tuple([None if height is None else height - first for height in heights])
+    if not rhythm.counts:
+        return _Shape(False, notes, rhythm.struck, rhythm.ends, first, None, None)
+    rests = () if len(sounding) == len(pitches) else tuple([pitch == REST for pitch in pitches])
+    relative = tuple([height - first for height in sounding])
     rises = tuple([(after > before) - (after < before) for before, after in pairwise(sounding)])
     return _Shape(
-        counts=sum(struck) >= FEWEST_NOTES,
-        notes=tuple(
-            [
-                symbols.setdefault((times.start + end, length, note.pitches, note.held), len(symbols))
-                for note, end, length in zip(bar.notes, times.ends, times.lengths, strict=True)
-            ]
-        ),
-        struck=struck,
-        ends=times.ends,
+        counts=True,
+        notes=notes,
+        struck=rhythm.struck,
+        ends=rhythm.ends,
         height=first,
-        intervals=(rhythm, relative),
-        contour=(rhythm, tuple([height is None for height in heights]), rises),
+        intervals=(rhythm.key, rests, relative),
+        contour=(rhythm.key, rests, rises),
     )
 
 
@@ -164,7 +202,7 @@ def _first_one_note_apart(shapes: Sequence[_Shape], bars: list[int]) -> dict[int
     gap_of_one: dict[Hashable, int] = {}
     gap_of_two: dict[Hashable, int] = {}
     found = {}
-    for bar in bars:
+    for bar in _sharing_two_notes(shapes, bars):
         shape = shapes[bar]
         before, behind = [0], [0]
         for note in shape.notes:
@@ -183,6 +221,17 @@ def _first_one_note_apart(shapes: Sequence[_Shape], bars: list[int]) -> dict[int
             for key in keys:
                 gaps.setdefault(key, bar)
     return found
+
+
+def _sharing_two_notes(shapes: Sequence[_Shape], bars: list[int]) -> list[int]:
+    """The bars that begin or end with the same two notes as another.
+
+    Bars that are equal but for one note, or two in the time of one, do so: the shorter has ``FEWEST_NOTES`` or more,
+    and all but one are equal, on the two sides of the gap.
+    """
+    begin, end = ([shapes[bar].notes[part] for bar in bars] for part in (slice(2), slice(-2, None)))
+    begins, ends = Counter(begin), Counter(end)
+    return [bar for bar, one, other in zip(bars, begin, end, strict=True) if begins[one] > 1 or ends[other] > 1]
 
 
 def _sharing(keys: list[Hashable], bars: list[int], found: Mapping[int, Model]) -> dict[int, int]:

@@ -11,6 +11,7 @@ from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 
 from core.once import once
+from core.pitch_numbers import pitch_numbers
 from core.ticks import ticks
 from core.tune import Bar, Tune
 
@@ -33,11 +34,12 @@ class Return:
 @once
 def bar_classes(tune: Tune) -> tuple[int, ...]:
     """For each bar the index of the first bar that is equal to it."""
-    first: dict[Hashable, int] = {}
-    return tuple(
-        first.setdefault((times.start, times.lengths, tuple([(note.pitches, note.held) for note in bar.notes])), index)
-        for index, (bar, times) in enumerate(zip(tune.bars, ticks(tune).bars, strict=True))
-    )
+    times = ticks(tune)
+    rhythms: dict[Hashable, int] = {}  # whatever the metre
+    same = [rhythms.setdefault((one.start, one.lengths, one.held), index) for index, one in enumerate(times.rhythms)]
+    first: dict[tuple[int, tuple[int, ...]], int] = {}
+    numbered = zip(times.kinds, pitch_numbers(tune).bars, strict=True)
+    return tuple([first.setdefault((same[kind], pitches), index) for index, (kind, pitches) in enumerate(numbered)])
 
 
 @once
