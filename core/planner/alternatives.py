@@ -2,7 +2,7 @@
 
 A bowing counts as another one if it bows at least two written bars otherwise, and at least a tenth of the bars played.
 For each kind of bar and each way of bowing it the best plan with that way is known at once. These are gone through from
-the best on, then the best plans with two such ways; those that differ enough from all that came before are alternatives.
+the best on, then plans with two such ways; those that differ enough from all that came before are alternatives.
 """
 
 from __future__ import annotations
@@ -21,7 +21,8 @@ from core.planner.score import score
 from core.planner.tables import scale_of
 from core.strokes import work_out
 
-MOST_TRIED = 48
+MOST_TRIED = 40
+WAYS_IN_A_PAIR = 3  # the cheapest of each group
 LEAST_BARS = 2  # written
 LEAST_SHARE = 10  # one in ten of the bars played
 
@@ -68,15 +69,17 @@ def _candidates(totals: Sequence[Costs]) -> Iterator[dict[int, int]]:
     """Groups of bars, by number, with a way for each: one group, from the cheapest on, then two."""
     single = sorted(
         (total, number, way)
-        for number, of_group in enumerate(totals)
-        for way, total in enumerate(of_group.tolist())
+        for number, costs in enumerate(totals)
+        for way, total in enumerate(costs.tolist())
         if total < inf
     )
     for _, number, way in single[:MOST_TRIED]:
         yield {number: way}
+    of_group = [[one for one in single if one[1] == number] for number in range(len(totals))]
+    few = [one for ways in of_group for one in ways[1 : 1 + WAYS_IN_A_PAIR]]  # the first is the plan's own
     pairs = [
         (one[0] + other[0], {one[1]: one[2], other[1]: other[2]})
-        for one, other in combinations(single[:MOST_TRIED], 2)
+        for one, other in combinations(few, 2)
         if one[1] != other[1]
     ]
     for _, pair in sorted(pairs, key=lambda found: found[0])[:MOST_TRIED]:

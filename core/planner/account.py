@@ -1,0 +1,168 @@
+"""What one bowing does otherwise than another, in words: bar by bar, and in one line."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from core.accents import Accent, Met, weigh
+from core.bowing import Bowing
+from core.checks import words
+from core.planner.plan import Plan
+from core.strokes import Strokes, work_out
+from core.tune import Note, Tune
+
+MISSED = {Met.UP, Met.BURIED}
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """What is otherwise in one bar.
+
+    Attributes:
+        bar: Index in ``Tune.bars``.
+        notes: Ids of the notes whose slur, mark or retake differs; empty where only directions do.
+        text: What and to what end.
+    """
+
+    bar: int
+    notes: tuple[str, ...]
+    text: str
+
+
+def changes(tune: Tune, before: Bowing, after: Bowing) -> tuple[Change, ...]:
+    """What the second bowing does otherwise than the first, for each bar where it does, in written order.
+
+    Accents are told by the plan of the second; none of it may be by phrase.
+    """
+    before = replace(before, accents=after.accents, accent_changes=after.accent_changes)
+    old, new = work_out(tune, before), work_out(tune, after)
+    old_accents, new_accents = (weigh(tune, bowing, strokes).met for bowing, strokes in ((before, old), (after, new)))
+    found = []
+    for index, bar in enumerate(tune.bars):
+        notes = [note for note in bar.notes if not note.is_rest]
+        differing = tuple(note.id for note in notes if _choice(before, note) != _choice(after, note))
+        turned = [note for note in notes if old.bows[note.id] != new.bows[note.id]]
+        if differing or turned:
+            told = _slurs(tune, notes, before, after) + _lifts(tune, notes, before, after)
+            told += _direction(old, new, notes)
+            told += _effect(
+                [one for one in old_accents if one.bar == index], [one for one in new_accents if one.bar == index]
+            )
+            found.append(Change(index, differing, words.sentence("; ".join(told))))
+    return tuple(found)
+
+
+def difference(best: Plan, other: Plan) -> str:
+    """One line on how another plan differs from the best one, such as "2 slurs more; other slurs in bars 3 and 7."."""
+    tune = best.problem.tune
+    told = []
+    first_bows = [work_out(tune, plan.bowing).played[0].bow for plan in (best, other)]
+    if first_bows[0] is not first_bows[1]:
+        told.append(f"begins on {words.A_BOW[first_bows[1]]}")
+    for name, number in (
+        ("accent missed", other.score.missed - best.score.missed),
+        ("thing broken", other.score.broken - best.score.broken),
+        ("slur", _slur_count(tune, other.bowing) - _slur_count(tune, best.bowing)),
+        ("retake", _retake_count(tune, other.bowing) - _retake_count(tune, best.bowing)),
+    ):
+        if number:
+            told.append(_more(name, number))
+    where = [
+        change.bar
+        for change in changes(tune, best.bowing, other.bowing)
+        if any(_joined(best.bowing, note) != _joined(other.bowing, note) for note in change.notes)
+    ]
+    if where:
+        told.append(f"other slurs in {words.bars(tune, where)}")
+    return words.sentence("; ".join(told or ["the other bow throughout"]))
+
+
+def _more(name: str, number: int) -> str:
+    first, _, rest = name.partition(" ")
+    plural = first if abs(number) == 1 else f"{first}s"
+    return f"{abs(number)} {plural} {'more' if number > 0 else 'fewer'}{f' {rest}' if rest else ''}"
+
+
+def _choice(bowing: Bowing, note: Note) -> object:
+    return bowing.joins.get(note.id), bowing.marks.get(note.id), note.id in bowing.retakes
+
+
+def _joined(bowing: Bowing, note_id: str) -> bool:
+    return note_id in bowing.joins
+
+
+def _slurs(tune: Tune, notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
+    """Which notes are slurred now, and which are no longer."""
+    numbers = {note.id: number for number, note in enumerate(notes, 1)}
+    told = []
+    for verb, here, there in (("slurs", after, before), ("parts", before, after)):
+        new = [note.id for note in notes if note.id in here.joins and note.id not in there.joins]
+        runs: list[list[int]] = []
+        for note_id in new:
+            number = numbers[note_id]
+            if runs and runs[-1][1] == number - 1:
+                runs[-1][1] = number
+            else:
+                runs.append([number - 1, number])
+        names = [
+            f"note {last} with the bar before" if not first and last == 1
+            else f"notes 1–{last} with the bar before" if not first
+            else f"notes {first}–{last}"
+            for first, last in runs
+        ]  # fmt: skip
+        if names:
+            told.append(f"{verb} {words.listed(names)}")
+    return told
+
+
+def _lifts(tune: Tune, notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
+    told = []
+    for number, note in enumerate(notes, 1):
+        mark = after.marks.get(note.id)
+        if note.id in after.retakes and note.id not in before.retakes:
+            told.append(f"retakes note {number}")
+        elif mark is not None and mark != before.marks.get(note.id):
+            told.append(f"takes note {number} on {words.A_BOW[mark.bow]}")
+    return told
+
+
+def _direction(old: Strokes, new: Strokes, notes: Sequence[Note]) -> list[str]:
+    """How the bar begins, where that is otherwise."""
+    first = notes[0].id
+    bows, now = set(old.bows[first]), set(new.bows[first])
+    if bows == now or len(now) != 1:
+        return []
+    begins = f"begins on {words.A_BOW[now.pop()]}"
+    return [f"{begins}, not {words.A_BOW[bows.pop()]}" if len(bows) == 1 else f"{begins} every time"]
+
+
+def _effect(old: Sequence[Accent], new: Sequence[Accent]) -> list[str]:
+    """How many accents are driven, where that is otherwise; every playing for itself."""
+    driven, now = (sum(one.met is Met.DRIVEN for one in accents) for accents in (old, new))
+    attacked = now + sum(one.met in MISSED for one in new)
+    if driven == now or not attacked:
+        return []
+    return [f"drives {now} of {attacked} accents, not {driven}"]
+
+
+def _slur_count(tune: Tune, bowing: Bowing) -> int:
+    """Written strokes of two or more notes, ties counted once."""
+    return sum(
+        note_id in bowing.joins and (before is None or before.id not in bowing.joins)
+        for note_id in bowing.joins
+        for before in [_struck_before(tune, note_id)]
+    )
+
+
+def _struck_before(tune: Tune, note_id: str) -> Note | None:
+    """The note before, held notes passed over."""
+    note = tune.before(note_id)
+    while note is not None and note.held:
+        note = tune.before(note.id)
+    return note
+
+
+def _retake_count(tune: Tune, bowing: Bowing) -> int:
+    strokes = work_out(tune, bowing)
+    return sum(one.retake for one in strokes.played) + strokes.round_retake

@@ -1,0 +1,97 @@
+"""Which accent plan suits a tune: what each costs in slurs, and what it leaves undone."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from core.accent_plan import AccentPlan, PlanKind
+from core.bowing import Bowing, set_plan
+from core.check import check
+from core.planner.phrase_plans import work_out_plan
+from core.planner.problem import STANDARD
+from core.planner.score import Score
+from core.planner.settings import PlannerSettings
+from core.strokes import work_out
+from core.tune import Tune
+
+COMPARED = (PlanKind.ON_BEAT, PlanKind.BACKBEAT, PlanKind.BY_PHRASE)
+ADVERBS = {PlanKind.ON_BEAT: "on the beat", PlanKind.BACKBEAT: "on the backbeat", PlanKind.BY_PHRASE: "by phrase"}
+
+
+@dataclass(frozen=True, slots=True)
+class Suited:
+    """What a plan asks of a tune, once it is bowed as well as can be.
+
+    Attributes:
+        plan: The plan.
+        score: The three numbers.
+        proven: They are proven best.
+        slurs: Written strokes of two or more notes, ties counted once.
+        equal_pitches: Notes slurred to an equal note before them that nothing parts.
+        retakes: In one playing, the way back to the start included.
+        changes: How often a phrase takes another plan than the one before.
+    """
+
+    plan: AccentPlan
+    score: Score
+    proven: bool
+    slurs: int
+    equal_pitches: int
+    retakes: int
+    changes: int
+
+
+def suitability(
+    tune: Tune, bowing: Bowing, settings: PlannerSettings = STANDARD, go_on: Callable[[], None] = lambda: None
+) -> tuple[Suited, ...]:
+    """Plan a tune from bare under each plan and tell what comes out, in the order of ``COMPARED``.
+
+    Args:
+        tune: The tune.
+        bowing: Its signs stay; its slurs, marks and plans do not count.
+        settings: Limits, costs and how much is slurred.
+        go_on: Called now and then; an error that it raises ends the planning and is passed on.
+    Raises:
+        RefusedPlanError: the tune has no note.
+    """
+    found = []
+    for kind in COMPARED:
+        plan = work_out_plan(tune, set_plan(tune, bowing, AccentPlan(kind)), settings, keep=False, go_on=go_on)
+        strokes = work_out(tune, plan.bowing)
+        equal = sum(
+            before is not None and before.pitches == tune.note(note_id).pitches
+            for note_id in plan.bowing.joins
+            if not plan.bowing.signs_on(note_id).parts
+            for before in [tune.before(note_id)]
+        )
+        found.append(
+            Suited(
+                plan=AccentPlan(kind),
+                score=plan.score,
+                proven=plan.proven,
+                slurs=check(tune, plan.bowing).totals.slurs,
+                equal_pitches=equal,
+                retakes=sum(one.retake for one in strokes.played) + strokes.round_retake,
+                changes=plan.problem.plan_changes,
+            )
+        )
+    return tuple(found)
+
+
+def sentence(found: Sequence[Suited]) -> str:
+    """Which plan lies best, and what it takes."""
+    best = min(found, key=lambda one: one.score)
+    name = ADVERBS[best.plan.kind]
+    missed, broken = best.score.missed, best.score.broken
+    if not missed and not broken:
+        outcome = "every accent driven and everything that comes again bowed alike"
+    else:
+        left = [_count(missed, "accent") + " missed"] * bool(missed) + [_count(broken, "break")] * bool(broken)
+        outcome = " and ".join(left)
+    takes = _count(best.slurs, "slur") if best.slurs else "no slur at all"
+    return f"This tune lies best {name}: {outcome}, with {takes}."
+
+
+def _count(number: int, noun: str) -> str:
+    return f"{number} {noun}{'' if number == 1 else 's'}"
