@@ -15,14 +15,14 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import lru_cache, partial
+from functools import lru_cache
 from itertools import pairwise
 from types import MappingProxyType
 from typing import NamedTuple, TypeAlias
 
 from core.bowing import Articulation, Bowing, Join
 from core.once import once
-from core.tune import Pitch, Tune
+from core.tune import Note, Pitch, Tune
 
 FOURTH_FINGER_SEMITONES = 7
 SEMITONES_OF_FINGER = {  # above the open string, low and high; common practice, no source
@@ -41,6 +41,7 @@ Held: TypeAlias = tuple[int, int]
 """The lowest and the highest string that the bow is on, counted from 0, the lowest."""
 
 
+@lru_cache(maxsize=256)
 def _midi(name: str) -> int:
     match = re.fullmatch(r"([A-G])(##?|bb?|)(-?\d)", name)
     if not match:
@@ -179,14 +180,24 @@ def leaps(tune: Tune, bowing: Bowing, tuning: Tuning = STANDARD) -> tuple[Leap, 
     Returns:
         In written order.
     """
-    places = _places(tune, tuning, _wishes(bowing))
-    joins, slur = dict(bowing.joins), Join.SLUR
+    slurred = {note_id for note_id, how in bowing.joins.items() if how is Join.SLUR}
+    if not slurred:
+        return ()
+    wished = {wish.note_id: wish for wish in _wishes(bowing)}
+    keys = tuning.open_keys
     found = []
-    can_be: tuple[Held, ...] = ()  # where the bow can be without having leapt in this slur; empty for anywhere
-    for note, here in zip(tune.sequence, places, strict=True):
+    before: Note | None = None
+    can_be: tuple[Held, ...] | None = None  # where the bow can be without having leapt in this slur; empty for anywhere
+    for note in tune.sequence:
         if note.held:
             continue
-        if not can_be or not here or joins.get(note.id) is not slur:
+        if note.id not in slurred:
+            before, can_be = note, None  # places are looked up for slurs alone
+            continue
+        if can_be is None:
+            can_be = _choices(keys, before.pitches, wished.get(before.id)) if before is not None else ()
+        here = _choices(keys, note.pitches, wished.get(note.id))
+        if not can_be or not here:
             can_be = here
             continue
         reached = _neighbouring(can_be, here)
@@ -222,19 +233,11 @@ def _wishes(bowing: Bowing) -> frozenset[_Wish]:
 def _places(tune: Tune, tuning: Tuning, wishes: frozenset[_Wish]) -> tuple[tuple[Held, ...], ...]:
     """Where each note of ``tune.sequence`` can be taken, the lowest string first; empty for rests and None."""
     wished = {wish.note_id: wish for wish in wishes}
-    choices = partial(_choices, tuning.open_keys)
-    free: dict[tuple[Pitch, ...], tuple[Held, ...]] = {}
-    places = []
-    for note in tune.sequence:
-        if note.id in wished:
-            places.append(choices(note.pitches, wished[note.id]))
-            continue
-        if note.pitches not in free:
-            free[note.pitches] = choices(note.pitches)
-        places.append(free[note.pitches])
-    return tuple(places)
+    keys = tuning.open_keys
+    return tuple([_choices(keys, note.pitches, wished.get(note.id)) for note in tune.sequence])
 
 
+@lru_cache(maxsize=4096)
 def _choices(keys: tuple[int, ...], pitches: tuple[Pitch, ...], wish: _Wish | None = None) -> tuple[Held, ...]:
     count = len(pitches)
     if not count or (wish and wish.is_harmonic):
