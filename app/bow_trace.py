@@ -1,12 +1,12 @@
 """The way of the bow along the tune, under the page: time along, frog to tip across.
 
-Reads the document like every view. A click or a key asks for a note by a signal; which note has the focus comes in by
-``show_note``.
+Reads the document like every view, one frame after the others, so that page and list are painted first. A click or a
+key asks for a note by a signal; which note has the focus comes in by ``show_note``.
 """
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPoint, QRect, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QRect, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QFont,
@@ -31,6 +31,7 @@ from core.strokes import Strokes
 from core.tune import Tune
 
 NAME = "Bow from frog to tip"
+FRAME_MS = 16
 KEYS = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
 ENDS = {Qt.Key.Key_Home: 0, Qt.Key.Key_End: -1}
 TIP = "Click to go to the note; Ctrl and the arrow keys go to where the bow runs out."
@@ -51,12 +52,15 @@ class BowTrace(QWidget):
         super().__init__(parent)
         self._document = document
         self._stale = True
+        self._note = ""
+        self._frame = QTimer(self, singleShot=True, interval=FRAME_MS)
+        self._frame.timeout.connect(self.catch_up)
         self.caption = QLabel()
         self.caption.setProperty("rank", "quiet")
         self.caption.setAccessibleName("Where the bow runs out")
         self.caption.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # widens nothing
         self.view = TraceView()
-        self.view.note_wanted.connect(self.note_wanted)
+        self.view.note_wanted.connect(self._on_note_wanted)
         self.view.hinted.connect(self.hinted)
         column = QVBoxLayout(self)
         column.setContentsMargins(12, 5, 6, 4)
@@ -67,22 +71,37 @@ class BowTrace(QWidget):
         document.lesson_changed.connect(self._on_lesson_changed)
 
     def show_note(self, note_id: str) -> None:
-        """Mark a note and bring it into sight; "" for none."""
-        self._refresh()
-        self.view.show_note(note_id)
+        """Mark a note and bring it into sight, in the next frame; "" for none."""
+        self._note = note_id
+        self._frame.start()
+
+    @property
+    def waits(self) -> bool:
+        """Whether something has changed that is not shown yet."""
+        return self._frame.isActive()
+
+    def catch_up(self) -> None:
+        """Show now what has changed; while hidden nothing is worked out."""
+        self._frame.stop()
+        if self.isVisible():
+            self._refresh()
+            self.view.show_note(self._note)
 
     def set_theme(self, theme: Theme) -> None:
         """Take other colours."""
         self.view.set_theme(theme)
 
     def showEvent(self, event: QShowEvent) -> None:
-        self._refresh()
         super().showEvent(event)
+        self.catch_up()
+
+    def _on_note_wanted(self, note_id: str) -> None:
+        self._note = note_id
+        self.note_wanted.emit(note_id)
 
     def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
         self._stale = True
-        if self.isVisible():  # while hidden nothing is worked out
-            self._refresh()
+        self._frame.start()
 
     def _refresh(self) -> None:
         state = self._document.state

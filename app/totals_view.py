@@ -8,7 +8,7 @@ from __future__ import annotations
 from math import ceil
 from typing import TypeAlias
 
-from PySide6.QtCore import QPointF, QSize
+from PySide6.QtCore import QEvent, QPointF, QSize
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -21,7 +21,8 @@ ROWS = 3
 ROW_GAP = 8  # pixels
 WORD_GAP = 4
 
-Figures: TypeAlias = tuple[tuple[tuple[str, str], ...], ...]
+Row: TypeAlias = tuple[tuple[str, str], ...]
+Figures: TypeAlias = tuple[Row, ...]
 """Figure and word of each total, in rows."""
 
 
@@ -34,11 +35,18 @@ class TotalsView(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self._report: Report | None = None
         self._figures: Figures = ()
+        self._rows: Figures = ()
         self._theme = LIGHT
+        self._take_font()
 
     @property
     def totals(self) -> Totals | None:
         return self._report.totals if self._report is not None else None
+
+    @property
+    def rows(self) -> Figures:
+        """The rows as they stand: one whose words would run into each other is parted."""
+        return self._rows
 
     def show_report(self, report: Report | None) -> None:
         """Show the totals of another report; none for no lesson."""
@@ -66,54 +74,50 @@ class TotalsView(QWidget):
         super().resizeEvent(event)
 
     def _fit(self) -> None:
-        """Be as high as the rows need in this width."""
-        height = self._height(len(self.rows) or ROWS)
+        """Part the rows as this width asks, and be as high as they need."""
+        self._rows = tuple(part for row in self._figures for part in self._parted(row))
+        height = self._height(len(self._rows) or ROWS)
         if height != self.height():
             self.setFixedHeight(height)
 
     def _height(self, rows: int) -> int:
-        return rows * self._row_height() + (rows - 1) * ROW_GAP
+        return ceil(rows * self._line - ROW_GAP)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        large, small = self._fonts()
-        over, under = QFontMetricsF(large), QFontMetricsF(small)
-        line = over.height() + under.height() + ROW_GAP
+        over, under = self._over, self._under
         placed = [
-            (place * self.width() / len(row), line * number, figure, word)
-            for number, row in enumerate(self.rows)
+            (place * self.width() / len(row), self._line * number, figure, word)
+            for number, row in enumerate(self._rows)
             for place, (figure, word) in enumerate(row)
         ]
         with QPainter(self) as painter:
-            painter.setFont(large)
+            painter.setFont(self._large)
             painter.setPen(QColor(self._theme.text))
             for x, y, figure, _ in placed:
                 painter.drawText(QPointF(x, y + over.ascent()), figure)
-            painter.setFont(small)
+            painter.setFont(self._small)
             painter.setPen(QColor(self._theme.quiet))
             for x, y, _, word in placed:
                 painter.drawText(QPointF(x, y + over.height() + under.ascent()), word)
 
-    @property
-    def rows(self) -> Figures:
-        """The rows as they stand: one whose words would run into each other is parted."""
-        large, small = map(QFontMetricsF, self._fonts())
-        rows: list[tuple[tuple[str, str], ...]] = []
-        for row in self._figures:
-            widest = max(max(large.horizontalAdvance(figure), small.horizontalAdvance(word)) for figure, word in row)
-            side_by_side = len(row)
-            while side_by_side > 1 and (widest + WORD_GAP) * side_by_side > self.width():
-                side_by_side = (side_by_side + 1) // 2
-            rows += [row[first : first + side_by_side] for first in range(0, len(row), side_by_side)]
-        return tuple(rows)
+    def changeEvent(self, event: QEvent) -> None:
+        if event.type() is QEvent.Type.FontChange:
+            self._take_font()
+            self._fit()
+        super().changeEvent(event)
 
-    def _fonts(self) -> tuple[QFont, QFont]:
-        large, small = scaled_font(self.font(), 1.45), scaled_font(self.font(), 0.9)
-        large.setWeight(QFont.Weight.DemiBold)
-        return large, small
+    def _parted(self, row: Row) -> list[Row]:
+        widest = max(max(self._over.horizontalAdvance(one), self._under.horizontalAdvance(word)) for one, word in row)
+        side_by_side = len(row)
+        while side_by_side > 1 and (widest + WORD_GAP) * side_by_side > self.width():
+            side_by_side = (side_by_side + 1) // 2
+        return [row[first : first + side_by_side] for first in range(0, len(row), side_by_side)]
 
-    def _row_height(self) -> int:
-        large, small = self._fonts()
-        return ceil(QFontMetricsF(large).height() + QFontMetricsF(small).height())
+    def _take_font(self) -> None:
+        self._large, self._small = scaled_font(self.font(), 1.45), scaled_font(self.font(), 0.9)
+        self._large.setWeight(QFont.Weight.DemiBold)
+        self._over, self._under = QFontMetricsF(self._large), QFontMetricsF(self._small)
+        self._line = self._over.height() + self._under.height() + ROW_GAP
 
 
 def figures(totals: Totals, reach: Reach) -> Figures:
