@@ -144,7 +144,7 @@ class MainWindow(QMainWindow):
         self._splitter.setCollapsible(0, False)
         self._splitter.setSizes([FIRST_SIZE[0] - SIDE_WIDTH, SIDE_WIDTH])
         self.setCentralWidget(self._splitter)
-        self.addDockWidget(Qt.DockWidgetArea.BottomDockWidgetArea, self.shelf)
+        self.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, self.shelf)
         self._side = right
         self._side.hide()  # until there is a lesson
         status = QStatusBar()

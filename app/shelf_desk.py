@@ -91,8 +91,13 @@ class ShelfDesk(QObject):
             app.aboutToQuit.connect(self.close)
 
     @property
+    def searches(self) -> bool:
+        """Whether the last search is still to be answered."""
+        return self._wanted is not None
+
+    @property
     def waits(self) -> bool:
-        """Whether an answer is to come."""
+        """Whether any answer is to come, that of a scan too."""
         return bool(self._pending)
 
     @property
@@ -111,6 +116,7 @@ class ShelfDesk(QObject):
 
         def told(found: Found | None) -> None:
             if found is not None and query is self._wanted:
+                self._wanted = None
                 self.found.emit(query, found)
 
         self._at_desk(work, told)
@@ -242,10 +248,12 @@ class ShelfDesk(QObject):
             try:
                 answer = future.result()
             except QueryError as refusal:
+                self._wanted = None
                 self.refused.emit(str(refusal))
             except GoneError as refusal:
                 self.failed.emit(str(refusal), False)
             except ShelfError as fault:
+                self._wanted = None
                 if told == self._on_scanned:
                     self._end_scan()
                 self.failed.emit(str(fault), isinstance(fault, UnusableShelfError))

@@ -1,4 +1,4 @@
-"""Where the shelf stands in the window: a dock at the foot, closed until it is wanted."""
+"""Where the shelf stands in the window: a dock beside the page, closed until it is wanted."""
 
 from __future__ import annotations
 
@@ -50,17 +50,13 @@ class ShelfDock(QDockWidget):
         self.end = pane.desk.close
 
     def toggle(self) -> None:
-        """Give the shelf the keyboard, opening it first; close it where it has the keyboard already."""
-        has_keyboard = self.isVisible() and self.isAncestorOf(self._focus_widget())
-        if has_keyboard:
+        """Give the search line the keyboard, opening the shelf first; close it where that has the keyboard already."""
+        if self.isVisible() and self.pane.has_keyboard:
             self._leave()
             return
         self.show()
         self.raise_()
         self.pane.take_keyboard()
-
-    def _focus_widget(self) -> QWidget | None:
-        return self.window().focusWidget()
 
     def _leave(self) -> None:
         self.hide()

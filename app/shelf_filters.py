@@ -1,4 +1,4 @@
-"""What tunes of the shelf are looked for by: a line for words, choices of dance, key, metre and status, first notes."""
+"""What tunes of the shelf are looked for by: words, first notes, and choices of dance, key, metre and status."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QSizePolicy, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from core.shelf.query import Query
 from core.shelf.remarks import STATUSES
@@ -18,7 +18,7 @@ STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1, Qt.Key.Key_PageDown: 10, Qt.Key.
 
 
 class ShelfFilters(QWidget):
-    """One row of fields.
+    """Rows of fields, narrow enough to stand beside a page.
 
     Signals:
         changed: Something else is looked for.
@@ -39,7 +39,6 @@ class ShelfFilters(QWidget):
         self.words.setToolTip("Beginnings of words in titles, tags, credits and file names")
         self.notes = _line("First notes: u d s, or dBAF", "First notes of the tune")
         self.notes.setToolTip("How the tune begins: u, d and s for up, down and same, or names of notes (DD for two D)")
-        self.notes.setMaximumWidth(190)
         self.any_key = QCheckBox("in any key")
         self.any_key.setToolTip("Find the names of notes in every key")
         self.any_key.setEnabled(False)
@@ -47,12 +46,16 @@ class ShelfFilters(QWidget):
         self.boxes["status"].addItems([*STATUSES, "none"])
         self._pause = QTimer(self, singleShot=True, interval=PAUSE_MS)
         self._pause.timeout.connect(self.changed)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(6)
-        row.addWidget(self.words, 1)
-        for widget in (*self.boxes.values(), self.notes, self.any_key):
-            row.addWidget(widget)
+        rows = QVBoxLayout(self)
+        rows.setContentsMargins(0, 0, 0, 0)
+        rows.setSpacing(6)
+        rows.addWidget(self.words)
+        for widgets in ((self.notes, self.any_key), tuple(self.boxes.values())):
+            row = QHBoxLayout()
+            row.setSpacing(6)
+            for widget in widgets:
+                row.addWidget(widget)
+            rows.addLayout(row)
         for line in (self.words, self.notes):
             line.installEventFilter(self)
             line.textChanged.connect(lambda _: self._pause.start())
@@ -69,6 +72,11 @@ class ShelfFilters(QWidget):
             chosen["key"] = "none"
         words, notes = self.words.text(), self.notes.text()
         return Query(words, notes=notes, any_key=self.any_key.isChecked(), order=self.order, **chosen)
+
+    @property
+    def waits(self) -> bool:
+        """Whether what was typed last has not been told yet."""
+        return self._pause.isActive()
 
     @property
     def is_empty(self) -> bool:
@@ -131,6 +139,6 @@ def _box(name: str, text: str) -> QComboBox:
     box.addItem(text)
     box.setAccessibleName(text.removeprefix("Any ").capitalize())
     box.setToolTip(f"Find tunes of one {text.removeprefix('Any ')} only")
-    box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
-    box.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+    box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+    box.setMinimumContentsLength(7)
     return box

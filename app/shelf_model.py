@@ -117,9 +117,15 @@ class StatusDelegate(QStyledItemDelegate):
 def cells(entry: Entry) -> tuple[str, ...]:
     """The texts of a row, in the order of ``COLUMNS``."""
     return (
-        entry.title or "Untitled", entry.dance, entry.key, entry.meter, entry.status, ", ".join(entry.tags),
+        entry.title or "Untitled", entry.dance, _key(entry), entry.meter, entry.status, ", ".join(entry.tags),
         _bowings(entry), (entry.opened or "")[:10],
     )  # fmt: skip
+
+
+def _key(entry: Entry) -> str:
+    """The key in little room: the first three letters of the mode say enough (ABC 2.1, 3.1.14)."""
+    tonic, _, mode = entry.key.partition(" ")
+    return f"{tonic} {mode[:3]}" if tonic != "no" else ""
 
 
 def _bowings(entry: Entry) -> str:
@@ -134,5 +140,5 @@ def _tip(entry: Entry, column: int) -> str:
         return "Double-click, or press T, to type tags with commas between"
     if column == BOWINGS:
         return "\n".join(f"{bowing.name}, accents {bowing.accents}" for bowing in entry.bowings)
-    lines = [*entry.other_titles, f"{entry.parts} parts, {entry.bars} bars, begins {entry.notes[:8]}"]
+    lines = [*entry.other_titles, f"{entry.parts} parts, {entry.bars} bars, {entry.key}, begins {entry.notes[:8]}"]
     return "\n".join([*lines, f"{to_text(entry.file)}, tune {entry.place}"])

@@ -9,7 +9,7 @@ from __future__ import annotations
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -37,6 +37,7 @@ EMPTY = (
     "them, and finds every tune by its words, its dance, its key or its first notes."
 )
 LOOKS_A_SEARCH = 10  # once a second while a scan runs
+FIRST_WIDTH = 430  # pixels
 NOTHING_IN_IT = "There are no lessons or tune books (.musicxml, .mxl, .abc) in what is on the shelf."
 
 
@@ -73,9 +74,9 @@ class ShelfPane(QWidget):
         self.filters = ShelfFilters()
         self.model = ShelfModel(self)
         self.table = ShelfTable(self.model)
-        self._message = QLabel()
-        self._message.setWordWrap(True)
-        self._message.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        self.message = QLabel()
+        self.message.setWordWrap(True)
+        self.message.setAlignment(Qt.AlignmentFlag.AlignLeft)
         self.folder_button = _button("Add a folder…", self.folder_wanted.emit)
         self.samples_button = _button("Add the tunes to try", self.samples_wanted.emit)
         self.rebuild_button = _button("Build the shelf anew", self._rebuild)
@@ -107,12 +108,11 @@ class ShelfPane(QWidget):
         foot.addWidget(self.cancel_button)
         foot.addWidget(self.places_button)
         column = QVBoxLayout(self)
-        column.setContentsMargins(14, 8, 14, 6)
+        column.setContentsMargins(14, 8, 10, 6)
         column.setSpacing(6)
         column.addWidget(self.filters)
         column.addWidget(self._pages, 1)
         column.addLayout(foot)
-        self.setMinimumHeight(170)
         self._show_scan(False)
         self._fill_places_menu()
 
@@ -123,7 +123,7 @@ class ShelfPane(QWidget):
             buttons.addWidget(button)
         buttons.addStretch(1)
         column = QVBoxLayout(page)
-        column.addWidget(self._message)
+        column.addWidget(self.message)
         column.addLayout(buttons)
         column.addStretch(1)
         return page
@@ -154,7 +154,7 @@ class ShelfPane(QWidget):
     def add_places(self, places: list[Path]) -> None:
         """Put folders or files on the shelf and read them."""
         self.desk.add_places(places)
-        self._pages.setCurrentIndex(0)
+        self._show_page(0)
         self._show_scan(True)
 
     def scan(self) -> None:
@@ -163,15 +163,23 @@ class ShelfPane(QWidget):
         self._show_scan(True)
 
     def take_keyboard(self) -> None:
-        """Let the user type what is looked for."""
-        if self._pages.currentIndex() == 1:
-            self.folder_button.setFocus(Qt.FocusReason.ShortcutFocusReason)
-        else:
-            self.filters.words.setFocus(Qt.FocusReason.ShortcutFocusReason)
-            self.filters.words.selectAll()
+        """Let the user type what is looked for, or choose how to fill an empty shelf."""
+        self._first_widget.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        self.filters.words.selectAll()
+
+    @property
+    def has_keyboard(self) -> bool:
+        """Whether ``take_keyboard`` has nothing to do."""
+        return self._first_widget.hasFocus()
+
+    @property
+    def _first_widget(self) -> QWidget:
+        if self._pages.currentIndex() == 0:
+            return self.filters.words
+        return self.folder_button if self.rebuild_button.isHidden() else self.rebuild_button
 
     def _open_first(self) -> None:
-        if self.desk.waits:
+        if self.desk.searches:
             self._open_when_found = True
         else:
             self.table.open_current()
@@ -211,7 +219,7 @@ class ShelfPane(QWidget):
         self.filters.offer(stock.choices)
         self._fill_places_menu()
         if stock.tunes or self.desk.scans:
-            self._pages.setCurrentIndex(0)
+            self._show_page(0)
         else:
             self._show_message(NOTHING_IN_IT if stock.places else EMPTY)
         self.search()
@@ -254,12 +262,22 @@ class ShelfPane(QWidget):
             self.desk.ask_stock()
             self.scan()
 
+    def sizeHint(self) -> QSize:
+        return QSize(FIRST_WIDTH, super().sizeHint().height())
+
+    def _show_page(self, page: int) -> None:
+        """Show the list or the message, and let the keyboard go along."""
+        had_keyboard = self.has_keyboard
+        self._pages.setCurrentIndex(page)
+        if had_keyboard and not self.has_keyboard:
+            self.take_keyboard()
+
     def _show_message(self, text: str, *, rebuild: bool = False) -> None:
-        self._message.setText(text)
+        self.message.setText(text)
         self.rebuild_button.setVisible(rebuild)
         self.folder_button.setVisible(not rebuild)
         self.samples_button.setVisible(not rebuild)
-        self._pages.setCurrentIndex(1)
+        self._show_page(1)
         self.count.clear()
 
     def _show_count(self) -> None:

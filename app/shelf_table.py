@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QModelIndex, QPoint, Qt, Signal
-from PySide6.QtGui import QContextMenuEvent, QKeyEvent
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QMenu, QTableView, QWidget
+from PySide6.QtGui import QContextMenuEvent, QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QMenu, QTableView, QWidget
 
 from app.shelf_model import COLUMNS, EDITABLE, NO_STATUS, STATUS, TAGS, TITLE, ShelfModel, StatusDelegate
 from core.shelf.remarks import STATUSES
 from core.shelf.search import Entry
 
-WIDTHS = (0, 100, 100, 64, 84, 150, 190, 100)  # pixels at first, by column; the title takes the rest
+LETTERS = (22, 9, 8, 7, 10, 16, 24, 14)  # width of each column in average letters; the title takes what is left
 EDIT_KEYS = {Qt.Key.Key_S: STATUS, Qt.Key.Key_T: TAGS}
 
 
@@ -39,15 +39,16 @@ class ShelfTable(QTableView):
         self.setShowGrid(False)
         self.setWordWrap(False)
         self.verticalHeader().hide()
+        self.verticalHeader().setDefaultSectionSize(self.fontMetrics().height() + 9)
         header = self.horizontalHeader()
         header.setHighlightSections(False)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionsClickable(True)
         header.sectionClicked.connect(self._on_heading_clicked)
-        for column, width in enumerate(WIDTHS):
-            if width:
-                self.setColumnWidth(column, width)
-        header.setSectionResizeMode(TITLE, QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(TITLE, QHeaderView.ResizeMode.Fixed)
+        letter = self.fontMetrics().averageCharWidth()
+        for column, letters in enumerate(LETTERS):
+            self.setColumnWidth(column, letters * letter)
         self.doubleClicked.connect(self._on_double_clicked)
 
     @property
@@ -94,13 +95,27 @@ class ShelfTable(QTableView):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         key = Qt.Key(event.key())
-        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        if self.is_edited:
+            super().keyPressEvent(event)  # Enter ends the typing and comes here all the same
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.open_current()
         elif _edits(event):
             column = self.currentIndex().column()
             self.edit_column(EDIT_KEYS.get(key, column if column in EDITABLE else TAGS))
         else:
             super().keyPressEvent(event)
+
+    def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
+        """Go back to the title, which may have been pushed out of sight."""
+        super().closeEditor(editor, hint)
+        self.choose(self.currentIndex().row())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the title what the others leave."""
+        super().resizeEvent(event)
+        others = sum(self.columnWidth(column) for column in range(1, len(COLUMNS)))
+        least = LETTERS[TITLE] * self.fontMetrics().averageCharWidth()
+        self.setColumnWidth(TITLE, max(least, self.viewport().width() - others))
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         if self.current is not None:
