@@ -26,7 +26,7 @@ from core.writing.abc_bars import tune_lines
 from core.writing.abc_fields import key_text, meter_text, part_order_text, tempo_text, unit_text
 from core.writing.abc_notes import NoteWriter
 from core.writing.abc_rhythm import choose_unit
-from core.writing.abc_text import field_text, one_line
+from core.writing.abc_text import field, one_line
 
 VERSION_LINE = "%abc-2.1"
 
@@ -67,24 +67,22 @@ def _header(tune: Tune, bowing: Bowing, number: int, unit: Fraction) -> Iterator
     """Fields before the music; X, T and K stand where the standard wants them (2.2.1)."""
     yield f"X:{number}"
     for title in (tune.title, *tune.other_titles):
-        yield f"T:{field_text(title)}"
+        yield field("T", title)
     if tune.dance:
-        yield f"R:{field_text(tune.dance)}"
+        yield field("R", tune.dance)
     for credit in tune.credits:
         yield _credit(credit)
     if one_line(bowing.name) != AS_WRITTEN or any(bowing_of_note(credit.text) for credit in tune.credits):
-        yield f"N:{BOWING_NOTE}{field_text(bowing.name)}"
+        yield field("N", BOWING_NOTE + bowing.name)
     yield f"M:{meter_text(tune.bars[0].meter)}"
     yield f"L:{unit_text(unit)}"
     if tune.tempo:
         yield f"Q:{tempo_text(tune.tempo)}"
-    if order := part_order_text(tune.part_order):
+    if order := part_order_text(tune.part_order, {one_line(bar.part) for bar in tune.bars}):
         yield f"P:{order}"
     yield f"K:{key_text(tune.bars[0].key)}"
 
 
 def _credit(credit: Credit) -> str:
     letter = CREDIT_LETTERS.get(credit.kind)
-    if letter is None:
-        return f"N:{field_text(f'{credit.kind.capitalize()}: {credit.text}')}"
-    return f"{letter}:{field_text(credit.text)}"
+    return field(letter, credit.text) if letter else field("N", f"{credit.kind.capitalize()}: {credit.text}")

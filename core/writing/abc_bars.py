@@ -9,7 +9,7 @@ from core.engraving.lines import break_lines
 from core.tune import Bar, BarLine, Jump, Tune
 from core.writing.abc_fields import key_text, meter_text
 from core.writing.abc_notes import NoteWriter
-from core.writing.abc_text import field_text, inline_text, one_line
+from core.writing.abc_text import field, inline_text, one_line
 
 # ABC 2.1, 4.14; the longer names are common additions (from memory).
 JUMPS = {
@@ -38,7 +38,7 @@ def tune_lines(tune: Tune, notes: NoteWriter) -> list[str]:
         if index in starts:
             if lines:
                 lines[-1] += closing
-            lines += [f"{letter}:{field_text(value)}" for letter, value in fields]
+            lines += [field(letter, value) for letter, value in fields]
             lines.append(_with_ending(opening, ending))
         else:
             inline = "".join(f"[{letter}:{inline_text(value)}]" for letter, value in fields)

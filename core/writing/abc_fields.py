@@ -79,7 +79,14 @@ def _ratio(value: Fraction) -> str:
     return f"{value.numerator}/{value.denominator}"
 
 
-def part_order_text(order: Sequence[str]) -> str:
-    """Value of the header's ``P:`` field (3.1.9); empty where a name is no single letter, which it cannot hold."""
-    can = all(len(name) == 1 and name.isascii() and name.isalpha() for name in order)
+def part_order_text(order: Sequence[str], parts: set[str]) -> str:
+    """Value of the header's ``P:`` field (3.1.9).
+
+    Args:
+        order: Names of parts as played.
+        parts: Names that stand in the tune.
+    Returns:
+        The names; empty where one is no single letter or names no part of the tune, which the field cannot say.
+    """
+    can = all(name in parts and len(name) == 1 and name.isascii() and name.isalpha() for name in order)
     return "".join(order) if can else ""

@@ -14,8 +14,10 @@ from immutabledict import immutabledict
 from core.bowing import Bowing, Ornament, Signs
 from core.engraving.bow_signs import MarkDensity
 from core.lesson import Lesson
+from core.reach import ORDINARY
 from core.reading.abc import read_abc
 from core.reading.abc_fields import CREDIT_LETTERS
+from core.strings import STANDARD
 from core.strokes import work_out
 from core.tune import Tune
 from core.writing.abc import write_abc
@@ -33,6 +35,8 @@ def abc_losses(lesson: Lesson, density: MarkDensity | None = None) -> tuple[str,
     said: dict[str, None] = {}
     if lesson.quiet:
         said["Rules that are turned down are left out."] = None
+    if (lesson.reach, lesson.tuning) != (ORDINARY, STANDARD):
+        said["What is set for reach and tuning is left out."] = None
     if lesson.fields:
         said["Fields of other programs are left out."] = None
     for bowing in lesson.bowings:
@@ -103,7 +107,7 @@ _LOSSES: tuple[tuple[str, Callable[[Tune, Bowing], object]], ...] = (
     ("Some grace notes do not come back.", _of_signs(lambda signs: signs.graces)),
     ("Some fingers do not come back.", _of_signs(lambda signs: signs.fingerings)),
     ("A name of a bowing does not come back.", lambda _, bowing: one_line(bowing.name)),
-    ("The order of parts is left out: it names parts that have no letter.", lambda tune, _: tune.part_order),
+    ("The order of parts is left out: each of them needs a letter.", lambda tune, _: tune.part_order),
     ("The tempo is rounded.", lambda tune, _: _tempo(tune)),
     ("Chord symbols within a note move to its beginning, and what is no chord becomes words.",
      lambda tune, _: _chord_places(tune)),

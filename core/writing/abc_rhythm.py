@@ -15,7 +15,7 @@ from itertools import accumulate
 from core.engraving.beams import beam_groups
 from core.tune import Bar, Meter, Note
 
-UNITS = (Fraction(1, 2), Fraction(1, 4), Fraction(1))  # quarter notes: an eighth is what readers of tune books expect
+UNITS = (Fraction(1, 2), Fraction(1, 4))  # quarter notes: an eighth, as most tune books have it, or a sixteenth
 _BROKEN = {Fraction(3): ">", Fraction(1, 3): "<", Fraction(7): ">>", Fraction(1, 7): "<<"}
 _NORMAL = {2: 3, 3: 2, 4: 3, 6: 2, 8: 3}  # 4.13: notes in the time of; for 5, 7 and 9 it depends on the metre
 _SHORTEST_WITHOUT_FLAGS = Fraction(1)  # quarter notes

@@ -25,7 +25,7 @@ def one_line(text: str) -> str:
 
 
 def field_text(text: str) -> str:
-    r"""A text as the value of a field on a line of its own.
+    r"""A text as the value of a field.
 
     >>> field_text("100 % slurred")
     '100 \\% slurred'
@@ -33,8 +33,14 @@ def field_text(text: str) -> str:
     return _CODES.sub(lambda code: "\\u003d" if code[0] == "=" else "\\" + code[0], one_line(text))
 
 
+def field(letter: str, text: str) -> str:
+    """A field on a line of its own, its text escaped; ``C:|`` and the like would be the end of a bar."""
+    value = field_text(text)
+    return f"{letter}: {value}" if value.startswith(("|", ":", "]")) else f"{letter}:{value}"
+
+
 def inline_text(text: str) -> str:
-    """A text as the value of a field in square brackets."""
+    """A text as the value of a field within square brackets."""
     return field_text(text).replace("[", "\\u005b").replace("]", "\\u005d")
 
 

@@ -112,6 +112,15 @@ class TestHeader:
     def test_the_tempo_is_the_headers(self) -> None:
         assert tune_of("X:1\nT:A\nQ:1/2=100\nK:D\nabc|").tempo == Tempo(Fraction(2), Fraction(100))
         assert tune_of("X:1\nT:A\nL:1/8\nQ:120\nK:D\nabc|").tempo == Tempo(Fraction(1, 2), Fraction(120))
+
+    def test_escapes_in_the_words_of_a_tempo_are_undone(self) -> None:  # 8.2
+        tune = tune_of('X:1\nT:A\nQ:"&quot;Moder&eacute;&quot; 90 \\%" 1/4=100\nK:D\nabc|')
+        assert tune.tempo == Tempo(Fraction(1), Fraction(100), '"Moderé" 90 %')
+
+    def test_a_note_that_names_the_bowing_is_its_name_and_no_note(self) -> None:
+        lesson = read_abc("X:1\nT:A\nN:Bowing: of the hill farm\nN:Bowing: Long slurs\nN:slow\nK:D\nabc|").lessons[0]
+        assert lesson.bowings[0].name == "Long slurs"
+        assert lesson.tune.credits == (Credit("notes", "Bowing: of the hill farm"), Credit("notes", "slow"))
         assert tune_of('X:1\nT:A\nQ:"Slowly"\nK:D\nabc|').bars[0].words[0].text == "Slowly"
 
     def test_a_part_order_needs_its_parts(self) -> None:
