@@ -16,6 +16,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import NamedTuple
 
+from app.notes_json import notes_json
 from app.set_entries import FORM, EntryError, EntryName, find_entry, parse_entry
 from app.set_report import set_json, set_lines
 from core.accent_plan import AccentPlan, parse_plan
@@ -61,8 +62,9 @@ def _window_parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="bowbench",
         description="Work out, check and print the bowings of a fiddle tune.",
-        epilog="Commands: bowbench check FILE..., bowbench sheet FILE --out OUT.pdf, "
-        "bowbench shelf add FOLDER, bowbench shelf find WORDS; --help after each tells more.",
+        epilog="Commands: bowbench check FILE..., bowbench bow FILE --accents PLAN --out OUT, "
+        "bowbench sheet FILE --out OUT.pdf, bowbench shelf add FOLDER, bowbench shelf find WORDS; "
+        "--help after each tells more.",
     )
     parser.add_argument("file", nargs="?", type=Path, help="lesson (.musicxml, .mxl) or tune book (.abc) to open")
     parser.add_argument("--version", action="version", version=f"bowbench {_version()}")
@@ -88,8 +90,10 @@ def _parser() -> argparse.ArgumentParser:
     )
     checking.add_argument("--json", action="store_true", help="print one JSON object")
 
-    from app.shelf_command import add_shelf_parser  # not for the window's start
+    from app.bow_command import add_bow_parser  # not for the window's start
+    from app.shelf_command import add_shelf_parser
 
+    add_bow_parser(commands, _plan)
     add_shelf_parser(commands)
     sheet = commands.add_parser("sheet", help="print bowings to a PDF file")
     sheet.add_argument("file", metavar="FILE")
@@ -285,7 +289,7 @@ def _bowing_json(tune: Tune, bowing: Bowing, report: Report) -> dict[str, object
     return {
         "name": bowing.name,
         "accents": str(bowing.accents),
-        "notes": notes_json(tune, bowing, report),
+        "notes": notes_json(tune, bowing, report.strokes),
         "totals": {name: getattr(totals, name) for name in type(totals).__dataclass_fields__},
         "findings": [
             {
@@ -299,28 +303,6 @@ def _bowing_json(tune: Tune, bowing: Bowing, report: Report) -> dict[str, object
             for finding in report.findings
         ],
     }
-
-
-def notes_json(tune: Tune, bowing: Bowing, report: Report) -> list[dict[str, object]]:
-    """The written notes of a bowing (rests and grace notes left out) as the JSON contract has them.
-
-    ``at`` counts from the beginning of the full bar, so that a pick-up stands where it sounds.
-    """
-    return [
-        {
-            "id": note.id,
-            "bar": bar.number,
-            "at": str(bar.start + note.at),
-            "length": str(note.length),
-            "pitches": [str(pitch) for pitch in note.pitches],
-            "joined": note.held or note.id in bowing.joins,
-            "mark": bowing.marks[note.id].bow.value if note.id in bowing.marks else None,
-            "bows": [bow.value for bow in report.strokes.bows.get(note.id, ())],
-        }
-        for bar in tune.bars
-        for note in bar.notes
-        if not note.is_rest
-    ]
 
 
 # ------------------------------------------------------------------------------------------------------------ sheet
@@ -353,6 +335,16 @@ def _sheet(options: argparse.Namespace) -> int:
     return DONE
 
 
+# -------------------------------------------------------------------------------------------------------------- bow
+
+
+def _bow(options: argparse.Namespace) -> int:
+    from app.bow_command import run_bow
+
+    reading = _read(options.file)
+    return UNREADABLE if reading is None else run_bow(options, reading)
+
+
 # ------------------------------------------------------------------------------------------------------------ shelf
 
 
@@ -371,4 +363,4 @@ def _open_window(options: argparse.Namespace) -> int:
     return run_window([options.file] if options.file else [])
 
 
-COMMANDS = {"check": _check, "sheet": _sheet, "shelf": _shelf}
+COMMANDS = {"bow": _bow, "check": _check, "sheet": _sheet, "shelf": _shelf}

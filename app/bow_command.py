@@ -1,0 +1,114 @@
+"""``bowbench bow``: work out a bowing; DEVELOPERS.md holds the contract."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+from app.files import FileError, lesson_path, save_lesson
+from app.notes_json import notes_json
+from core.accent_plan import AccentPlan
+from core.bowing import set_plan
+from core.check import check
+from core.lesson import Lesson, add_bowing
+from core.planner import Flow, Plan, PlannerSettings, RefusedPlanError, Score, alternatives, difference, work_out_plan
+from core.reading import Reading
+from core.strokes import work_out
+
+DONE, WRONG_CALL = 0, 2  # as ``app.cli`` has them
+MOST_ALTERNATIVES = 20
+
+
+def add_bow_parser(
+    commands: argparse._SubParsersAction[argparse.ArgumentParser], plan: Callable[[str], AccentPlan]
+) -> None:
+    """Add the command to those of the program; ``plan`` reads an accent plan."""
+    bow = commands.add_parser("bow", help="work out the best bowing for an accent plan")
+    bow.add_argument("file", metavar="FILE")
+    bow.add_argument("--accents", required=True, metavar="PLAN", type=plan,
+                     help="on-beat, backbeat, by-phrase, none, or places in quarter notes such as 0,2")  # fmt: skip
+    bow.add_argument("--smooth", action="store_true", help="strokes of two and three notes, not the fewest slurs")
+    bow.add_argument("--tune", type=int, metavar="N", help="the tune of this number in a book; the first if left out")
+    bow.add_argument("--keep", action="store_true", help="keep the slurs and marks of the first bowing")
+    bow.add_argument("--alternatives", type=_count, default=0, metavar="K", help="add up to K more that differ audibly")
+    bow.add_argument("--out", required=True, metavar="OUT.musicxml", type=Path, help="the lesson with what was found")
+    bow.add_argument("--json", action="store_true", help="print one JSON object")
+
+
+def run_bow(options: argparse.Namespace, reading: Reading) -> int:
+    """Work out a bowing of one tune of a file and write the lesson with it.
+
+    Returns:
+        Exit status.
+    """
+    chosen = [lesson for lesson in reading.lessons if options.tune in (None, lesson.tune.number)]
+    if not chosen:
+        return _refuse(f"{options.file}: there is no tune number {options.tune}")
+    lesson = chosen[0]
+    if options.tune is None and len(chosen) > 1:
+        title = lesson.tune.title or "untitled"
+        _say(f"{options.file}: of {len(chosen)} tunes the first was taken, “{title}”; --tune chooses another")
+    settings = PlannerSettings(Flow.SMOOTH if options.smooth else Flow.FEWEST_SLURS)
+    try:
+        bowing = set_plan(lesson.tune, lesson.bowings[0], options.accents)
+        plan = work_out_plan(lesson.tune, bowing, settings, keep=options.keep)
+    except RefusedPlanError as refusal:
+        return _refuse(f"{options.file}: {refusal}")
+    plans = (plan, *alternatives(plan, options.alternatives)) if options.alternatives else (plan,)
+    try:
+        save_lesson(_with(lesson, plans, options), lesson_path(options.out))
+    except FileError as fault:
+        return _refuse(str(fault))
+    if options.json:
+        found = {"format": "bowbench-plan/1", "plans": [_plan_json(lesson, plan) for plan in plans]}
+        json.dump(found, sys.stdout, ensure_ascii=False)
+        print()
+    else:
+        for number, each in enumerate(plans):
+            print(f"{_numbers(each.score)}: {difference(plan, each)}" if number else _line(each))
+    return DONE
+
+
+def _with(lesson: Lesson, plans: tuple[Plan, ...], options: argparse.Namespace) -> Lesson:
+    """The lesson with the plans behind its own bowings, each under a name of its own."""
+    name = f"{str(options.accents).capitalize()}, {'smooth' if options.smooth else 'fewest slurs'}"
+    for plan in plans:
+        lesson = add_bowing(lesson, replace(plan.bowing, name=name))
+    return lesson
+
+
+def _plan_json(lesson: Lesson, plan: Plan) -> dict[str, object]:
+    return {
+        **plan.score._asdict(),
+        "slurs": check(lesson.tune, plan.bowing).totals.slurs,
+        "proven": plan.proven,
+        "notes": notes_json(lesson.tune, plan.bowing, work_out(lesson.tune, plan.bowing)),
+    }
+
+
+def _line(plan: Plan) -> str:
+    best = "proven best" if plan.proven else f"best found; none can be better than {_numbers(plan.bound)}"
+    return f"{_numbers(plan.score)} ({best})"
+
+
+def _numbers(score: Score) -> str:
+    return f"missed {score.missed}, broken {score.broken}, cost {score.cost}"
+
+
+def _count(text: str) -> int:
+    if not text.isdecimal() or not 1 <= int(text) <= MOST_ALTERNATIVES:
+        raise argparse.ArgumentTypeError(f"“{text}” is no number of alternatives: expected 1 to {MOST_ALTERNATIVES}")
+    return int(text)
+
+
+def _refuse(text: str) -> int:
+    _say(text)
+    return WRONG_CALL
+
+
+def _say(text: str) -> None:
+    print(text, file=sys.stderr)
