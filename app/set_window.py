@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import partial
 from threading import Event
 
-from PySide6.QtCore import QItemSelection, Qt, Signal
+from PySide6.QtCore import QItemSelection, Qt, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -27,7 +27,7 @@ from app.document import Document, State
 from app.files import FileError, read_path
 from app.notice import Notice
 from app.remedy_panel import LOOKING, RemedyPanel
-from app.remedy_search import DroppedError, RemedySearch, judge_unless_dropped
+from app.remedy_search import AFTER_PAINT_MS, DroppedError, RemedySearch, judge_unless_dropped
 from app.set_entries import EntryError, parse_entry
 from app.set_list import SetList, SetState
 from app.set_report import orders_text
@@ -157,8 +157,10 @@ class SetWindow(QDialog):
             button.setAutoDefault(False)  # Return would press one while the list has the keyboard
 
     def _connect(self) -> None:
-        self._sets.changed.connect(self._show_set)
-        self._sets.arranged.connect(self._remember)
+        self._later = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)  # an edit on the page is painted first
+        self._later.timeout.connect(self._show_set)
+        self._sets.changed.connect(self._later.start)
+        self._sets.arranged.connect(self._on_arranged)
         self._document.lesson_changed.connect(self._on_lesson_changed)
         self.list.selectionModel().selectionChanged.connect(self._on_chosen)
         self.up_button.clicked.connect(partial(self.move_by, -1))
@@ -309,13 +311,16 @@ class SetWindow(QDialog):
             except EntryError as fault:
                 lost.append(f"{fault}.")
         lost += self._sets.recall(names, read_path)
+        self._show_set()
         if lost:
             what = "One tune" if len(lost) == 1 else f"{len(lost)} tunes"
             self.notice.say(f"{what} of the last set cannot be read again.", lost)
         if self._sets.state.tunes:
             self.choose_tune(0)
 
-    def _remember(self) -> None:
+    def _on_arranged(self) -> None:
+        """Show at once what the user did here, and remember it."""
+        self._show_set()
         names = [tune.name for tune in self._sets.state.tunes]
         self._settings.set_names = tuple(str(name) for name in names if name is not None)
 
@@ -327,6 +332,7 @@ class SetWindow(QDialog):
         self.list.viewport().update()
 
     def _show_set(self) -> None:
+        self._later.stop()
         if not self.isVisible():
             return
         state = self._sets.state
@@ -449,6 +455,7 @@ class SetWindow(QDialog):
         tune = self._sets.state.tunes[chosen.entry]
         self._document.show(tune.bowing)
         self._document.edit(remedy.label, remedy.edit)
+        self._show_set()
         self.hinted.emit(f"Done: {remedy.label}.")
 
 

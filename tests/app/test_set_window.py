@@ -164,14 +164,15 @@ def test_arrow_keys_walk_through_tunes_and_joins(opened, dialogs) -> None:
     assert not opened.bowing.isEnabled()
 
 
-def test_times_and_bowing_are_chosen_for_the_chosen_tune(opened, document) -> None:
+def test_times_and_bowing_are_chosen_for_the_chosen_tune(qtbot, opened, document) -> None:
     opened.add_open.trigger()
     opened.times.setFocus()
     QTest.keyClick(opened.times, Qt.Key.Key_Up)
     assert opened.model.rows[0].detail == "As written, twice (on the page)"
     assert sentences(opened)[0].startswith("“Odd” ends down and begins up the second time")
     document.change("Copy", lambda lesson: add_bowing(lesson, lesson.bowings[0]), 1)
-    assert [opened.bowing.itemText(k) for k in range(opened.bowing.count())] == ["As written", "As written 2"]
+    qtbot.waitUntil(lambda: opened.bowing.count() == 2)
+    assert [opened.bowing.itemText(k) for k in range(2)] == ["As written", "As written 2"]
     opened.bowing.setFocus()
     QTest.keyClick(opened.bowing, Qt.Key.Key_Down)
     assert opened.model.rows[0].detail == "As written 2, twice (on the page)"
@@ -199,7 +200,7 @@ def test_a_remedy_in_the_tune_on_the_page_is_one_undo_step(qtbot, opened, dialog
     assert (document.stack.count(), document.stack.undoText()) == (1, "Slur notes 2 and 3 of bar 2")
     press(opened, Qt.Key.Key_Z, CTRL)
     assert document.state == before
-    assert "turned round" in sentences(opened)[0]
+    qtbot.waitUntil(lambda: "turned round" in sentences(opened)[0])
 
 
 def test_remedies_in_other_tunes_are_told_and_have_no_button(qtbot, opened, dialogs) -> None:
