@@ -54,6 +54,7 @@ ACTIONS = (
     ActionSpec("print", "&Print…", (Standard.Print,), "Print bowings of the lesson", "print", short="Print"),
     ActionSpec("preview", "Print pre&view…", ("Ctrl+Shift+P",), "See the printed pages first"),
     ActionSpec("export_pdf", "&Export as PDF…", ("Ctrl+E",), "Write the printed pages to a PDF file"),
+    ActionSpec("export_abc", "Export as &ABC…", (), "Write all bowings of the lesson as a tune book in ABC"),
     ActionSpec("close", "&Close window", (Standard.Close,), "Close the window"),
     ActionSpec("undo", "&Undo", (Standard.Undo,), "Take back the last edit", "undo"),
     ActionSpec("redo", "&Redo", (Standard.Redo,), "Do again what was taken back", "redo"),
@@ -138,8 +139,8 @@ NOTE_ITEMS: MenuItems = (
     ("&Ornaments", ("ornament_cut", "ornament_roll", "ornament_turn", "ornament_triplet")), ("&Accents", STRIP_ITEMS),
 )  # fmt: skip
 MENUS: MenuItems = (
-    ("&File", ("open", "recent", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print", "export_pdf", SEPARATOR,
-               "close")),
+    ("&File", ("open", "recent", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print", "export_pdf",
+               "export_abc", SEPARATOR, "close")),
     ("&Edit", ("undo", "redo", SEPARATOR, "paste")),
     ("&Note", NOTE_ITEMS),
     ("&Bowing", ("bowing_add", "bowing_copy", "bowing_rename", "bowing_up", "bowing_down", "bowing_delete", SEPARATOR,

@@ -22,6 +22,10 @@ from core.reach import ReachSettings
 from core.strings import Tuning
 
 Result = TypeVar("Result")
+EXPORTS = {
+    ".pdf": ("Export as PDF", "PDF (*.pdf)"),
+    ".abc": ("Export as ABC", "Tune book in ABC (*.abc)"),
+}  # suffix: title of the dialog, and the kind of file
 PATIENCE_MS = 400  # nothing is shown for work that ends sooner
 
 
@@ -52,8 +56,9 @@ class Dialogs:
         return Path(name) if name else None
 
     def path_to_export(self, parent: QWidget, suggestion: Path) -> Path | None:
-        """Ask for the name of a PDF file."""
-        name, _ = QFileDialog.getSaveFileName(parent, "Export as PDF", str(suggestion), "PDF (*.pdf)")
+        """Ask for the name of a file to write that is no lesson; its suffix says of what kind."""
+        title, kinds = EXPORTS[suggestion.suffix]
+        name, _ = QFileDialog.getSaveFileName(parent, title, str(suggestion), kinds)
         return Path(name) if name else None
 
     def about_changes(self, parent: QWidget, title: str) -> Answer:

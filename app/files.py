@@ -23,6 +23,7 @@ OPEN_FILTERS = (
     "All files (*)",
 )
 SAVE_FILTERS = ("Lesson in MusicXML (*.musicxml)", "Packed lesson (*.mxl)")
+ABC_SUFFIX = ".abc"
 LARGEST_FILE_BYTES = 64 * 1024 * 1024
 SLOW_FILE_BYTES = 200 * 1024  # about half a second
 
@@ -72,6 +73,24 @@ def save_lesson(lesson: Lesson, path: Path) -> None:
         write_atomically(path, data)
     except OSError as fault:
         raise FileError(f"{path.name} cannot be saved: {_reason(fault)}.") from fault
+
+
+def save_abc(lesson: Lesson, path: Path) -> tuple[str, ...]:
+    """Write all bowings of a lesson as a tune book in ABC.
+
+    Returns:
+        Sentences for what ABC has no place for.
+    Raises:
+        FileError: it cannot be written; a file that stood there before is as it was.
+    """
+    from core.writing.abc import write_abc
+    from core.writing.abc_losses import abc_losses
+
+    try:
+        write_atomically(path, write_abc([lesson]).encode())
+    except OSError as fault:
+        raise FileError(f"{path.name} cannot be written: {_reason(fault)}.") from fault
+    return abc_losses(lesson)
 
 
 def write_atomically(path: Path, data: bytes) -> None:

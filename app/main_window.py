@@ -44,7 +44,16 @@ from app.bow_trace import BowTrace
 from app.bowings_pane import BowingsPane
 from app.dialogs import Answer, Dialogs
 from app.document import Document, State
-from app.files import FileError, is_slow_to_read, lesson_path, read_path, save_lesson, suggested_name
+from app.files import (
+    ABC_SUFFIX,
+    FileError,
+    is_slow_to_read,
+    lesson_path,
+    read_path,
+    save_abc,
+    save_lesson,
+    suggested_name,
+)
 from app.gestures import NOTE_TIPS, SIGN_TIPS
 from app.notice import Notice
 from app.page_area import PageArea
@@ -170,6 +179,7 @@ class MainWindow(QMainWindow):
             "print": self.print_lesson,
             "preview": partial(self.print_lesson, Way.PREVIEW),
             "export_pdf": partial(self.print_lesson, Way.EXPORT),
+            "export_abc": self.export_abc,
             "close": self.close,
             "undo": self.document.stack.undo,
             "redo": self.document.stack.redo,
@@ -403,6 +413,26 @@ class MainWindow(QMainWindow):
         return answer is Answer.DROP or (answer is Answer.SAVE and self.save())
 
     # ------------------------------------------------------------------------------------------------- printing
+
+    def export_abc(self) -> None:
+        """Ask for a file and write the lesson in it as ABC; tell what ABC has no place for."""
+        state = self.document.state
+        if state is None:
+            return
+        suggestion = self._settings.folder / Path(suggested_name(state.tune.title)).with_suffix(ABC_SUFFIX)
+        chosen = self._dialogs.path_to_export(self, suggestion)
+        if chosen is None:
+            return
+        path = chosen if chosen.suffix.lower() == ABC_SUFFIX else chosen.with_name(chosen.name + ABC_SUFFIX)
+        try:
+            losses = save_abc(state.lesson, path)
+        except FileError as fault:
+            self.notice.say(str(fault))
+            return
+        if losses:
+            self.notice.say(f"{path.name} is written; ABC has no place for all that the lesson holds.", losses)
+        else:
+            self._show_hint(f"Written to {path.name}.")
 
     def print_lesson(self, way: Way = Way.PRINT) -> None:
         """Ask what goes on a sheet, then print it, show it first, or write it to a PDF file."""

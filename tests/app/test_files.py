@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import os
 import stat
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
-from app.files import FileError, lesson_path, read_path, save_lesson, suggested_name, write_atomically
+from app.files import FileError, lesson_path, read_path, save_abc, save_lesson, suggested_name, write_atomically
 from core.lesson import Lesson
 
 
@@ -18,6 +19,16 @@ def test_a_saved_lesson_opens_equal(tmp_path: Path, four_bars: Lesson, name: str
     reading = read_path(tmp_path / name)
     assert reading.is_lesson_file
     assert reading.lessons == (four_bars,)
+
+
+def test_a_lesson_written_as_abc_opens_as_a_tune_book_and_what_it_loses_is_told(tmp_path: Path, four_bars: Lesson):
+    reach = replace(four_bars.reach, hair_cm=60.0)
+    assert "What is set for reach and tuning is left out." in save_abc(
+        replace(four_bars, reach=reach), tmp_path / "a.abc"
+    )
+    reading = read_path(tmp_path / "a.abc")
+    assert [lesson.bowings[0].name for lesson in reading.lessons] == [bowing.name for bowing in four_bars.bowings]
+    assert not reading.is_lesson_file
 
 
 def test_mxl_is_packed_and_musicxml_is_not(tmp_path: Path, four_bars: Lesson):

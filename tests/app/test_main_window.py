@@ -535,6 +535,30 @@ def test_a_pdf_is_written_with_the_chosen_bowings(window, dialogs, tmp_path, set
     assert (settings.paper, settings.sheet_marks) == ("Letter", "bars")
 
 
+def test_a_lesson_is_exported_as_abc_and_stays_as_unsaved_as_it_was(window, dialogs, tmp_path):
+    edit(window)
+    dialogs.answers["path_to_export"] = tmp_path / "tune"
+    window.actions_by_name["export_abc"].trigger()
+    reading = read_path(tmp_path / "tune.abc")
+    assert reading.lessons[0].bowings[0].joins == window.document.state.bowing.joins
+    assert window.isWindowModified()
+    assert window.document.path is None
+
+
+def test_what_abc_has_no_place_for_is_told(window, dialogs, tmp_path):
+    window.actions_by_name["plan_tune_none"].trigger()
+    dialogs.answers["path_to_export"] = tmp_path / "tune.abc"
+    window.actions_by_name["export_abc"].trigger()
+    assert window.notice.sentence == "tune.abc is written; ABC has no place for all that the lesson holds."
+    assert "Accent plans are left out." in window.notice.lines
+
+
+def test_an_abc_file_that_cannot_be_written_is_told(window, dialogs, tmp_path):
+    dialogs.answers["path_to_export"] = tmp_path / "no such folder" / "tune.abc"
+    window.actions_by_name["export_abc"].trigger()
+    assert window.notice.sentence == "tune.abc cannot be written: no such file or directory."
+
+
 def test_preview_and_printer_get_the_same_pages(window, dialogs, tmp_path):
     from PySide6.QtPrintSupport import QPrinter
 
