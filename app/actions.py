@@ -100,6 +100,19 @@ ACTIONS = (
     ActionSpec("bowing_delete", "De&lete this bowing", ("Ctrl+Delete",), "Take the bowing on the page away"),
     ActionSpec("bowing_next", "&Next bowing", ("Ctrl+PgDown",), "Put the next bowing on the page"),
     ActionSpec("bowing_previous", "&Previous bowing", ("Ctrl+PgUp",), "Put the previous bowing on the page"),
+    ActionSpec("plan", "&Work out the best bowing", ("F9",), "Work out the best bowing for the accents and show it",
+               "plan", short="Plan"),
+    ActionSpec("plan_onward", "Mend &from here on", ("Shift+F9",),
+               "Keep all up to the marked note and work out the rest afresh"),
+    ActionSpec("planner", "&Planner beside the page", ("Ctrl+F9",), "Show what the planner is set to", is_switch=True),
+    ActionSpec("plan_compare", "Which accents s&uit this tune", (), "Compare the accent plans on this tune"),
+    ActionSpec("plan_versions", "Add &starting versions", (),
+               "Add four bowings to start from: separate bows, on the beat, backbeat, smooth"),
+    ActionSpec("plan_take", "&Take the preview", ("Return", "Enter"),
+               "Put the previewed bowing in the place of this one", page_only=True),
+    ActionSpec("plan_take_new", "Ta&ke the preview as a new bowing", ("Shift+Return", "Shift+Enter"),
+               "Keep this bowing and add the previewed one", page_only=True),
+    ActionSpec("plan_drop", "&Drop the preview", ("Esc",), "Show the bowing as it is again", page_only=True),
     ActionSpec("finding_next", "&Next finding", ("F8",), "Show the next thing that the check found"),
     ActionSpec("finding_previous", "&Previous finding", ("Shift+F8",), "Show the thing found before this one"),
     ActionSpec("mend", "&Mend the chosen finding", ("Ctrl+Return",), "Do the first that the chosen finding offers"),
@@ -145,6 +158,8 @@ MENUS: MenuItems = (
     ("&Note", NOTE_ITEMS),
     ("&Bowing", ("bowing_add", "bowing_copy", "bowing_rename", "bowing_up", "bowing_down", "bowing_delete", SEPARATOR,
                  "bowing_next", "bowing_previous")),
+    ("&Plan", ("plan", "plan_onward", SEPARATOR, "plan_take", "plan_take_new", "plan_drop", SEPARATOR, "plan_compare",
+               "plan_versions", SEPARATOR, "planner")),
     ("&Check", ("finding_next", "finding_previous", "mend", SEPARATOR, "tell_as_note", "tell_not", "tell_all",
                 SEPARATOR, "tune_set", "bow_and_fiddle")),
     ("&View", ("shelf", SEPARATOR, "zoom_fit", "zoom_in", "zoom_out", SEPARATOR,
@@ -155,7 +170,7 @@ MENUS: MenuItems = (
 RECENT = "recent"
 TOOL_BAR = (
     "open", "save", SEPARATOR, "undo", "redo", SEPARATOR, "slur", "hook", "separate", "turn", "free", "retake",
-    SEPARATOR, "zoom_out", "zoom_fit", "zoom_in", SEPARATOR, "print",
+    SEPARATOR, "plan", SEPARATOR, "zoom_out", "zoom_fit", "zoom_in", SEPARATOR, "print",
 )  # fmt: skip
 ICON_ONLY = frozenset({"undo", "redo", "zoom_out", "zoom_fit", "zoom_in"})
 

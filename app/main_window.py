@@ -22,7 +22,10 @@ from PySide6.QtWidgets import (
     QSplitter,
     QStackedWidget,
     QStatusBar,
+    QTabBar,
+    QTabWidget,
     QToolBar,
+    QToolButton,
     QVBoxLayout,
     QWidget,
 )
@@ -58,6 +61,9 @@ from app.gestures import NOTE_TIPS, SIGN_TIPS
 from app.notice import Notice
 from app.page_area import PageArea
 from app.page_view import PageView
+from app.plan_pane import PlanPane
+from app.plan_preview import PlanPreview
+from app.preview_banner import PreviewBanner
 from app.printing import print_lessons, write_pdf
 from app.proposals import Extent
 from app.set_list import SetList
@@ -104,6 +110,9 @@ class MainWindow(QMainWindow):
         self.area = PageArea(self.page)
         self.side_list = SideList(self.document)
         self.bowings = BowingsPane(self.document)
+        self.plan = PlanPane(self.document, self._settings, lambda: self.page.selection, self)
+        self.plan.hide()  # until it is wanted
+        self.banner = PreviewBanner()
         self.trace = BowTrace(self.document)
         self.notice = Notice()
         self.welcome = Welcome()
@@ -135,6 +144,7 @@ class MainWindow(QMainWindow):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.notice)
+        column.addWidget(self.banner)
         column.addWidget(self._stack, 1)
         column.addWidget(self.trace)
         self.trace.hide()  # until there is a lesson
@@ -143,7 +153,11 @@ class MainWindow(QMainWindow):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.bowings)
-        column.addWidget(self.side_list, 1)
+        self._tabs = QTabWidget()
+        self._tabs.setDocumentMode(True)
+        self._tabs.setTabBarAutoHide(True)  # the bow check alone needs no tab
+        self._tabs.addTab(self.side_list, "Bow check")
+        column.addWidget(self._tabs, 1)
         right.setMinimumWidth(280)
         self._splitter = QSplitter(Qt.Orientation.Horizontal)
         self._splitter.addWidget(left)
@@ -181,7 +195,7 @@ class MainWindow(QMainWindow):
             "export_pdf": partial(self.print_lesson, Way.EXPORT),
             "export_abc": self.export_abc,
             "close": self.close,
-            "undo": self.document.stack.undo,
+            "undo": self.undo,
             "redo": self.document.stack.redo,
             "paste": self.open_pasted,
             "slur": page.toggle_slur,
@@ -209,6 +223,14 @@ class MainWindow(QMainWindow):
             "bowing_delete": bowings.delete,
             "bowing_next": partial(bowings.show_by, 1),
             "bowing_previous": partial(bowings.show_by, -1),
+            "plan": self.work_out_plan,
+            "plan_onward": self.mend_from_here,
+            "planner": self.toggle_planner,
+            "plan_compare": self.compare_accents,
+            "plan_versions": self.plan.add_starting_versions,
+            "plan_take": self.plan.take,
+            "plan_take_new": self.plan.take_as_new,
+            "plan_drop": self.plan.drop,
             "finding_next": partial(self.side_list.step, 1),
             "finding_previous": partial(self.side_list.step, -1),
             "mend": self.side_list.apply_remedy,
@@ -245,6 +267,12 @@ class MainWindow(QMainWindow):
         self.side_list.finding_chosen.connect(self._on_finding_chosen)
         self.side_list.remedy_pointed.connect(self.page.preview_remedy)
         self.bowings.hinted.connect(self._show_hint)
+        self.plan.hinted.connect(self._show_hint)
+        self.plan.previewed.connect(self._on_plan_previewed)
+        self.plan.note_wanted.connect(self.page.focus_on)
+        self.plan.page_wanted.connect(self.page.setFocus)
+        self.banner.take_wanted.connect(self.plan.take)
+        self.banner.drop_wanted.connect(self.plan.drop)
         self.area.zoomed.connect(self._on_zoomed)
         self.shelf.opened.connect(self.open_entry)
         self.shelf.folder_wanted.connect(self.ask_and_shelve)
@@ -276,6 +304,8 @@ class MainWindow(QMainWindow):
         self.actions_by_name["strip"].setChecked(self._settings.strip)
         self.page.show_strip(self._settings.strip)
         self.actions_by_name["trace"].setChecked(self._settings.trace)
+        self.show_planner(self._settings.planner)
+        self._tabs.setCurrentIndex(0)
         self._take_theme(choose_theme(self._settings.look))
         if self._settings.zoom is not None:
             self.area.set_zoom(self._settings.zoom)
@@ -466,6 +496,67 @@ class MainWindow(QMainWindow):
                 pages = write_pdf(path, [lesson], choice.settings)
                 self._show_hint(f"Wrote {path.name}, {pages} {'page' if pages == 1 else 'pages'}.")
 
+    # ------------------------------------------------------------------------------------------------- planning
+
+    def work_out_plan(self) -> None:
+        """Work out the best bowing and show it on the page."""
+        self.show_planner(True)
+        self.plan.work_out()
+
+    def mend_from_here(self) -> None:
+        """Keep all up to the focus note and work out the rest."""
+        self.show_planner(True)
+        self.plan.mend_from_here()
+
+    def compare_accents(self) -> None:
+        """Show which accent plan suits the tune."""
+        self.show_planner(True)
+        self.plan.compare()
+
+    def toggle_planner(self) -> None:
+        """Show the planner or hide it, as its menu entry says; shown, it has the keyboard."""
+        shown = self.actions_by_name["planner"].isChecked()
+        self.show_planner(shown)
+        (self.plan.form.accents if shown else self.page).setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def show_planner(self, shown: bool) -> None:
+        """Show the planner in a tab beside the bow check, or hide it, and remember it."""
+        self._settings.planner = shown
+        self.actions_by_name["planner"].setChecked(shown)
+        place = self._tabs.indexOf(self.plan)
+        if shown and place < 0:
+            place = self._tabs.addTab(self.plan, "Plan")
+            close = QToolButton()
+            close.setText("×")
+            close.setAccessibleName("Close the planner")
+            close.setToolTip("Close the planner (Ctrl+F9)")
+            close.clicked.connect(partial(self.show_planner, False))
+            self._tabs.tabBar().setTabButton(place, QTabBar.ButtonPosition.RightSide, close)
+        elif not shown and place >= 0:
+            self.plan.drop()
+            self._tabs.removeTab(place)
+        if shown:
+            self._tabs.setCurrentIndex(place)
+
+    def undo(self) -> None:
+        """Take back the last edit; where a preview is shown, that is what goes."""
+        if self.page.plan is not None:
+            self.plan.drop()
+        else:
+            self.document.stack.undo()
+
+    def _on_plan_previewed(self, preview: PlanPreview | None) -> None:
+        self.page.show_plan(preview)
+        self.banner.show_preview(preview)
+        self._show_stack_texts()
+        self._enable_taking()
+        if preview is not None:
+            self._show_hint(preview.sentence)
+
+    def _enable_taking(self) -> None:
+        for name in ("plan_take", "plan_take_new", "plan_drop"):
+            self.actions_by_name[name].setEnabled(self.page.plan is not None)
+
     # ------------------------------------------------------------------------------------------------- sets
 
     def show_set(self) -> None:
@@ -595,9 +686,9 @@ class MainWindow(QMainWindow):
         self.setWindowFilePath(str(self.document.path) if self.document.path is not None else "")
 
     def _show_stack_texts(self) -> None:
-        stack = self.document.stack
+        stack, previews = self.document.stack, self.page.plan is not None
         for name, word, text, can in (
-            ("undo", "&Undo", stack.undoText(), stack.canUndo()),
+            ("undo", "&Undo", "Preview" if previews else stack.undoText(), previews or stack.canUndo()),
             ("redo", "&Redo", stack.redoText(), stack.canRedo()),
         ):
             action = self.actions_by_name[name]
@@ -609,6 +700,7 @@ class MainWindow(QMainWindow):
         for spec in ACTIONS:
             if spec.name not in always and not spec.group:
                 self.actions_by_name[spec.name].setEnabled(self.document.state is not None)
+        self._enable_taking()
 
     def _fill_recent_menu(self) -> None:
         menu = self._open_menus[RECENT]
@@ -658,6 +750,7 @@ class MainWindow(QMainWindow):
             return
         if self.set_window is not None:
             self.set_window.close()
+        self.plan.close_down()
         self._settings.set_window("place", self.saveGeometry())
         self._settings.set_window("split", self._splitter.saveState())
         self._settings.set_window("docks", self.saveState())

@@ -28,6 +28,8 @@ from app.note_steps import STEPS
 from app.page_heading import Heading, heading_of
 from app.page_layout import MUSIC_WIDTH, SIDE_MARGIN, PageLayout, Target
 from app.page_painter import Marks, PagePainter
+from app.plan_preview import PlanPreview
+from app.preview_painting import bar_at, paint_brackets, paint_frame
 from app.proposals import (
     Extent,
     Here,
@@ -64,6 +66,7 @@ LEAST_ZOOM, MOST_ZOOM = 0.25, 5.0
 LINES_A_TURN = 2  # lines out of sight that are engraved in one turn of the event loop
 REST_MS = 25  # how long the pointer rests on a note before what a click would give is engraved
 FIRST_SIGHT = 1000  # pixels that a window shows about, before it is shown
+PREVIEW_SHOWN = "This is a preview, not edited here: Enter takes it, Escape drops it."
 
 
 class PageView(QWidget):
@@ -112,6 +115,8 @@ class PageView(QWidget):
         self._pressed: Target | None = None
         self._dragged_to = ""
         self._proposal: Proposal | None = None  # what the pointer would do now
+        self._plan: PlanPreview | None = None  # what is shown in the place of the document's bowing
+        self._told_bar: int | None = None  # the bar whose change is told
         self._idle = QTimer(self)
         self._idle.setInterval(0)
         self._idle.timeout.connect(self._engrave_some)
@@ -151,6 +156,11 @@ class PageView(QWidget):
     def preview(self) -> Preview:
         """What is drawn lightly because a gesture would do it."""
         return self._proposal.preview if self._proposal is not None else Preview()
+
+    @property
+    def plan(self) -> PlanPreview | None:
+        """What is shown in the place of the document's bowing, to be looked at; None for the bowing itself."""
+        return self._plan
 
     @property
     def found_notes(self) -> tuple[str, ...]:
@@ -202,6 +212,25 @@ class PageView(QWidget):
                 self._page.show_strip(shown)
                 self._show_strokes()
                 self._resize()
+
+    def show_plan(self, plan: PlanPreview | None) -> None:
+        """Show a bowing in the place of the document's, to be looked at; None shows the document's own again.
+
+        While it is shown a click and the arrow keys only go to notes: nothing is edited, and the status line says
+        what takes the bowing or drops it. An edit made elsewhere shows the document's own bowing again.
+        """
+        state = self._document.state
+        if plan is self._plan or state is None:
+            return
+        self._plan = plan
+        self._told_bar = None
+        self._leave_gesture()
+        self._show_bowing(state)
+        bars = [state.tune.bars[bar] for bar in (plan.changes if plan is not None else ())]
+        changed = tuple(bar.notes[0].id for bar in bars if bar.notes)
+        if not self._is_in_sight(changed):
+            self._reveal(changed[:1])
+        self._describe_focus()
 
     def focus_on(self, note_id: str) -> None:
         """Make a note the one that the keyboard acts on; drops the selection."""
@@ -310,29 +339,37 @@ class PageView(QWidget):
     # ------------------------------------------------------------------------------------------------- the document
 
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
-        report = self._document.report()
-        self._here = Here(after.tune, after.bowing, report.strokes)
-        self._accents = accented(report.accents)
-        heading = heading_of(after.tune, after.bowing.name)
+        self._plan = None
+        self._told_bar = None
         if before is not None and before.tune is after.tune:
-            self._heading = heading
-            self._show_strokes()
+            self._show_bowing(after)
             changed = changed_notes(after.tune, before.bowing, after.bowing) if before.shown == after.shown else ()
             if not self._is_in_sight(changed):
                 self._reveal(changed[:1])  # an undo far away would else be done unseen
             self._describe_focus()
             return
-        self._heading = heading
+        heading = heading_of(after.tune, after.bowing.name)
         self._page = EngravedPage(self._engraver, after.tune, heading.height)
         self._page.show_strip(self._strip_shown)
         self._found = ()
         self._anchor = ""
         self._target = self._pressed = self._proposal = None
-        self._show_strokes()
+        self._show_bowing(after)
         self._resize()
         notes = [note.id for note in after.tune.sequence if not note.is_rest]
         self._set_focus_note(notes[0] if notes else "", reveal=False)
         self.revealed.emit(QRect(0, 0, 1, 1))
+
+    def _show_bowing(self, state: State) -> None:
+        """Show the bowing of the document, or the plan in its place."""
+        bowing, name = state.bowing, state.bowing.name
+        if self._plan is not None:
+            bowing, name = self._plan.bowing, f"{name} – preview"
+        report = self._document.foresee(bowing)
+        self._here = Here(state.tune, bowing, report.strokes)
+        self._accents = accented(report.accents)
+        self._heading = heading_of(state.tune, name)
+        self._show_strokes()
 
     def _show_strokes(self) -> None:
         """Engrave what is in sight now, the rest in the next turns of the event loop."""
@@ -441,8 +478,8 @@ class PageView(QWidget):
 
     def _do(self, proposal: Proposal) -> None:
         self._proposal = None  # what the pointer would do now is the way back: not shown until it moves
-        if proposal.refusal:
-            self.hinted.emit(proposal.refusal)
+        if proposal.refusal or self._plan is not None:
+            self.hinted.emit(proposal.refusal if self._plan is None else PREVIEW_SHOWN)
             self.update()
         else:
             self._document.edit(proposal.label, proposal.edit)
@@ -451,6 +488,8 @@ class PageView(QWidget):
     def preview_remedy(self, remedy: Remedy | None) -> None:
         """Draw lightly what a remedy would do, as if the pointer were on its notes; None for nothing any more."""
         here = self._here
+        if self._plan is not None:
+            return
         self._proposal = propose_edit(here, remedy.label, remedy.edit) if remedy is not None and here else None
         self.hinted.emit(self._proposal.says("Click") if self._proposal is not None else "")
         if self._proposal is not None:
@@ -473,7 +512,18 @@ class PageView(QWidget):
         if self._here is not None and self._focus_note:
             words = describe_note(self._here, self._focus_note)
             there = self._accents.get(onset(self._here.tune, self._focus_note))
-            self.setAccessibleDescription(words if there is None else f"{words}; accent {there.says}")
+            words = words if there is None else f"{words}; accent {there.says}"
+            change = self._tell_change(self._here.tune.bar_of[self._focus_note])
+            self.setAccessibleDescription(f"{words}. {change}" if change else words)
+
+    def _tell_change(self, bar: int | None) -> str:
+        """What the plan that is shown would change in a bar, marked as told now; "" for nothing."""
+        change = self._plan.changes.get(bar, "") if self._plan is not None and bar is not None else ""
+        told = bar if change else None
+        if told != self._told_bar:
+            self._told_bar = told
+            self.update()
+        return change
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         self.update()
@@ -507,6 +557,13 @@ class PageView(QWidget):
             self._hover(self._target, NO_KEY)
         else:
             super().keyReleaseEvent(event)
+
+    def _leave_gesture(self) -> None:
+        """Forget what the mouse holds and points at."""
+        self._target = self._pressed = self._proposal = None
+        self._dragged_to = ""
+        self.setToolTip("")
+        self.unsetCursor()
 
     def _leave_off(self) -> None:
         """Escape: drop what the mouse holds, else the selection, else the marks of a finding."""
@@ -547,7 +604,9 @@ class PageView(QWidget):
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         target = self._target_at(event.position())
-        if self._pressed is not None and self._pressed.is_note:
+        if self._plan is not None:
+            self._point_at_change(event.position())
+        elif self._pressed is not None and self._pressed.is_note:
             self._drag_to(self._target_at(event.position()), event.position())
         elif (target, held_key(event.modifiers())) != (self._target, self._held):  # after a click: not before it moves
             self._hover(target, event.modifiers())
@@ -555,6 +614,10 @@ class PageView(QWidget):
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         pressed, self._pressed = self._pressed, None
         if event.button() is not Qt.MouseButton.LeftButton or pressed is None or self._here is None:
+            return
+        if self._plan is not None:
+            change = self._tell_change(self._here.tune.bar_of[pressed.note_id])
+            self.hinted.emit(f"{change} {PREVIEW_SHOWN}".strip())
             return
         last, self._dragged_to = self._dragged_to, ""
         if last:
@@ -577,7 +640,19 @@ class PageView(QWidget):
             self._want_menu()
 
     def leaveEvent(self, event: QEvent) -> None:
+        if self._plan is not None:
+            self._tell_change(None)
+            self.setToolTip("")
         self._hover(None, NO_KEY)
+
+    def _point_at_change(self, place: QPointF) -> None:
+        """Tell what the plan that is shown would change in the bar under the pointer."""
+        assert self._page is not None
+        on_page = (place - self._origin) / self._scale
+        change = self._tell_change(bar_at(self._page.layout, on_page.x(), on_page.y()))
+        if change != self.toolTip():
+            self.setToolTip(change)
+            self.hinted.emit(change)
 
     def _drag_to(self, target: Target | None, place: QPointF) -> None:
         """The notes from where the button went down to the pointer; the last note stays where the pointer strays."""
@@ -600,6 +675,8 @@ class PageView(QWidget):
             self.update()
 
     def _hover(self, target: Target | None, keys: Qt.KeyboardModifier) -> None:
+        if self._plan is not None:
+            return
         self._target, self._held = target, held_key(keys)
         self._proposal = self._propose(target, self._held) if target is not None else None
         self.setToolTip(self._strip_words(target))
@@ -633,7 +710,7 @@ class PageView(QWidget):
     def _foresee(self) -> None:
         """Check and engrave what a click (or the slur key) would give, so that it need only be shown then."""
         here = self._here
-        if here is None or self._page is None or not self._focus_note:
+        if here is None or self._page is None or not self._focus_note or self._plan is not None:
             return
         proposal = self._proposal or propose_join(here, self._focus_note)
         if proposal.refusal or proposal.preview.place is not None:  # nothing is engraved for an accent
@@ -666,7 +743,13 @@ class PageView(QWidget):
                 accents=self._accents,
             )
             lines, ratio = self._lines_in_sight(strip), self.devicePixelRatioF()
+            painter.save()
             self._painter.paint(painter, self._page, self._heading, marks, lines, self._scale, ratio)
+            painter.restore()
+            if self._plan is not None:
+                placed, theme = [self._page.layout.lines[index] for index in lines], self._painter.theme
+                paint_brackets(painter, placed, self._plan.changes, self._told_bar, self._scale, theme)
+                paint_frame(painter, self._page.layout, self._scale, theme)
 
 
 def changed_notes(tune: Tune, old: Bowing, new: Bowing) -> tuple[str, ...]:

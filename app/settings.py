@@ -88,6 +88,23 @@ class Settings:
         self._store.setValue("trace", "shown" if shown else "hidden")
 
     @property
+    def planner(self) -> bool:
+        """Whether the planner stands beside the bow check."""
+        return self._one_of("planner/pane", ("hidden", "shown")) == "shown"
+
+    @planner.setter
+    def planner(self, shown: bool) -> None:
+        self._store.setValue("planner/pane", "shown" if shown else "hidden")
+
+    def planner_choice(self, name: str, choices: tuple[str, ...]) -> str:
+        """What was chosen last for the planner, one of ``choices``; the first where nothing was."""
+        return self._one_of(f"planner/{name}", choices)
+
+    def remember_planner_choice(self, name: str, choice: str) -> None:
+        """Keep a choice for the planner."""
+        self._store.setValue(f"planner/{name}", choice)
+
+    @property
     def sheet_marks(self) -> str:
         """The same on printed sheets."""
         return self._one_of("sheet/marks", MARKS)

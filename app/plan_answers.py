@@ -1,0 +1,70 @@
+"""What the planner is given to do, to run in a thread: values in, values told. No Qt."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from app.plan_choices import Question
+from core import planner
+from core.bowing import Bowing
+from core.planner import Plan, PlannerSettings
+from core.tune import Tune
+
+GoOn = Callable[[], None]
+Tell = Callable[[object], None]
+ALTERNATIVES = 3
+STARTING_VERSIONS = 4
+
+
+@dataclass(frozen=True)
+class Planned:
+    """A plan and what it would change.
+
+    Attributes:
+        plan: The plan.
+        changes: Sentences by index of the bar in ``Tune.bars``.
+    """
+
+    plan: Plan
+    changes: Mapping[int, str]
+
+
+def tell_plans(question: Question, before: Bowing, go_on: GoOn, tell: Tell) -> None:
+    """Tell the best plan as soon as it is found, then the next best: each a ``Planned``.
+
+    Args:
+        question: What the planner is asked.
+        before: The bowing on the page, for what changes.
+        go_on: Raises where nobody waits any more.
+        tell: Takes each.
+    Raises:
+        RefusedPlanError: what is kept leaves no bowing.
+    """
+    tune = question.tune
+    best = planner.work_out_plan(
+        tune, question.bowing, question.settings, keep=question.keep, free=question.free,
+        keep_start=question.keep_start, go_on=go_on,
+    )  # fmt: skip
+    tell(Planned(best, changes_by_bar(tune, before, best.bowing)))
+    for plan in planner.alternatives(best, ALTERNATIVES, go_on=go_on):
+        tell(Planned(plan, changes_by_bar(tune, before, plan.bowing)))
+
+
+def tell_starting_versions(tune: Tune, bowing: Bowing, settings: PlannerSettings, go_on: GoOn, tell: Tell) -> None:
+    """Tell the bowings that a teacher starts from, each as it is ready."""
+    for version in planner.starting_versions(tune, bowing, settings, go_on=go_on):
+        tell(version)
+
+
+def tell_suited(tune: Tune, bowing: Bowing, settings: PlannerSettings, go_on: GoOn, tell: Tell) -> None:
+    """Tell how each accent plan suits a tune, as one tuple."""
+    tell(planner.suitability(tune, bowing, settings, go_on=go_on))
+
+
+def changes_by_bar(tune: Tune, before: Bowing, after: Bowing) -> dict[int, str]:
+    """What changes in each bar, as one text a bar."""
+    found: dict[int, list[str]] = {}
+    for change in planner.changes(tune, before, after):
+        found.setdefault(change.bar, []).append(change.text)
+    return {bar: " ".join(texts) for bar, texts in sorted(found.items())}

@@ -1,0 +1,209 @@
+"""The controls of the planner: accents, how much is slurred, which bars, what stays, limits of a stroke."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from fractions import Fraction
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QComboBox,
+    QFormLayout,
+    QGridLayout,
+    QLabel,
+    QSizePolicy,
+    QSlider,
+    QSpinBox,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.plan_choices import Choices, Span
+from app.plan_words import ACCENTS, FLOWS, LENGTHS, OWN_ACCENTS, SPANS, accents_text
+from app.settings import Settings
+from core.accent_plan import AccentPlan
+from core.planner import Flow
+
+FEWEST_NOTES, MOST_NOTES = 2, 16
+KEEP = ("keep", "afresh")
+
+
+class PlanForm(QWidget):
+    """Shows ``Choices`` and lets the user change them.
+
+    Signals:
+        changed: The user chose something else.
+    """
+
+    changed = Signal()
+
+    def __init__(self, settings: Settings, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._settings = settings
+        self._quiet = False
+        self.accents = QComboBox()
+        self.accents.setAccessibleName("Accents that the planned bowing drives")
+        self.accents.addItem(OWN_ACCENTS, None)
+        for plan, text in ACCENTS.items():
+            self.accents.addItem(text, plan)
+        self.flow = QSlider(Qt.Orientation.Horizontal)
+        self.flow.setRange(min(Flow), max(Flow))
+        self.flow.setPageStep(1)
+        self.flow.setTickPosition(QSlider.TickPosition.TicksBelow)
+        self.flow.setTickInterval(1)
+        self.flow.setAccessibleName("How much is slurred")
+        self.span = QComboBox()
+        self.span.setAccessibleName("Which bars may change")
+        for span, text in SPANS.items():
+            self.span.addItem(text, span)
+        self.keep = QCheckBox("&Keep my slurs and marks")
+        self.keep.setToolTip("Slurs, hooks, fixed marks and retakes stay; unticked, the bars are bowed afresh")
+        self.most_notes = QSpinBox()
+        self.most_notes.setRange(FEWEST_NOTES, MOST_NOTES)
+        self.most_notes.setAccessibleName("Notes in a planned stroke at most")
+        self.longest = QComboBox()
+        self.longest.setAccessibleName("How long a planned stroke may last")
+        for share, text in LENGTHS.items():
+            self.longest.addItem(text, share)
+        for box in (self.accents, self.span, self.longest):
+            box.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self.limits_button = QToolButton()
+        self.limits_button.setText("Limits of a stroke")
+        self.limits_button.setCheckable(True)
+        self.limits_button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        self.limits_button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.limits = QWidget()
+        self._lay_out()
+        self.restore()
+        self._fold()
+        self.accents.activated.connect(self._on_chosen)
+        self.flow.valueChanged.connect(self._on_chosen)
+        self.span.activated.connect(self._on_chosen)
+        self.keep.toggled.connect(self._on_chosen)
+        self.most_notes.valueChanged.connect(self._on_chosen)
+        self.longest.activated.connect(self._on_chosen)
+        self.limits_button.toggled.connect(self._fold)
+
+    def _lay_out(self) -> None:
+        rows = QFormLayout()
+        rows.setContentsMargins(0, 0, 0, 0)
+        rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+        rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        rows.addRow("&Drive", self.accents)
+        ends = QWidget()
+        grid = QGridLayout(ends)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setVerticalSpacing(0)
+        grid.addWidget(self.flow, 0, 0, 1, 2)
+        for column, (flow, side) in enumerate(
+            ((Flow.FEWEST_SLURS, Qt.AlignmentFlag.AlignLeft), (Flow.SMOOTH, Qt.AlignmentFlag.AlignRight))
+        ):
+            end = QLabel(FLOWS[flow])
+            end.setProperty("rank", "quiet")
+            grid.addWidget(end, 1, column, side)
+        rows.addRow("S&lurs", ends)
+        rows.labelForField(ends).setBuddy(self.flow)
+        rows.addRow("Ba&rs", self.span)
+        limits = QFormLayout(self.limits)
+        limits.setContentsMargins(16, 0, 0, 0)
+        limits.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+        limits.addRow("Notes at most", self.most_notes)
+        limits.addRow("Lasts at most", self.longest)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addLayout(rows)
+        column.addWidget(self.keep)
+        column.addWidget(self.limits_button, 0, Qt.AlignmentFlag.AlignLeft)
+        column.addWidget(self.limits)
+
+    @property
+    def choices(self) -> Choices:
+        """What is chosen now."""
+        return Choices(
+            accents=self.accents.currentData(),
+            flow=Flow(self.flow.value()),
+            span=self.span.currentData(),
+            keep=self.keep.isChecked(),
+            most_notes=self.most_notes.value(),
+            longest=self.longest.currentData(),
+        )
+
+    def show_choices(self, choices: Choices) -> None:
+        """Show other choices; nothing is announced and nothing remembered."""
+        with self._quietly():
+            if choices.accents is not None and index_of(self.accents, choices.accents) < 0:
+                self.accents.addItem(accents_text(choices.accents), choices.accents)
+            self.accents.setCurrentIndex(index_of(self.accents, choices.accents))
+            self.flow.setValue(choices.flow)
+            self.span.setCurrentIndex(index_of(self.span, choices.span))
+            self.keep.setChecked(choices.keep)
+            self.most_notes.setValue(choices.most_notes)
+            self.longest.setCurrentIndex(index_of(self.longest, choices.longest))
+        self._describe_flow()
+
+    def choose_accents(self, plan: AccentPlan) -> None:
+        """Choose accents for the user, who pointed at them elsewhere."""
+        if self.choices.accents != plan:
+            self.show_choices(replace(self.choices, accents=plan))
+            self._on_chosen()
+
+    def restore(self) -> None:
+        """What was chosen last, for all bars: which notes are meant is no habit."""
+        remembered, kinds = self._settings.planner_choice, {plan.kind.value: plan for plan in ACCENTS}
+        flow = remembered("flow", tuple(str(int(flow)) for flow in Flow))
+        notes = [str(number) for number in range(FEWEST_NOTES, MOST_NOTES + 1)]
+        notes.insert(0, notes.pop(notes.index(str(Choices().most_notes))))
+        shares = sorted(map(str, LENGTHS), key=lambda share: share != str(Choices().longest))
+        self.show_choices(
+            Choices(
+                accents=kinds.get(remembered("accents", ("own", *kinds))),
+                flow=Flow(int(flow)),
+                keep=remembered("keep", KEEP) == KEEP[0],
+                most_notes=int(remembered("most_notes", tuple(notes))),
+                longest=Fraction(remembered("longest", tuple(shares))),
+            )
+        )
+
+    def _remember(self) -> None:
+        choices, remember = self.choices, self._settings.remember_planner_choice
+        if choices.accents is None or choices.accents in ACCENTS:
+            remember("accents", choices.accents.kind.value if choices.accents is not None else "own")
+        remember("flow", str(int(choices.flow)))
+        remember("most_notes", str(choices.most_notes))
+        remember("longest", str(choices.longest))
+        if choices.span is not Span.ONWARD:  # from a note on one bows afresh, and does not mean to the next time
+            remember("keep", KEEP[not choices.keep])
+
+    def _on_chosen(self) -> None:
+        if not self._quiet:
+            self._describe_flow()
+            self._remember()
+            self.changed.emit()
+
+    def _describe_flow(self) -> None:
+        text = FLOWS[Flow(self.flow.value())]
+        self.flow.setAccessibleDescription(text)
+        self.flow.setToolTip(f"How much is slurred: {text}")
+
+    def _fold(self) -> None:
+        unfolded = self.limits_button.isChecked()
+        self.limits_button.setArrowType(Qt.ArrowType.DownArrow if unfolded else Qt.ArrowType.RightArrow)
+        self.limits.setVisible(unfolded)
+
+    @contextmanager
+    def _quietly(self) -> Iterator[None]:
+        self._quiet = True
+        try:
+            yield
+        finally:
+            self._quiet = False
+
+
+def index_of(box: QComboBox, value: object) -> int:
+    """Place of the item that holds a value equal to this (Qt would ask for the very same); -1 where none does."""
+    return next((index for index in range(box.count()) if box.itemData(index) == value), -1)

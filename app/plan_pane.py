@@ -1,0 +1,477 @@
+"""The planner beside the page: choose, work out, look at the plan on the page, take it.
+
+Reads the document and sends edits to it. A plan is shown on the page by a signal and is in no bowing before it is
+taken; a change of the lesson, whoever makes it, drops what was worked out for the lesson as it was before.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QProgressBar,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.document import Document, State
+from app.plan_answers import STARTING_VERSIONS, Planned, tell_plans, tell_starting_versions, tell_suited
+from app.plan_choices import Choices, Span, pose_question
+from app.plan_form import PlanForm
+from app.plan_preview import PlanPreview
+from app.plan_suits import SuitsTable
+from app.plan_words import added, bar_named, changed_bars, plan_name, plan_row, plan_sentence
+from app.plan_work import PlanWork, Work
+from app.settings import Settings
+from core.bowing import Bowing
+from core.errors import RefusedEditError
+from core.lesson import Lesson, add_bowing
+from core.planner import Plan
+
+NOTHING_OPEN = "Open a tune first."
+WORKING = "Working out the bowing …"
+MORE = "Looking for the next best …"
+COMPARING = "Comparing the accent plans …"
+STARTING = "Working out starting versions …"
+LEFT_OFF = "Left off."
+LESSON_CHANGED = "Left off: the lesson was changed meanwhile."
+NOTHING_TO_TAKE = "Work out a bowing first."
+SO_ALREADY = "The bowing is so already; nothing was changed."
+
+
+class PlanPane(QWidget):
+    """The planner.
+
+    Args:
+        document: The lesson.
+        settings: Remembers what was chosen.
+        selection: Gives the ids of the selected notes on the page in written order, or of the focus note alone.
+
+    Signals:
+        previewed: The ``PlanPreview`` that the page should show, or None for the document's own bowing.
+        note_wanted: Id of a note to go to.
+        page_wanted: The plan that had the keyboard is gone; the page may have it.
+        hinted: A sentence for the status line.
+    """
+
+    previewed = Signal(object)
+    note_wanted = Signal(str)
+    page_wanted = Signal()
+    hinted = Signal(str)
+
+    def __init__(
+        self,
+        document: Document,
+        settings: Settings,
+        selection: Callable[[], tuple[str, ...]] = tuple,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self._document = document
+        self._selection = selection
+        self._asked = Choices()  # of the plans that are listed or worked on
+        self._plans: list[Planned] = []
+        self._preview: PlanPreview | None = None
+        self._plans_to_come = False  # those that are listed were worked out for something else
+        self._plan_name = ""
+        self._named = ""  # note to go to
+        self._versions: list[Bowing] = []
+        self._on_told: Callable[[object], None] = self._on_planned
+        self._on_ended: Callable[[], None] = self._rest
+        self._work = PlanWork(self)
+        self._work.told.connect(lambda result: self._on_told(result))
+        self._work.ended.connect(self._on_work_ended)
+        self._work.slow.connect(self._show_wait)
+        self._work.refused.connect(self._refuse)
+        self._build(settings)
+        self._connect()
+        self._show_results()
+        self._on_lesson_changed(None, document.state)
+
+    # ------------------------------------------------------------------------------------------------- building
+
+    def _build(self, settings: Settings) -> None:
+        self.form = PlanForm(settings)
+        self.work_button = _button("&Work out", "Work out the best bowing and show it on the page")
+        self.cancel_button = _button("Cancel", "Leave off working it out")
+        self.wait_words = _label("What is worked out")
+        self.wait_bar = QProgressBar()
+        self.wait_bar.setTextVisible(False)
+        self.wait_bar.setAccessibleName("Working")
+        self.wait_bar.setFixedHeight(6)
+        self.wait = QWidget()
+        self.result = _label("What was worked out")
+        self.go_button = _button("", "Go to the bar that the sentence names")
+        self.go_button.setProperty("rank", "link")
+        self.list = QListWidget()
+        self.list.setAccessibleName("The best bowing and the next best")
+        self.list.setToolTip("Choose one to see it on the page; Enter takes it")
+        self.list.setWordWrap(True)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.take_button = _button("&Take", "Put it in the place of this bowing (Enter)")
+        self.take_new_button = _button("As a new b&owing", "Keep this bowing and add a new one (Shift+Enter)")
+        self.drop_button = _button("Dro&p", "Leave the bowing as it is (Esc)")
+        self.name = QLineEdit()
+        self.name.setAccessibleName("Name of the new bowing")
+        self.name.setPlaceholderText("Name of the new bowing")
+        self.taking = QWidget()
+        self.suits_button = _button("Which accents &suit this tune?", "Compare the accent plans on this tune")
+        self.suits = SuitsTable()
+        self.versions_button = _button(
+            "Add startin&g versions", "Add four bowings to start from: separate bows, on the beat, backbeat, smooth"
+        )
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        waiting = QVBoxLayout(self.wait)
+        waiting.setContentsMargins(0, 0, 0, 0)
+        waiting.addWidget(self.wait_words)
+        waiting.addWidget(self.wait_bar)
+        working = QHBoxLayout()
+        working.addWidget(self.work_button, 1)
+        working.addWidget(self.cancel_button)
+        taking = QVBoxLayout(self.taking)
+        taking.setContentsMargins(0, 0, 0, 0)
+        row = QHBoxLayout()
+        row.addWidget(self.take_button, 1)
+        row.addWidget(self.drop_button)
+        taking.addLayout(row)
+        taking.addWidget(self.take_new_button)
+        taking.addWidget(self.name)
+        inside = QWidget()
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(14, 12, 14, 12)
+        column.setSpacing(10)
+        column.addWidget(self.form)
+        column.addLayout(working)
+        for widget in (self.wait, self.result, self.go_button, self.list, self.taking):
+            column.addWidget(widget)
+        column.addSpacing(8)
+        for widget in (self.suits_button, self.suits, self.versions_button):
+            column.addWidget(widget)
+        column.addStretch(1)
+        self.scroll = QScrollArea()
+        self.scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self.scroll.setWidgetResizable(True)
+        self.scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.scroll.setWidget(inside)
+        outer = QVBoxLayout(self)
+        outer.setContentsMargins(0, 0, 0, 0)
+        outer.addWidget(self.scroll)
+
+    def _connect(self) -> None:
+        self.form.changed.connect(self._on_choices_changed)
+        self.work_button.clicked.connect(self.work_out)
+        self.cancel_button.clicked.connect(self.cancel)
+        self.go_button.clicked.connect(self._go_to_bar)
+        self.list.currentRowChanged.connect(self._show_row)
+        self.list.itemActivated.connect(self.take)
+        self.take_button.clicked.connect(self.take)
+        self.take_new_button.clicked.connect(self.take_as_new)
+        self.name.returnPressed.connect(self.take_as_new)
+        self.drop_button.clicked.connect(self.drop)
+        self.suits_button.clicked.connect(self.compare)
+        self.suits.plan_chosen.connect(self.form.choose_accents)
+        self.versions_button.clicked.connect(self.add_starting_versions)
+        self._document.lesson_changed.connect(self._on_lesson_changed)
+
+    # ------------------------------------------------------------------------------------------------- what it shows
+
+    @property
+    def preview(self) -> PlanPreview | None:
+        """What the page is shown in the place of the document's bowing."""
+        return self._preview
+
+    @property
+    def plans(self) -> tuple[Plan, ...]:
+        """The plans that are listed, best first."""
+        return tuple(planned.plan for planned in self._plans)
+
+    @property
+    def works(self) -> bool:
+        """Whether something is worked out now."""
+        return self._work.runs
+
+    # ------------------------------------------------------------------------------------------------- doing
+
+    def work_out(self) -> None:
+        """Work out the best bowing as the pane is set, and show it on the page when it is found."""
+        state = self._document.state
+        if state is None:
+            self.hinted.emit(NOTHING_OPEN)
+            return
+        self._asked = self.form.choices
+        try:
+            question = pose_question(self._asked, state.tune, state.bowing, self._selection())
+        except RefusedEditError as refusal:
+            self._refuse(str(refusal))
+            return
+        self._plans_to_come = True
+        self._start(partial(tell_plans, question, state.bowing), WORKING, self._on_planned, self._rest)
+
+    def mend_from_here(self) -> None:
+        """Keep all up to the focus note and work out the rest afresh."""
+        self.form.show_choices(replace(self.form.choices, span=Span.ONWARD, keep=False))
+        self.work_out()
+
+    def compare(self) -> None:
+        """Tell how each accent plan suits the tune."""
+        if (state := self._document.state) is not None:
+            work = partial(tell_suited, state.tune, state.bowing, self.form.choices.settings)
+            self._start(work, COMPARING, self._show_suited, self._rest)
+
+    def add_starting_versions(self) -> None:
+        """Add the bowings that a teacher starts from, as one undo step."""
+        if (state := self._document.state) is not None:
+            self._versions = []
+            work = partial(tell_starting_versions, state.tune, state.bowing, self.form.choices.settings)
+            self._start(work, STARTING, self._on_version, self._add_versions)
+            self.wait_bar.setRange(0, STARTING_VERSIONS)
+            self.wait_bar.setValue(0)
+
+    def cancel(self) -> None:
+        """Leave off what is worked out; what is shown stays."""
+        if self._work.runs:
+            self._work.stop()
+            self._rest()
+            self._say(LEFT_OFF)
+
+    def close_down(self) -> None:
+        """Leave off for good: the window goes."""
+        self._work.stop()
+
+    def take(self) -> None:
+        """Put the shown plan in the place of the bowing, as one undo step."""
+        preview = self._preview
+        if preview is None:
+            self.hinted.emit(NOTHING_TO_TAKE)
+            return
+        label = f"Plan: {self._plan_name[:1].lower()}{self._plan_name[1:]}"
+        done = self._document.edit(label, lambda _, bowing: replace(preview.bowing, name=bowing.name))
+        self.drop()
+        self.hinted.emit(f"Done: {label}." if done else SO_ALREADY)
+
+    def take_as_new(self) -> None:
+        """Add the shown plan as a new bowing behind the one on the page, as one undo step."""
+        preview, state = self._preview, self._document.state
+        if preview is None or state is None:
+            self.hinted.emit(NOTHING_TO_TAKE)
+            return
+        new = replace(preview.bowing, name=" ".join(self.name.text().split()) or self._plan_name)
+        place = state.shown + 1
+        self._document.change(f"Add “{new.name}”", lambda lesson: add_bowing(lesson, new, place), place)
+        self.drop()
+        self.hinted.emit(added([self._document.state.bowing.name]))
+
+    def drop(self) -> None:
+        """Show the document's own bowing again and forget the plans."""
+        self._work.stop()
+        self._forget_plans()
+
+    # ------------------------------------------------------------------------------------------------- work
+
+    def _start(self, work: Work, words: str, on_told: Callable[[object], None], on_ended: Callable[[], None]) -> None:
+        self._say("")
+        self.wait.hide()
+        self.wait_words.setText(words)
+        self.wait_bar.setRange(0, 0)
+        self._on_told, self._on_ended = on_told, on_ended
+        self.cancel_button.setEnabled(True)
+        self._work.start(work)
+
+    def _show_wait(self) -> None:
+        self.wait.show()
+
+    def _on_work_ended(self) -> None:
+        self._on_ended()
+
+    def _rest(self) -> None:
+        """Nothing is worked out any more."""
+        self.wait.hide()
+        self.cancel_button.setEnabled(False)
+
+    def _refuse(self, sentence: str) -> None:
+        self._rest()
+        self._forget_plans()
+        self._say(sentence)
+        self.hinted.emit(sentence)
+
+    def _say(self, sentence: str) -> None:
+        """Show a sentence in the place of a result, and a way to the bar that it names."""
+        state = self._document.state
+        self.result.setText(sentence)
+        self.result.setVisible(bool(sentence))
+        self._named = bar_named(state.tune, sentence) if state is not None and sentence else ""
+        self.go_button.setVisible(bool(self._named))
+        if self._named:
+            self.go_button.setText(f"Go to bar {state.tune.bars[state.tune.bar_of[self._named]].number}")
+
+    def _go_to_bar(self) -> None:
+        self.note_wanted.emit(self._named)
+
+    # ------------------------------------------------------------------------------------------------- plans
+
+    def _on_planned(self, planned: object) -> None:
+        state = self._document.state
+        assert isinstance(planned, Planned)
+        assert state is not None
+        if self._plans_to_come:  # the plans so far were worked out for something else
+            self._plans_to_come = False
+            self._plans = []
+            self._plan_name = plan_name(self._asked, state.bowing)
+            self.name.setText(self._plan_name)
+        self._plans.append(planned)
+        self._show_results()
+        if len(self._plans) == 1:
+            self.wait_words.setText(MORE)
+            self._show_row(0)
+            if self.work_button.hasFocus():
+                self.list.setFocus(Qt.FocusReason.OtherFocusReason)  # where Enter takes it and the arrows compare
+
+    def _show_results(self) -> None:
+        row = max(self.list.currentRow(), 0)
+        self.list.blockSignals(True)
+        self.list.clear()
+        if self._plans:
+            self.list.addItems([plan_row(plan, self._plans[0].plan) for plan in self.plans])
+        self.list.setCurrentRow(min(row, len(self._plans) - 1) if len(self._plans) > 1 else 0)
+        self.list.blockSignals(False)
+        self.list.setVisible(bool(self._plans))
+        self.taking.setVisible(bool(self._plans))
+        self._fit_list()
+
+    def _show_row(self, row: int) -> None:
+        state = self._document.state
+        if state is None or not 0 <= row < len(self._plans):
+            return
+        planned = self._plans[row]
+        sentence = plan_sentence(planned.plan, self._plans[0].plan)
+        self._say(sentence)
+        self._show_preview(
+            PlanPreview(
+                replace(planned.plan.bowing, name=state.bowing.name),
+                f"{self._plan_name}: {sentence} {changed_bars(state.tune, planned.changes)}",
+                planned.changes,
+            )
+        )
+
+    def _show_preview(self, preview: PlanPreview | None) -> None:
+        if preview != self._preview:
+            self._preview = preview
+            self.previewed.emit(preview)
+
+    def _forget_plans(self) -> None:
+        self._rest()
+        focus = self.focusWidget()
+        if focus is not None and focus.hasFocus() and (focus is self.list or self.taking.isAncestorOf(focus)):
+            self.page_wanted.emit()
+        self._plans = []
+        self._say("")
+        self._show_results()
+        self._show_preview(None)
+
+    # ------------------------------------------------------------------------------------------------- the rest
+
+    def _show_suited(self, suited: object) -> None:
+        assert isinstance(suited, tuple)
+        self.suits.show_rows(suited)
+        self.suits.show()
+
+    def _on_version(self, version: object) -> None:
+        assert isinstance(version, Bowing)
+        self._versions.append(version)
+        self.wait_bar.setValue(len(self._versions))
+
+    def _add_versions(self) -> None:
+        self._rest()
+        state, versions = self._document.state, self._versions
+        if state is None:
+            return
+        place = len(state.lesson.bowings)
+
+        def add(lesson: Lesson) -> Lesson:
+            for version in versions:
+                lesson = add_bowing(lesson, version)
+            return lesson
+
+        self._document.change("Add starting versions", add, place)
+        self.hinted.emit(added([bowing.name for bowing in self._document.state.lesson.bowings[place:]]))
+
+    def _on_choices_changed(self) -> None:
+        """With a plan on the page, the page follows what is chosen."""
+        if self._preview is not None or self._work.runs:
+            self.work_out()
+
+    def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
+        left_off = self._work.runs
+        self._work.stop()
+        if left_off or self._plans or self._preview is not None:
+            self._forget_plans()
+        if left_off:
+            self._say(LESSON_CHANGED)
+        elif self.result.text():
+            self._say("")
+        if before is None or after is None or before.tune is not after.tune:
+            self.form.restore()
+            self._rest()
+        if before is None or after is None or before.bowing is not after.bowing:
+            self.suits.hide()
+        for button in (self.work_button, self.suits_button, self.versions_button):
+            button.setEnabled(after is not None)
+
+    # ------------------------------------------------------------------------------------------------- Qt events
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Escape leaves off, or drops the plan; Enter takes it; on a button Enter presses the button."""
+        focus = self.focusWidget()
+        if event.key() == Qt.Key.Key_Escape and (self._work.runs or self._plans):
+            if self._work.runs and not self._plans:
+                self.cancel()
+            else:
+                self.drop()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            if isinstance(focus, QAbstractButton) and focus.hasFocus():
+                focus.click()
+            elif self._preview is None:
+                self.work_out()
+            elif event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+                self.take_as_new()
+            else:
+                self.take()
+        else:
+            super().keyPressEvent(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit_list()
+
+    def _fit_list(self) -> None:
+        """As high as its rows, so that the pane scrolls and not the list in it."""
+        rows = sum(self.list.sizeHintForRow(row) for row in range(self.list.count()))
+        self.list.setFixedHeight(rows + 2 * self.list.frameWidth() + 4)
+
+
+def _button(text: str, tip: str) -> QPushButton:
+    button = QPushButton(text)
+    button.setToolTip(tip)
+    return button
+
+
+def _label(name: str) -> QLabel:
+    label = QLabel()
+    label.setWordWrap(True)
+    label.setAccessibleName(name)
+    return label

@@ -1,0 +1,58 @@
+"""The strip over the page that says: this is a preview, and what takes it or drops it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
+
+from app.plan_preview import PlanPreview
+
+MARK = "PREVIEW"
+
+
+class PreviewBanner(QFrame):
+    """Shown while the page shows a bowing that is not the document's.
+
+    Signals:
+        take_wanted, drop_wanted: The user pressed the button.
+    """
+
+    take_wanted = Signal()
+    drop_wanted = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("preview_banner")
+        self.setProperty("rank", "notice")
+        mark = QLabel(MARK)
+        mark.setProperty("rank", "heading")
+        self._sentence = QLabel()
+        self._sentence.setWordWrap(True)
+        self._sentence.setAccessibleName("The page shows a preview")
+        self._sentence.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.take_button = QPushButton("Take")
+        self.take_button.setToolTip("Put it in the place of this bowing (Enter)")
+        self.take_button.setAccessibleName("Take the previewed bowing")
+        self.take_button.clicked.connect(self.take_wanted)
+        self.drop_button = QPushButton("Drop")
+        self.drop_button.setToolTip("Leave the bowing as it is (Esc)")
+        self.drop_button.setAccessibleName("Drop the previewed bowing")
+        self.drop_button.clicked.connect(self.drop_wanted)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(18, 6, 14, 6)
+        row.addWidget(mark)
+        row.addSpacing(8)
+        row.addWidget(self._sentence, 1)
+        row.addWidget(self.take_button, 0, Qt.AlignmentFlag.AlignVCenter)
+        row.addWidget(self.drop_button, 0, Qt.AlignmentFlag.AlignVCenter)
+        self.hide()
+
+    @property
+    def sentence(self) -> str:
+        return self._sentence.text()
+
+    def show_preview(self, preview: PlanPreview | None) -> None:
+        """Say what is previewed; None hides the strip."""
+        if preview is not None:
+            self._sentence.setText(preview.sentence)
+        self.setVisible(preview is not None)
