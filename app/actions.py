@@ -54,7 +54,7 @@ ACTIONS = (
     ActionSpec("print", "&Print…", (Standard.Print,), "Print bowings of the lesson", "print", short="Print"),
     ActionSpec("preview", "Print pre&view…", ("Ctrl+Shift+P",), "See the printed pages first"),
     ActionSpec("export_pdf", "&Export as PDF…", ("Ctrl+E",), "Write the printed pages to a PDF file"),
-    ActionSpec("export_abc", "Export as &ABC…", (), "Write all bowings of the lesson as a tune book in ABC"),
+    ActionSpec("export_abc", "Export as A&BC…", (), "Write all bowings of the lesson as a tune book in ABC"),
     ActionSpec("close", "&Close window", (Standard.Close,), "Close the window"),
     ActionSpec("undo", "&Undo", (Standard.Undo,), "Take back the last edit", "undo"),
     ActionSpec("redo", "&Redo", (Standard.Redo,), "Do again what was taken back", "redo"),
