@@ -121,7 +121,7 @@ def bar_table(problem: Problem, scale: Scale, bars: Sequence[int]) -> Table | No
     ways = ways_of(rhythm) if few else arranged(rhythm, *cheapest_ways(rhythm, prices))
     if not len(ways):
         return None
-    way_costs = _way_costs(ways, prices)
+    way_costs = way_costs_of(ways, prices)
     firsts, lasts = _usable(problem, bars, ways)
     costs = np.full((len(firsts), len(lasts)), inf)
     costs[ways.begins[ways.groups], ways.finishes[ways.groups]] = np.minimum.reduceat(way_costs, ways.groups)
@@ -274,7 +274,7 @@ def _prices(problem: Problem, scale: Scale, bars: Sequence[int]) -> Prices:
     )
 
 
-def _way_costs(ways: Ways, prices: Prices) -> Costs:
+def way_costs_of(ways: Ways, prices: Prices) -> Costs:
     """What each way costs; infinite where a direction is not the one asked for."""
     unless_driven = np.array(prices.unless_driven, float)
     costs: Costs = ways.joins @ np.array(prices.join, float) + ways.retakes @ np.array(prices.retake, float)
