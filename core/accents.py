@@ -137,8 +137,10 @@ class Accents:
         """For each written bar and each time that it is played: how its spots are met."""
         found = []
         for spots, passes in zip(self.spots, self.strokes.by_bar, strict=True):
-            alike = {strokes: tuple([spot.met_by(strokes) for spot in spots]) for strokes in dict.fromkeys(passes)}
-            found.append(tuple([alike[strokes] for strokes in passes]))
+            all_alike = len(passes) > 1 and passes.count(passes[0]) == len(passes)
+            told = passes[:1] if all_alike else passes
+            met = tuple([tuple([spot.met_by(strokes) for spot in spots]) for strokes in told])
+            found.append(met * len(passes) if all_alike else met)
         return tuple(found)
 
     @cached_property
@@ -271,14 +273,15 @@ def phrases(tune: Tune) -> tuple[range, ...]:
 def _spots(tune: Tune, plan: AccentPlan) -> Spots:
     """The places that a plan accents in each bar."""
     times = ticks(tune)
-    by_rhythm = [_planned(rhythm, times.per_quarter, plan) for rhythm in times.rhythms]
+    places = {meter: accented_places(plan, meter) for meter in {rhythm.meter for rhythm in times.rhythms}}
+    by_rhythm = [_planned(rhythm, times.per_quarter, places[rhythm.meter]) for rhythm in times.rhythms]
     return tuple([by_rhythm[kind] for kind in times.kinds])
 
 
-def _planned(rhythm: BarTicks, per_quarter: int, plan: AccentPlan) -> tuple[Spot, ...]:
-    """The places that a plan accents in bars of a rhythm."""
+def _planned(rhythm: BarTicks, per_quarter: int, places: tuple[Fraction, ...]) -> tuple[Spot, ...]:
+    """The accented places of bars of a rhythm, of all those that the plan has for their metre."""
     found = []
-    for place in accented_places(plan, rhythm.meter):
+    for place in places:
         tick, rest = divmod(place.numerator * per_quarter, place.denominator)
         tick -= rhythm.start
         if rhythm.ends and 0 <= tick < rhythm.ends[-1]:

@@ -27,8 +27,8 @@ def once(function: Callable[Concatenate[V, P], R]) -> Callable[Concatenate[V, P]
 
     @wraps(function)
     def remembering(value: V, /, *args: P.args, **kwargs: P.kwargs) -> R:
-        kept: dict[object, R] = value.__dict__.setdefault(name, {})
         key = (args, tuple(sorted(kwargs.items()))) if kwargs else args
+        kept: dict[object, R] = value.__dict__.get(name) or value.__dict__.setdefault(name, {})
         if key not in kept:
             kept[key] = function(value, *args, **kwargs)
         return kept[key]

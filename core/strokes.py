@@ -14,7 +14,7 @@ Grace notes and ornaments do not appear: they belong to their note's stroke, and
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import Enum
 from functools import cached_property, lru_cache
@@ -26,7 +26,8 @@ from immutabledict import immutabledict
 from core.bowing import Bow, Bowing, Join, Mark
 from core.once import once
 from core.order import Visit, playing_order
-from core.tune import Note, Tune
+from core.ticks import BarTicks, ticks
+from core.tune import Tune
 
 
 class Step(Enum):
@@ -192,7 +193,7 @@ class Strokes:
         bar, pass_number = self.order[visit]
         written, strokes = _written(self.tune)[bar], self.visits[visit]
         retake = strokes.retakes[number]
-        over_rest = retake and (written.after_rest[number] or (not number and self._rests(visit)))
+        over_rest = retake and (written.rhythm.after_rest[number] or (not number and self._rests(visit)))
         return Played(
             written.note_ids[number], visit, bar, pass_number,
             strokes.bows[number], strokes.starts[number], strokes.struck[number], retake, over_rest,
@@ -213,7 +214,7 @@ class Strokes:
         bars = _written(self.tune)
         for index, ((bar, pass_number), strokes) in enumerate(zip(self.order, self.visits, strict=True)):
             written = bars[bar]
-            notes = zip(written.note_ids, written.after_rest, *strokes, strict=True)
+            notes = zip(written.note_ids, written.rhythm.after_rest, *strokes, strict=True)
             for note_id, after_rest, bow, starts, struck, retake in notes:
                 over_rest = retake and (rested or after_rest)
                 yield Played(note_id, index, bar, pass_number, bow, starts, struck, retake, over_rest)
@@ -283,46 +284,52 @@ NOTHING_SAID = _Said({}, {}, ())
 NOWHERE, NEVER = -1, -2  # places: of no note; of none that a bar goes on from
 
 
+class _Rhythm(NamedTuple):
+    """What the walk needs to know of the rhythm of a bar, rests left out."""
+
+    held: tuple[bool, ...]
+    after_rest: tuple[bool, ...]  # a rest stands before the note in its bar
+    begins_with_note: bool  # with no rest before it
+    unsaid: tuple[tuple[Step, ...], tuple[Step, ...]]  # the steps where a bowing says nothing: entered apart, going on
+
+
 class _WrittenBar(NamedTuple):
     """What the walk needs to know of a written bar, rests left out; places are those of ``Tune.sequence``."""
 
     note_ids: tuple[str, ...]
-    held: tuple[bool, ...]
-    after_rest: tuple[bool, ...]  # a rest stands before the note in its bar
+    rhythm: _Rhythm
     goes_on_from: int  # place of the note whose stroke may run on into this bar, or ``NEVER``
     sounds_to: int | None  # place of its last note, ``NOWHERE`` if it ends in a rest; None for an empty bar
-    unsaid: tuple[tuple[Step, ...], tuple[Step, ...]]  # its steps where a bowing says nothing: entered apart, going on
 
 
 @once
 def _written(tune: Tune) -> tuple[_WrittenBar, ...]:
+    times = ticks(tune)
+    rhythms = [_rhythm(rhythm) for rhythm in times.rhythms]
     bars = []
     place = 0
-    for bar in tune.bars:
-        bars.append(_written_bar(bar.notes, place))
+    for bar, kind in zip(tune.bars, times.kinds, strict=True):
+        rhythm = rhythms[kind]
+        bars.append(
+            _WrittenBar(
+                note_ids=tuple([note.id for note in bar.notes if note.pitches]),
+                rhythm=rhythm,
+                goes_on_from=place - 1 if place and rhythm.begins_with_note else NEVER,
+                sounds_to=(place + len(bar.notes) - 1 if bar.notes[-1].pitches else NOWHERE) if bar.notes else None,
+            )
+        )
         place += len(bar.notes)
     return tuple(bars)
 
 
-def _written_bar(bar: tuple[Note, ...], place: int) -> _WrittenBar:
-    notes = [note for note in bar if note.pitches]
-    if len(notes) == len(bar):
-        after_rest = (False,) * len(bar)
-    else:
-        after_rest = tuple([k > 0 and bar[k - 1].is_rest for k, note in enumerate(bar) if note.pitches])
-    written = _WrittenBar(
-        note_ids=tuple([note.id for note in notes]),
-        held=tuple([note.held for note in notes]),
-        after_rest=after_rest,
-        goes_on_from=place - 1 if place and bar and bar[0].pitches else NEVER,
-        sounds_to=(place + len(bar) - 1 if bar[-1].pitches else NOWHERE) if bar else None,
-        unsaid=((), ()),
-    )
-    if not any(written.held):
-        news = (Step.NEW,) * len(notes)
-        return written._replace(unsaid=(news, news))
-    apart, going_on = (_steps(written, NOTHING_SAID, goes_on, 1, begun=True) for goes_on in (False, True))
-    return written._replace(unsaid=(apart, going_on))
+def _rhythm(times: BarTicks) -> _Rhythm:
+    held = tuple([held for held, rest in zip(times.held, times.rests, strict=True) if not rest])
+    before = (False, *times.rests[:-1])
+    after_rest = tuple([rested for rested, rest in zip(before, times.rests, strict=False) if not rest])
+    rhythm = _Rhythm(held, after_rest, bool(times.rests) and not times.rests[0], ((), ()))
+    nameless = [""] * len(held)
+    apart, going_on = (_steps(nameless, rhythm, NOTHING_SAID, on, 1, begun=True) for on in (False, True))
+    return rhythm._replace(unsaid=(apart, going_on))
 
 
 def _all_steps(tune: Tune, bowing: Bowing, order: tuple[Visit, ...], *, begun: bool) -> list[tuple[Step, ...]]:
@@ -338,13 +345,13 @@ def _all_steps(tune: Tune, bowing: Bowing, order: tuple[Visit, ...], *, begun: b
         written = bars[bar]
         goes_on = sounding == written.goes_on_from
         if bar not in spoken_of:
-            steps = written.unsaid[goes_on]
+            steps = written.rhythm.unsaid[goes_on]
         elif not begun:
-            steps = _steps(written, said, goes_on, pass_number, begun=False)
+            steps = _steps(written.note_ids, written.rhythm, said, goes_on, pass_number, begun=False)
         else:
             key = bar, goes_on, pass_number if bar in by_pass else 0
             if key not in known:
-                known[key] = _steps(written, said, goes_on, pass_number, begun=True)
+                known[key] = _steps(written.note_ids, written.rhythm, said, goes_on, pass_number, begun=True)
             steps = known[key]
         found.append(steps)
         begun = begun or bool(steps)
@@ -353,10 +360,12 @@ def _all_steps(tune: Tune, bowing: Bowing, order: tuple[Visit, ...], *, begun: b
     return found
 
 
-def _steps(bar: _WrittenBar, said: _Said, goes_on: bool, pass_number: int, *, begun: bool) -> tuple[Step, ...]:
+def _steps(
+    note_ids: Sequence[str], rhythm: _Rhythm, said: _Said, goes_on: bool, pass_number: int, *, begun: bool
+) -> tuple[Step, ...]:
     """How the notes of a bar continue; ``goes_on`` where the note written before it is played just before it."""
     steps = []
-    for note_id, held, after_rest in zip(bar.note_ids, bar.held, bar.after_rest, strict=True):
+    for note_id, held, after_rest in zip(note_ids, rhythm.held, rhythm.after_rest, strict=True):
         if goes_on and not after_rest and (held or note_id in said.joins):
             step = Step.HELD if held else STEP_OF_JOIN[said.joins[note_id]]
         elif note_id in said.marks and said.marks[note_id].holds_on(pass_number):
@@ -393,7 +402,7 @@ def _first_bow(tune: Tune, order: tuple[Visit, ...], steps: list[tuple[Step, ...
 
 def _begins_with_rest(bar: _WrittenBar) -> bool:
     """Whether a rest stands before the first note of a bar; False where it has no notes."""
-    return any(bar.after_rest[:1])
+    return any(bar.rhythm.after_rest[:1])
 
 
 def _round(first: Step, visits: list[BarStrokes]) -> tuple[bool, bool]:

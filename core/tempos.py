@@ -54,7 +54,8 @@ class Pace:
 
     @property
     def seconds_a_quarter(self) -> float:
-        return float(60 / (self.tempo.beat * self.tempo.per_minute))
+        beat, per_minute = self.tempo.beat, self.tempo.per_minute
+        return 60 * beat.denominator * per_minute.denominator / (beat.numerator * per_minute.numerator)
 
 
 @once

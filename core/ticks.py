@@ -70,26 +70,32 @@ class Ticks:
 @once
 def ticks(tune: Tune) -> Ticks:
     """Count the times of a tune in ticks: the largest unit that makes all of them whole."""
-    numbers: dict[tuple[_Notes, _Ratio, Meter], int] = {}
+    meters: dict[Meter, int] = {}
+    numbers: dict[tuple[_Notes, _Ratio, int], int] = {}
     kinds = []
+    meter, meter_number = None, 0
     for bar in tune.bars:
         notes = tuple([(note.length.as_integer_ratio(), not note.pitches, note.held) for note in bar.notes])
-        kinds.append(numbers.setdefault((notes, bar.start.as_integer_ratio(), bar.meter), len(numbers)))
-    meters = {meter: meter.bar_length for _, _, meter in numbers}
+        if bar.meter is not meter:
+            meter = bar.meter
+            meter_number = meters.setdefault(meter, len(meters))
+        kinds.append(numbers.setdefault((notes, bar.start.as_integer_ratio(), meter_number), len(numbers)))
+    full_bars = [(meter, meter.bar_length) for meter in meters]
     denominators = {bottom for notes, _, _ in numbers for (_, bottom), _, _ in notes}
     denominators.update(bottom for _, (_, bottom), _ in numbers)
-    denominators.update(length.denominator for length in meters.values() if length is not None)
+    denominators.update(length.denominator for _, length in full_bars if length is not None)
     per_quarter = lcm(*denominators)
 
     def count(top: int, bottom: int) -> int:
         return top * (per_quarter // bottom)
 
-    full = {meter: None if length is None else count(*length.as_integer_ratio()) for meter, length in meters.items()}
+    full = [None if length is None else count(*length.as_integer_ratio()) for _, length in full_bars]
     rhythms = []
-    for notes, start, meter in numbers:
+    for notes, start, meter_number in numbers:
         lengths = tuple([count(*length) for length, _, _ in notes])
         rests, held = tuple([rest for _, rest, _ in notes]), tuple([held for _, _, held in notes])
         sounding = tuple([length for length, rest in zip(lengths, rests, strict=True) if not rest])
         ends = tuple(accumulate(lengths))
-        rhythms.append(BarTicks(meter, count(*start), lengths, ends, full[meter], rests, held, sounding))
+        meter = full_bars[meter_number][0]
+        rhythms.append(BarTicks(meter, count(*start), lengths, ends, full[meter_number], rests, held, sounding))
     return Ticks(per_quarter, tuple(rhythms), tuple(kinds), tuple([rhythms[kind] for kind in kinds]))

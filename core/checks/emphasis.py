@@ -153,7 +153,8 @@ def _told(view: View, met: Met, left_out: Callable[[Tune], Container[str]] = _no
         number = run[0].pass_number
         where = words.bars(tune, [accent.bar for accent in run])
         when = "" if number is None else f" {words.times([number])}"
-        beats = {words.beat(accent.spot.place, tune.bars[accent.bar].meter) for accent in run}
+        spots = {id(accent.spot): accent for accent in run}.values()  # bars of one rhythm have the very same
+        beats = {words.beat(accent.spot.place, tune.bars[accent.bar].meter) for accent in spots}
         on_one_beat = len(beats) == 1
         what = f"the accent on {beats.pop()}" if on_one_beat else f"{len(run)} accents"
         yield _Told(run, number, f"in {where}{when}, {what}", on_one_beat)

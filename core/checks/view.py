@@ -93,16 +93,29 @@ class View:
 
     def section_of(self, bar: int) -> int:
         """First bar (index) of the section that a bar (index) stands in."""
-        return _section_starts(self.tune)[bar]
+        return self._section_starts[bar]
 
     def sounding(self, bar: int) -> tuple[Note, ...]:
         """The notes of a bar (index), rests left out."""
-        return _sounding(self.tune)[bar]
+        return self._sounding[bar]
+
+    @cached_property
+    def _sounding(self) -> tuple[tuple[Note, ...], ...]:
+        return _sounding(self.tune)
+
+    @cached_property
+    def _section_starts(self) -> tuple[int, ...]:
+        return _section_starts(self.tune)
 
     def bows(self, bar: int, pass_number: int = 1) -> tuple[Bow, ...]:
         """Directions of the notes of a bar (index) on one pass; empty where it is never played."""
-        passes = self.strokes.by_bar[bar]
-        return passes[pass_number - 1].bows if passes else ()
+        if pass_number == 1:
+            return self._first_bows[bar]
+        return self.strokes.by_bar[bar][pass_number - 1].bows
+
+    @cached_property
+    def _first_bows(self) -> list[tuple[Bow, ...]]:
+        return [passes[0].bows if passes else () for passes in self.strokes.by_bar]
 
     def passes(self, note_id: str) -> tuple[Played, ...]:
         """Every playing of a note."""

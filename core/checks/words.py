@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from fractions import Fraction
+from functools import lru_cache
 
 from core.bowing import Bow
 from core.tune import Meter, Tune
@@ -83,6 +84,7 @@ def on_passes(passes: Sequence[int], of: int) -> str:
     return "" if len(passes) == of else f", {times(passes)}"
 
 
+@lru_cache(maxsize=1024)
 def beat(place: Fraction, meter: Meter) -> str:
     """Name a place in a bar by its beat, such as "beat 2" or "the second half of beat 1".
 
