@@ -456,6 +456,7 @@ class SetWindow(QDialog):
         self._document.show(tune.bowing)
         self._document.edit(remedy.label, remedy.edit)
         self._show_set()
+        self.list.setFocus()  # the button that had it is gone
         self.hinted.emit(f"Done: {remedy.label}.")
 
 

@@ -197,6 +197,7 @@ def test_a_remedy_in_the_tune_on_the_page_is_one_undo_step(qtbot, opened, dialog
     assert button.text() == "Slur notes 2 and 3 of bar 2 · 1 slur more"
     QTest.mouseClick(button, LEFT)
     assert sentences(opened)[0] == "“Odd” ends up, “Even” begins down: the bow goes on by itself."
+    assert opened.list.hasFocus()
     assert (document.stack.count(), document.stack.undoText()) == (1, "Slur notes 2 and 3 of bar 2")
     press(opened, Qt.Key.Key_Z, CTRL)
     assert document.state == before
