@@ -26,8 +26,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.lesson import Lesson
-from core.tune import Tune
+from core.lesson import AS_WRITTEN, Lesson
 
 Index = QModelIndex | QPersistentModelIndex
 COLUMNS = ("Number", "Title", "Dance", "Key", "Metre")
@@ -36,12 +35,12 @@ COLUMNS = ("Number", "Title", "Dance", "Key", "Metre")
 class TunesModel(QAbstractTableModel):
     """The tunes of a book, one a row."""
 
-    def __init__(self, tunes: Sequence[Tune], parent: QObject | None = None) -> None:
+    def __init__(self, lessons: Sequence[Lesson], parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._tunes = tuple(tunes)
+        self._lessons = tuple(lessons)
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
-        return 0 if parent.isValid() else len(self._tunes)
+        return 0 if parent.isValid() else len(self._lessons)
 
     def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
         return 0 if parent.isValid() else len(COLUMNS)
@@ -52,19 +51,19 @@ class TunesModel(QAbstractTableModel):
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        tune = self._tunes[index.row()]
+        lesson = self._lessons[index.row()]
         if role == Qt.ItemDataRole.TextAlignmentRole and index.column() == 0:
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         if role == Qt.ItemDataRole.UserRole:  # what sorting goes by
-            return tune.number if index.column() == 0 else _cells(tune)[index.column()].casefold()
+            return lesson.tune.number if index.column() == 0 else _cells(lesson)[index.column()].casefold()
         if role == Qt.ItemDataRole.DisplayRole:
-            return _cells(tune)[index.column()]
+            return _cells(lesson)[index.column()]
         return None
 
     def matches(self, row: int, words: Sequence[str]) -> bool:
-        """Whether every word stands somewhere in a tune's titles, dance, key or number."""
-        tune = self._tunes[row]
-        text = " ".join((*_cells(tune), *tune.other_titles)).casefold()
+        """Whether every word stands somewhere in a tune's titles, bowing, dance, key or number."""
+        lesson = self._lessons[row]
+        text = " ".join((*_cells(lesson), *lesson.tune.other_titles)).casefold()
         return all(word in text for word in words)
 
 
@@ -104,7 +103,7 @@ class TuneChooser(QDialog):
         self.filter.textChanged.connect(self._on_text_changed)
         self.filter.installEventFilter(self)
         self._rows = _Filter(self)
-        self._rows.setSourceModel(TunesModel([lesson.tune for lesson in lessons], self))
+        self._rows.setSourceModel(TunesModel(lessons, self))
         self.table = QTableView()
         self.table.setAccessibleName("Tunes")
         self.table.setModel(self._rows)
@@ -154,6 +153,10 @@ class TuneChooser(QDialog):
         self.buttons.button(QDialogButtonBox.StandardButton.Open).setEnabled(found > 0)
 
 
-def _cells(tune: Tune) -> tuple[str, ...]:
-    first = tune.bars[0]
-    return (str(tune.number), tune.title or "Untitled", tune.dance, str(first.key), str(first.meter))
+def _cells(lesson: Lesson) -> tuple[str, ...]:
+    """Texts of a row; a bowing that has a name of its own stands beside the title."""
+    tune, first = lesson.tune, lesson.tune.bars[0]
+    title = tune.title or "Untitled"
+    if lesson.bowings[0].name != AS_WRITTEN:
+        title = f"{title} ({lesson.bowings[0].name})"
+    return (str(tune.number), title, tune.dance, str(first.key), str(first.meter))

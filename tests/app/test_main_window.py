@@ -491,6 +491,14 @@ def chooser(qtbot) -> TuneChooser:
     return chooser
 
 
+def test_bowings_of_one_tune_are_told_apart_by_name(qtbot):
+    lessons = read_file((ONE_TUNE + "\n" + ONE_TUNE.replace("M:", "N:Bowing: Long slurs\nM:")).encode()).lessons
+    chooser = TuneChooser("book.abc", lessons)
+    qtbot.addWidget(chooser)
+    QTest.keyClicks(chooser.filter, "long slurs")
+    assert chooser.chosen == 1
+
+
 @pytest.mark.parametrize(
     ("typed", "chosen"),
     [("early", 1), ("REEL", 1), ("late goose", 2), ("goose late", 2), ("7", 2), ("e minor", 1), ("", 0)],
