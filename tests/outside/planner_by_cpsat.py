@@ -12,9 +12,9 @@ from __future__ import annotations
 import random
 import sys
 from collections import Counter, defaultdict
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from itertools import pairwise
+from itertools import islice, pairwise, product
 from statistics import median, quantiles
 from time import perf_counter
 from typing import NamedTuple, TypeAlias
@@ -22,15 +22,20 @@ from typing import NamedTuple, TypeAlias
 from ortools.sat.python import cp_model
 
 from core.accent_plan import AccentPlan, PlanKind
+from core.accents import PHRASE_PLANS
 from core.bowing import Bow, Bowing
 from core.order import playing_order
-from core.planner import Flow, PlannerSettings, RefusedPlanError, plan_bowing, pose
-from core.planner.problem import PlanNote, Problem, Retake
+from core.planner import Flow, PlannerSettings, RefusedPlanError, pose, work_out_plan
+from core.planner.phrase_plans import PhraseGroup, changes_of_plan, phrase_groups, resolved
+from core.planner.problem import PlanBar, PlanNote, Problem, Retake
 from core.planner.score import Score, score
 from core.reading.abc import read_abc
+from core.recurrence import bar_classes
+from core.tune import Tune
 from tests.core.planner.by_trial import Way, bowing_of
 from tests.outside.abc_collections import FOLDERS, sources
 
+EFFORT = 10.0  # when to give up, in the solver's own measure of time, some seconds on a quiet machine
 Literal: TypeAlias = cp_model.LiteralT
 STATUS = {
     cp_model.OPTIMAL: "best",
@@ -73,20 +78,42 @@ class Answer:
     seconds: float
 
 
-def solve(problem: Problem, time_limit_s: float = 60.0) -> Answer:
-    """Find the best bowing: least missed and broken first, then with these fixed the least cost.
+def solve(problem: Problem, effort: float = EFFORT) -> Answer:
+    """Find the best bowing."""
+    return _solve(_Model([problem]), lambda _: problem, effort)
+
+
+def solve_by_phrase(
+    tune: Tune, bowing: Bowing, settings: PlannerSettings, *, keep: bool = True, effort: float = EFFORT
+) -> Answer:
+    """Find the best bowing under the best choice of on-beat or backbeat for each group of phrases.
+
+    Raises:
+        RefusedPlanError: as ``pose``.
+    """
+    groups = phrase_groups(tune, bowing)
+
+    def posed(choice: Sequence[PlanKind]) -> Problem:
+        problem = pose(tune, resolved(tune, bowing, groups, choice), settings, keep=keep)
+        return replace(problem, plan_changes=changes_of_plan(groups, choice))
+
+    problems = [posed([kind] * len(groups)) for kind in PHRASE_PLANS] if groups else [posed([])]
+    return _solve(_Model(problems, groups), posed, effort)
+
+
+def _solve(model: _Model, posed: Callable[[Sequence[PlanKind]], Problem], effort: float) -> Answer:
+    """Least missed and broken first, then with these fixed the least cost.
 
     Raises:
         AssertionError: the solver's three numbers are not what ``core.planner.score`` counts.
     """
     began = perf_counter()
-    model = _Model(problem)
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
-    solver.parameters.max_time_in_seconds = time_limit_s
+    solver.parameters.max_deterministic_time = effort
     bound = Score(0, 0, 0)
-    for fix in (model.aim_at_misses_and_breaks, model.aim_at_cost):
-        fix()
+    for aim in (model.aim_at_misses_and_breaks, model.aim_at_cost):
+        aim()
         status = STATUS[solver.solve(model.model)]
         if status not in ("best", "open"):
             return Answer(status, None, None, None, perf_counter() - began)
@@ -99,6 +126,7 @@ def solve(problem: Problem, time_limit_s: float = 60.0) -> Answer:
         tuple(bool(solver.value(joined)) for joined in model.joined),
         tuple(Bow.UP if solver.value(up) else Bow.DOWN for up in model.up),
     )
+    problem = posed([PHRASE_PLANS[solver.value(chosen)] for chosen in model.chosen])
     bowing = bowing_of(problem, way)
     found = score(problem, bowing)
     assert found == bound if status == "best" else found >= bound
@@ -127,15 +155,24 @@ def _total(terms: list[tuple[int, Literal]]) -> cp_model.LinearExprT:
 
 
 class _Model:
-    """Variables, rules and the three numbers of one problem."""
+    """Variables, rules and the three numbers of one problem.
 
-    def __init__(self, problem: Problem) -> None:
-        self.problem, self.notes = problem, problem.notes
+    Args:
+        problems: The problem; or, where plans are chosen by phrase, the problem under each of ``PHRASE_PLANS``.
+        groups: The phrases that a plan is chosen for.
+    """
+
+    def __init__(self, problems: Sequence[Problem], groups: Sequence[PhraseGroup] = ()) -> None:
+        self.problems, self.problem = problems, problems[0]
+        self.notes = self.problem.notes
         self.model = cp_model.CpModel()
-        self.played = links(problem)
+        self.chosen = [self.model.new_bool_var("") for _ in groups]  # the second plan
+        group_of = {bar: chosen for group, chosen in zip(groups, self.chosen, strict=True) for bar in group.bars}
+        self.plan_of = [group_of.get(bar.written) for bar in self.problem.bars]
+        self.played = links(self.problem)
         self.links = Counter(self.played)
         self.run_on = {link.note for link in self.links if link.runs_on}
-        self.seams = {bar.first for bar in problem.bars if bar.seam}
+        self.seams = {bar.first for bar in self.problem.bars if bar.seam}
         self.joined: list[Literal] = [self._bool(note.joined) for note in self.notes]
         self.up: list[Literal] = [self._bool(None if note.bow is None else note.bow is Bow.UP) for note in self.notes]
         self.missed: list[tuple[int, Literal]] = []
@@ -148,6 +185,7 @@ class _Model:
         self._slurs()
         self._stroke_sizes()
         self._bars_alike()
+        self._changes_of_plan(groups)
         self.least = (0, 0)
 
     # what is sought
@@ -160,16 +198,16 @@ class _Model:
 
     def aim_at_cost(self) -> None:
         """With as few misses and breaks as were found."""
-        plan_changes = self.problem.settings.weights.plan_change * self.problem.plan_changes
         self.model.minimize(_total(self.cost))
-        self.bound_of = lambda total: Score(*self.least, total + plan_changes)
+        self.bound_of = lambda total: Score(*self.least, total)
 
     def keep(self, solver: cp_model.CpSolver) -> None:
         """Hold what was found, so that the next solution has no more misses and breaks."""
         self.least = (solver.value(_total(self.missed)), solver.value(_total(self.broken)))
         self.model.add(_total(self.missed) == self.least[0])
         self.model.add(_total(self.broken) == self.least[1])
-        for literal in {literal.index: literal for literal in (*self.joined, *self.up)}.values():  # constants are one
+        literals = {literal.index: literal for literal in (*self.joined, *self.up, *self.chosen)}  # constants are one
+        for literal in literals.values():
             self.model.add_hint(literal, solver.value(literal))
 
     # rules
@@ -227,10 +265,19 @@ class _Model:
     # the three numbers
 
     def _accents(self) -> None:
+        bar_of = {place: number for number, bar in enumerate(self.problem.bars) for place in range(bar.first, bar.stop)}
         for link, times in self.links.items():
-            note = self.notes[link.note]
-            if note.accented:
-                self.missed.append((times, self._is_missed(note, link)))
+            under = [number for number, problem in enumerate(self.problems) if problem.notes[link.note].accented]
+            if under:
+                missed = self._is_missed(self.notes[link.note], link)
+                if len(under) < len(self.problems):
+                    missed = self._all([missed, *self._under(under[0], bar_of[link.note])])
+                self.missed.append((times, missed))
+
+    def _under(self, plan: int, bar: int) -> list[Literal]:
+        """That a plan holds in a bar; nothing where no plan is chosen for it."""
+        chosen = self.plan_of[bar]
+        return [] if chosen is None else [chosen if plan else ~chosen]
 
     def _is_missed(self, note: PlanNote, link: Link) -> Literal:
         """An attack that is no down-bow, or none at all but for a note that is held."""
@@ -285,25 +332,37 @@ class _Model:
         yield range(first, last + 1), True
 
     def _bars_alike(self) -> None:
-        """For each kind one way is the model; a bar that has another is broken."""
-        kinds: dict[int, list[range]] = defaultdict(list)
-        for bar in self.problem.bars:
-            kinds[bar.kind].append(range(bar.first, bar.stop))
+        """For each kind one way is the model; a bar of that kind that has another is broken."""
+        classes = bar_classes(self.problem.tune)
+        kinds: dict[tuple[object, ...], dict[int, set[int]]] = defaultdict(lambda: defaultdict(set))
+        for plan, problem in enumerate(self.problems):
+            for number, bar in enumerate(problem.bars):
+                notes = problem.notes[bar.first : bar.stop]
+                kind = (classes[bar.written], notes[0].held, *(note.accented for note in notes))
+                kinds[kind][number].add(plan)
+        differs: dict[int, Literal] = defaultdict(lambda: self.model.new_bool_var(""))
         for bars in kinds.values():
             if len(bars) > 1:
-                self._take_after(self._pattern(len(bars[0])), bars)
+                size = self.problem.bars[next(iter(bars))]
+                pattern = [self.model.new_bool_var("") for _ in range(2 * (size.stop - size.first) - 1)]
+                for number, plans in bars.items():
+                    always = len(plans) == len(self.problems)
+                    under = [] if always else self._under(min(plans), number)
+                    self._take_after(pattern, self.problem.bars[number], [*under, ~differs[number]])
+        self.broken.extend((1, differing) for differing in differs.values())
 
-    def _pattern(self, count: int) -> list[Literal]:
-        """Directions and inner joins of a bar."""
-        return [self.model.new_bool_var("") for _ in range(2 * count - 1)]
+    def _take_after(self, pattern: list[Literal], bar: PlanBar, where: list[Literal]) -> None:
+        own = [*self.up[bar.first : bar.stop], *self.joined[bar.first + 1 : bar.stop]]
+        for one, other in zip(own, pattern, strict=True):
+            self.model.add(one == other).only_enforce_if(where)
 
-    def _take_after(self, pattern: list[Literal], bars: Sequence[range]) -> None:
-        for bar in bars:
-            differs = self.model.new_bool_var("")
-            own = [*self.up[bar.start : bar.stop], *self.joined[bar.start + 1 : bar.stop]]
-            for one, other in zip(own, pattern, strict=True):
-                self.model.add(one == other).only_enforce_if(~differs)
-            self.broken.append((1, differs))
+    def _changes_of_plan(self, groups: Sequence[PhraseGroup]) -> None:
+        """A phrase with another plan than the phrase before it, where both are chosen."""
+        chosen = {number: mine for group, mine in zip(groups, self.chosen, strict=True) for number in group.phrases}
+        for number in chosen.keys() & {number + 1 for number in chosen}:
+            changes = self.model.new_bool_var("")
+            self.model.add_bool_xor([chosen[number - 1], chosen[number], ~changes])
+            self.cost.append((self.problem.settings.weights.plan_change, changes))
 
     # helps
 
@@ -349,11 +408,24 @@ class Wish(NamedTuple):
 WISHES = (
     Wish(PlanKind.ON_BEAT, Flow.FEWEST_SLURS, keep=False),
     Wish(PlanKind.BACKBEAT, Flow.FEWEST_SLURS, keep=False),
+    Wish(PlanKind.BY_PHRASE, Flow.FEWEST_SLURS, keep=False),
     Wish(PlanKind.ON_BEAT, Flow.FEWEST_SLURS, keep=True),
     Wish(PlanKind.BACKBEAT, Flow.SOME_SLURS, keep=True),
+    Wish(PlanKind.BY_PHRASE, Flow.SOME_SLURS, keep=True),
     Wish(PlanKind.ON_BEAT, Flow.SMOOTH, keep=False),
     Wish(PlanKind.ON_BEAT, Flow.SMOOTH, keep=True),
 )
+
+
+@dataclass(frozen=True)
+class Case:
+    """A tune, and how it is to be planned."""
+
+    name: str
+    tune: Tune
+    bowing: Bowing
+    settings: PlannerSettings
+    keep: bool
 
 
 @dataclass(frozen=True)
@@ -361,11 +433,11 @@ class Comparison:
     """A case planned in both ways.
 
     Attributes:
-        case: Which tune and which wish.
-        verdict: "equal", "open" (the solver did not finish and has found nothing better), "both refuse", or
-            "different".
+        case: Its name.
+        verdict: "equal"; "open" (the solver did not finish and has found nothing better); "unproven" (our planner did
+            not finish); "both refuse"; or "different".
         ours, theirs: What was found.
-        our_seconds, their_seconds: How long that took.
+        our_seconds, their_seconds: How long that took, posing it included.
     """
 
     case: str
@@ -376,51 +448,52 @@ class Comparison:
     their_seconds: float
 
 
-def compare(case: str, problem: Problem, time_limit_s: float = 60.0) -> Comparison:
+def compare(case: Case, effort: float = EFFORT) -> Comparison:
     """Plan in both ways."""
     began = perf_counter()
     try:
-        plan = plan_bowing(problem)
+        plan = work_out_plan(case.tune, case.bowing, case.settings, keep=case.keep)
     except RefusedPlanError:
         plan = None
     our_seconds = perf_counter() - began
-    answer = solve(problem, time_limit_s)
+    answer = _answer(case, effort)
+    verdict = "different"
     if plan is None:
         verdict = "both refuse" if answer.status == "none" else "different"
-        return Comparison(case, verdict, None, answer.score, our_seconds, answer.seconds)
-    ours = score(problem, plan.bowing)
-    agrees = ours == plan.score and plan.proven
-    if answer.status == "best":
-        verdict = "equal" if agrees and ours == answer.score else "different"
-    else:
-        no_better = answer.score is None or ours <= answer.score
-        verdict = "open" if agrees and no_better and answer.status != "none" else "different"
-    return Comparison(case, verdict, ours, answer.score, our_seconds, answer.seconds)
+    elif answer.score is None:
+        verdict = "open" if answer.status == "unknown" else "different"
+    elif plan.score == answer.score and answer.status == "best":
+        verdict = "equal"
+    elif plan.score <= answer.score and answer.status == "open":
+        verdict = "open"
+    elif plan.score > answer.score and not plan.proven:
+        verdict = "unproven"
+    ours = plan.score if plan else None
+    return Comparison(case.name, verdict, ours, answer.score, our_seconds, answer.seconds)
 
 
-def collected(count: int, seed: int = 1883) -> Iterator[tuple[str, Problem]]:
-    """Cases from the open collections, the same for the same seed; what cannot be posed is passed over."""
-    chosen = random.Random(seed).sample(sources(*FOLDERS), k=-(-count // len(WISHES)) * 2)
-    made = 0
-    for source in chosen:
-        lesson = read_abc(source.text).lessons[0]
-        for wish in WISHES:
-            if made == count:
-                return
-            bowing = replace(lesson.bowings[0], accents=AccentPlan(wish.kind))
-            try:
-                problem = pose(lesson.tune, bowing, PlannerSettings(flow=wish.flow), keep=wish.keep)
-            except RefusedPlanError:
-                continue
-            made += 1
-            yield f"{source.place} ({wish})", problem
+def _answer(case: Case, effort: float) -> Answer:
+    try:
+        return solve_by_phrase(case.tune, case.bowing, case.settings, keep=case.keep, effort=effort)
+    except RefusedPlanError:
+        return Answer("none", None, None, None, 0.0)
+
+
+def collected(count: int, seed: int = 1883, most_notes: int = 10_000) -> Iterator[Case]:
+    """Cases from the open collections, the same for the same seed; tunes with too many notes are passed over."""
+    found = sources(*FOLDERS)
+    lessons = ((source, read_abc(source.text).lessons[0]) for source in random.Random(seed).sample(found, len(found)))
+    short = ((source, lesson) for source, lesson in lessons if len(lesson.tune.sequence) <= most_notes)
+    for (source, lesson), wish in islice(product(islice(short, -(-count // len(WISHES))), WISHES), count):
+        bowing = replace(lesson.bowings[0], accents=AccentPlan(wish.kind))
+        yield Case(f"{source.place} ({wish})", lesson.tune, bowing, PlannerSettings(flow=wish.flow), wish.keep)
 
 
 def _report(comparisons: Iterator[Comparison]) -> None:
     done = []
     for one in comparisons:
         done.append(one)
-        if one.verdict != "equal":
+        if one.verdict not in ("equal", "both refuse"):
             print(f"{one.verdict}: {one.case}: ours {one.ours}, theirs {one.theirs}", flush=True)
     for verdict, times in Counter(one.verdict for one in done).most_common():
         print(f"{times:5} {verdict}")
@@ -430,4 +503,4 @@ def _report(comparisons: Iterator[Comparison]) -> None:
 
 if __name__ == "__main__":
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 480
-    _report(compare(case, problem) for case, problem in collected(count))
+    _report(compare(case) for case in collected(count))

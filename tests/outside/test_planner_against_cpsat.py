@@ -5,16 +5,25 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from itertools import product
+
 import pytest
 
-from core.planner import Problem
+from core.accent_plan import AccentPlan, PlanKind
+from core.accents import PHRASE_PLANS
+from core.planner import PlannerSettings, Problem, RefusedPlanError, pose, work_out_plan
+from core.planner.phrase_plans import changes_of_plan, phrase_groups, resolved
+from core.planner.score import Score
+from tests.core.builders import bowed
 from tests.core.planner.by_trial import try_all
 from tests.core.planner.small_cases import Case, problem_or_none, random_cases
+from tests.outside import planner_by_cpsat
 from tests.outside.abc_collections import FOLDERS, sources
-from tests.outside.planner_by_cpsat import collected, compare, links, solve
+from tests.outside.planner_by_cpsat import collected, compare, links, solve, solve_by_phrase
 
-SMALL, WHOLE = 60, 12
-TIME_LIMIT_S = 20.0
+SMALL, WHOLE = 50, 16  # cases
+MOST_NOTES, EFFORT = 100, 2.0  # of the whole tunes
 
 
 @pytest.mark.parametrize("seed", range(2))
@@ -25,6 +34,36 @@ def test_the_solver_finds_what_trial_finds(seed: int) -> None:
             trial, answer = try_all(problem), solve(problem)
             assert answer.status == ("none" if trial.score is None else "best"), one
             assert answer.score == trial.score, one
+
+
+def best_by_phrase(case: Case) -> Score | None:
+    """The best over all choices of plans for the phrases, each by trial."""
+    tune, bowing = case.lesson()
+    groups = phrase_groups(tune, bowing)
+    found = []
+    for choice in product(PHRASE_PLANS, repeat=len(groups)):
+        problem = pose(tune, resolved(tune, bowing, groups, choice), case.settings, keep=case.keep)
+        found.append(try_all(replace(problem, plan_changes=changes_of_plan(groups, choice))).score)
+    return min((score for score in found if score), default=None)
+
+
+def test_plans_by_phrase_are_the_best_of_all_choices() -> None:
+    by_phrase = AccentPlan(PlanKind.BY_PHRASE)
+    for one in random_cases(11, SMALL):
+        plans = {bar: by_phrase if bar % 2 == 0 else plan for bar, plan in one.plans.items()}
+        case = replace(one, plans=plans, keep_start=False, free=None)
+        tune, bowing = case.lesson()
+        try:
+            best = best_by_phrase(case)
+        except RefusedPlanError:
+            continue
+        assert solve_by_phrase(tune, bowing, case.settings, keep=case.keep).score == best, case
+        if best is None:
+            with pytest.raises(RefusedPlanError):
+                work_out_plan(tune, bowing, case.settings, keep=case.keep)
+        else:
+            plan = work_out_plan(tune, bowing, case.settings, keep=case.keep)
+            assert (plan.score, plan.proven) == (best, True), case
 
 
 def test_the_solver_counts_each_way_from_note_to_note_as_the_problem_does() -> None:
@@ -50,16 +89,15 @@ def crossings_by_links(problem: Problem) -> dict[tuple[int, int, bool, bool], in
 
 @pytest.mark.skipif(not sources(*FOLDERS), reason="this music21 comes without the ABC collections")
 def test_no_bowing_of_a_printed_tune_is_better_than_its_plan() -> None:
-    verdicts = [compare(case, problem, TIME_LIMIT_S) for case, problem in collected(WHOLE, seed=27)]
-    assert [one for one in verdicts if one.verdict not in ("equal", "open")] == []
+    verdicts = [compare(case, EFFORT) for case in collected(WHOLE, seed=27, most_notes=MOST_NOTES)]
+    assert [one for one in verdicts if one.verdict not in ("equal", "both refuse", "open")] == []
     assert sum(one.verdict == "equal" for one in verdicts) > WHOLE // 2
 
 
 def test_the_comparison_sees_a_plan_that_is_not_the_best(monkeypatch: pytest.MonkeyPatch) -> None:
-    from tests.outside import planner_by_cpsat
-
-    dear = Case("(AB)cd (AB)cd | (AB)cd (AB)cd |]").problem()
-    plan = planner_by_cpsat.plan_bowing(dear)  # with slurs that nothing asks for
-    monkeypatch.setattr(planner_by_cpsat, "plan_bowing", lambda problem: plan)
-    assert compare("", dear).verdict == "equal"
-    assert compare("", Case("ABcd ABcd | ABcd ABcd |]").problem()).verdict == "different"
+    tune, slurred = bowed("(AB)cd (AB)cd | (AB)cd (AB)cd |]")
+    kept = planner_by_cpsat.Case("", tune, slurred, PlannerSettings(), keep=True)
+    plan = work_out_plan(tune, slurred)
+    assert compare(kept).verdict == "equal"
+    monkeypatch.setattr(planner_by_cpsat, "work_out_plan", lambda *_, **__: plan)
+    assert compare(replace(kept, keep=False)).verdict == "different"
