@@ -60,9 +60,11 @@ def test_turning_a_stroke_round_turns_all_up_to_the_next_fixed_one_and_nothing_e
     case: tuple[Tune, Bowing], data: st.DataObject
 ) -> None:
     tune, bowing = case
-    starts = [index for index, note in enumerate(work_out(tune, bowing).played) if note.starts]
+    played = work_out(tune, bowing).played
+    first = played[0].note_id  # its mark is taken, on later passes too
+    starts = [index for index, note in enumerate(played) if note.starts and note.note_id != first]
     index = data.draw(st.sampled_from([0, *starts]))
-    kept = pinned(bowing, work_out(tune, bowing).played[index])
+    kept = pinned(bowing, played[index])
     turned = pinned(bowing, work_out(tune, kept).played[index], turned=True)
     before, after = work_out(tune, kept), work_out(tune, turned)
     assert all_but_bows(after) == all_but_bows(before)
