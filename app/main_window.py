@@ -86,6 +86,7 @@ from core.shelf.search import Entry, lesson_of
 
 SIDE_WIDTH = 350
 FIRST_SIZE = (1280, 820)
+LEAST_PAGE = 160  # pixels of height
 PASTED = "The pasted text"
 
 
@@ -657,6 +658,7 @@ class MainWindow(QMainWindow):
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
         if before is None:
             self._stack.setCurrentWidget(self.area)
+            self._stack.setMinimumHeight(LEAST_PAGE)  # no longer that of the welcome
             self._side.show()
             self.trace.setVisible(self._settings.trace)
             self._enable_actions()
