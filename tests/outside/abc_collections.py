@@ -325,7 +325,7 @@ CLASSES: tuple[tuple[str, set[str], Callable[[str], bool]], ...] = (
     ("bars fuller than the metre are split", {"repeats", "endings"}, _is_over_full),
     ("a metre inside the tune is not used", {"repeats", "endings"}, _has(r"(?s)\nM:.*\nM:")),
     ("bow marks and slurs on chords are lost", {"marks", "joins"}, _has(r"[uv(]\[|\][0-9/]*\)")),
-    ("ties of chords are lost", EVERYTHING, _has(r"\]-|-\]")),
+    ("ties of chords are lost", EVERYTHING, _has(r"\][0-9/]*-|-\]")),
     ("an accidental in a chord does not carry", {"notes"}, _has(r"\[[^\]\n]*[_^=][A-Ga-g]")),
     ("an ending that no repeat closes is dropped", {"endings"}, _has(r"\|1[^:]*\|\]")),
     ("a stray accidental takes a note with it", {"notes"}, _has(r"[_^][0-9]")),

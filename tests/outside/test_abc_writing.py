@@ -12,6 +12,7 @@ from collections import Counter
 
 import pytest
 
+from core.engraving.bow_signs import MarkDensity
 from core.reading.abc import read_abc
 from core.writing.abc import write_abc
 from core.writing.abc_losses import abc_losses
@@ -21,12 +22,12 @@ from tests.outside.test_abc_standard import HEADER, MUSIC, shorthand
 pytestmark = pytest.mark.skipif(not sources(*FOLDERS), reason="this music21 comes without the ABC collections")
 
 STEP = 29  # one tune in so many is tried in the suite
-MUSIC21_STEP = 97
+MUSIC21_STEP = 131
 
 
-def rewritten(source: Source) -> Source:
+def rewritten(source: Source, density: MarkDensity | None = None) -> Source:
     """A tune as we write it."""
-    return Source(source.place, write_abc(read_abc(source.text).lessons))
+    return Source(source.place, write_abc(read_abc(source.text).lessons, density))
 
 
 def comes_back(source: Source) -> bool:
@@ -40,9 +41,10 @@ def test_tunes_of_a_collection_come_back_equal(folder: str) -> None:
     assert [source.place for source in sources(folder)[::STEP] if not comes_back(source)] == []
 
 
+@pytest.mark.parametrize("density", [None, MarkDensity.EVERY], ids=["as fixed", "every stroke marked"])
 @pytest.mark.parametrize("folder", FOLDERS)
-def test_music21_reads_what_we_write_as_we_meant_it(folder: str) -> None:
-    verdicts = [compare(rewritten(source)) for source in sources(folder)[::MUSIC21_STEP]]
+def test_music21_reads_what_we_write_as_we_meant_it(folder: str, density: MarkDensity | None) -> None:
+    verdicts = [compare(rewritten(source, density)) for source in sources(folder)[::MUSIC21_STEP]]
     assert [(verdict.source.place, verdict.differences) for verdict in verdicts if verdict.name == "unexplained"] == []
 
 

@@ -99,7 +99,7 @@ def test_a_tune_comes_back_with_all_that_abc_can_say(tune: Tune) -> None:
 
 
 @given(lessons())
-@UNHURRIED
+@settings(UNHURRIED, max_examples=15)
 def test_what_has_been_through_abc_once_loses_nothing_more(lesson: Lesson) -> None:
     once = read_back(lesson)
     assert abc_losses(once) == ()
@@ -116,7 +116,7 @@ def test_writing_what_was_read_gives_the_same_text(lesson: Lesson) -> None:
 
 
 @given(lessons())
-@UNHURRIED
+@settings(UNHURRIED, max_examples=15)
 def test_reading_tells_of_nothing_but_bars_that_do_not_fill_their_metre(lesson: Lesson) -> None:
     told = [problem.text for problem in read_abc(write_abc([lesson])).problems]
     assert [text for text in told if not ("Bar " in text and "kept" in text) and "do not fill" not in text] == []
