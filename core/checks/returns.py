@@ -7,6 +7,7 @@ bar of it that comes with one note changed is told with it.
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Hashable, Iterator
 from dataclasses import dataclass
@@ -19,13 +20,15 @@ from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View
 from core.likeness import Likeness, Model, models
 from core.once import once
+from core.order import sections
 from core.recurrence import is_material, recurring_bars
-from core.tune import Bar, Note
+from core.tune import Bar, Note, Tune
 
 LIKE = {
     Likeness.ONE_NOTE: "but for one note",
     Likeness.SHAPE: "in rhythm, rises and falls",
 }
+LIKEWISE = re.compile(r"\b(segue|simile|sim\.)", re.IGNORECASE)
 ANSWERING_DISTANCES = (1, 2, 4, 8, 16)  # bars, of a motif, a phrase, a part and a part played twice
 INTERVALS = ("", "a step", "a third", "a fourth", "a fifth", "a sixth", "a seventh", "an octave")
 
@@ -58,7 +61,10 @@ def other_bow(view: View) -> Iterator[Finding]:
 
 
 def other_slurs(view: View) -> Iterator[Finding]:
-    """Phrases that come again with other slurs or hooks; a bar that begins on the other bow besides is named."""
+    """Phrases that come again with other slurs or hooks; a bar that begins on the other bow besides is named.
+
+    Not of bars without any behind the word "segue", which in print says: slur on likewise.
+    """
     for group in _groups(view, Bowed.OTHER_SLURS):
         if group.is_same:
             text = f"{_bring(view, group)} slurred differently"
@@ -201,9 +207,20 @@ def _compare(view: View, bar: int, model: Model) -> Bowed:
     goes_on = before is not None and before.bar == model.bar - 1 and before.likeness is model.likeness
     slurs, slurs_before = (view.joins_in.get(index, (None,) * len(old)) for index in (bar, model.bar))
     if slurs[not goes_on :] != slurs_before[not goes_on :]:
-        return Bowed.ALIKE if model.likeness is Likeness.SHAPE else Bowed.OTHER_SLURS
+        left_open = bar not in view.joins_in and bar in _goes_on_likewise(view.tune)
+        return Bowed.ALIKE if model.likeness is Likeness.SHAPE or left_open else Bowed.OTHER_SLURS
     alike = old == new if model.likeness is Likeness.SAME else old[0] is new[0]
     return Bowed.ALIKE if alike else Bowed.OTHER_BOW
+
+
+@once
+def _goes_on_likewise(tune: Tune) -> frozenset[int]:
+    """Bars (indexes) from a "segue" or "simile" to the end of the section, where slurs are left to the player."""
+    found = set()
+    for section in sections(tune):
+        says = [bar for bar in section if any(LIKEWISE.search(said.text) for said in tune.bars[bar].words)]
+        found |= set(range(says[0], section.stop)) if says else set()
+    return frozenset(found)
 
 
 def _turn(view: View, group: _Group) -> tuple[Note, Bow]:

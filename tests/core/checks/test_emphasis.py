@@ -77,7 +77,7 @@ def test_the_long_note_that_closes_a_phrase_may_begin_in_the_bar_before_the_last
 
 def test_the_rest_that_opens_a_pickup_is_not_told() -> None:
     assert told("zABc|vd2e2f2g2|") == []
-    assert told("AzAB|vd2ef2ga2|", "5/2") == [
+    assert told("AzAB|ud2ef2ga2|", "5/2") == [
         "In the pick-up, the accent on the second half of beat 3 is not struck: a rest stands there.",
     ]
 

@@ -1,7 +1,11 @@
+from dataclasses import replace
+from fractions import Fraction
+
 import pytest
 
 from core.accent_plan import parse_plan
 from core.check import Finding, Severity, check
+from core.tune import Words
 from tests.core.builders import bowed
 
 
@@ -84,6 +88,32 @@ def test_the_remedy_brings_it_back_as_it_was(text: str) -> None:
 def test_no_remedy_where_no_stroke_begins() -> None:
     (finding,) = findings("A4B4|g4(a4|A4)B4|", "phrase-on")
     assert finding.remedy is None
+
+
+class TestSegue:
+    """In the fiddle book of 1883 the slurs of a phrase are printed once, and "SEGUE" stands for the others."""
+
+    def told(self, text: str, said: str, bar: int) -> list[str]:
+        tune, bowing = bowed(text, accents=parse_plan("none"))
+        bars = list(tune.bars)
+        bars[bar] = replace(bars[bar], words=(Words(Fraction(0), said),))
+        return [f.rule for f in check(replace(tune, bars=tuple(bars)), bowing).findings if "slurred" in f.rule]
+
+    @pytest.mark.parametrize("said", ["SEGUE", "segue", "Simile", "sim."])
+    def test_a_bar_without_slurs_behind_it_is_not_told(self, said: str) -> None:
+        assert self.told("(AB)c2d4|A4B4|ABc2d4|", said, 1) == []
+
+    @pytest.mark.parametrize(
+        ("text", "said", "bar"),
+        [
+            ("(AB)c2d4|A4B4|ABc2d4|", "similar", 1),  # another word
+            ("(AB)c2d4|A4B4|AB(c2d4)|", "segue", 1),  # slurs of its own
+            ("(AB)c2d4|A4B4||ABc2d4|", "segue", 1),  # another section
+            ("(AB)c2d4|A4B4|ABc2d4|e8|", "segue", 3),  # behind it
+        ],
+    )
+    def test_others_are(self, text: str, said: str, bar: int) -> None:
+        assert self.told(text, said, bar) == ["phrase-slurred-differently"]
 
 
 class TestBarsToldTogether:
