@@ -176,7 +176,7 @@ class TracePainter:
         for other in (*again, at):
             painter.setBrush(tint if other == at else Qt.BrushStyle.NoBrush)
             x = scale.x(way.notes_s[other])
-            painter.drawEllipse(QPointF(x, top), size / 2, size / 2)
+            painter.drawEllipse(QPointF(x, top + size / 2), size / 2, size / 2)
 
     def _paint_outs(self, painter: QPainter, legs: Sequence[Leg], scale: Scale) -> None:
         outs = [leg for leg in legs if leg.out is not Out.NO]

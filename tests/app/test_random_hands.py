@@ -13,6 +13,8 @@ from app.accent_strip import onset
 from app.main_window import MainWindow
 from app.welcome import sample_files
 from core.lesson_check import check_lesson
+from core.reach import ReachSettings
+from core.strings import TUNINGS
 
 LEFT = Qt.MouseButton.LeftButton
 KEYS = [
@@ -24,7 +26,7 @@ KEYS = [
 HELD = [Qt.KeyboardModifier.NoModifier] * 3 + [Qt.KeyboardModifier.ShiftModifier, Qt.KeyboardModifier.ControlModifier]
 ACTIONS = [
     "undo", "redo", "bowing_add", "bowing_copy", "bowing_up", "bowing_down", "bowing_delete", "bowing_next", "mend",
-    "tell_as_note", "tell_not", "tell_all",
+    "tell_as_note", "tell_not", "tell_all", "bow_and_fiddle", "trace",
     "zoom_in", "zoom_out", "zoom_fit", "marks_every", "marks_bars", "marks_needed", "look_dark", "look_light",
     "strip", "plan_bar_none", "plan_phrase_by-phrase", "plan_part_backbeat", "plan_tune_drawn",
 ]  # fmt: skip
@@ -76,7 +78,7 @@ class BusyHands:
 
 @pytest.mark.parametrize("path", sample_files()[::3], ids=lambda path: path.stem)
 def test_two_busy_hands_break_nothing_and_undo_leads_back(qtbot, window, dialogs, path):
-    dialogs.answers["tune_of_book"] = 0
+    dialogs.answers |= {"tune_of_book": 0, "bow_and_fiddle": (ReachSettings(hair_cm=30), TUNINGS["high bass"])}
     window.open_sample(path)
     document = window.document
     start = document.state.lesson

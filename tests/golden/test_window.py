@@ -149,6 +149,27 @@ def test_the_strip_of_accents_with_ornaments(window):
     assert_approved(picture_of(window), "window-accents")
 
 
+DRIFTING = """X:1
+T:The Long Weir
+R:air
+M:4/4
+L:1/8
+Q:1/4=40
+K:D
+(ABc)d (efg)a|(ABc)d (efg)a|(AB)cd (ef)ga|A8-|(A8|B8)|A2 z2 (ABcd)|d8|]
+"""
+
+
+def test_the_way_of_the_bow(window):
+    """Dark. The line under the page rises for up-bows; open triangles with "out" in bars 1 and 2, a full one in bar 5
+    where no speed helps, hatched before it; the stroke of the note with the frame is thick."""
+    window.actions_by_name["look_dark"].trigger()
+    window.document.open(read_abc(DRIFTING).lessons[0])
+    window.page.focus_on("b2n4")
+    window.trace.catch_up()
+    assert_approved(picture_of(window), "window-trace")
+
+
 def test_the_first_screen(qtbot, qapp, window, tmp_path):
     """Ways to open a tune; no empty panes."""
     empty = MainWindow(Settings(tmp_path / "other.ini"))
