@@ -79,14 +79,16 @@ def leg_sentence(tune: Tune, strokes: Strokes, way: BowWay, leg: Leg) -> str:
     times = len(strokes.by_note[played.note_id])
     note = words.note_of_bar(tune, played.note_id)
     when = f", {words.times([played.pass_number])}" if times > 1 else ""
-    text = (
-        f"{BOWS[leg.down]} from {note}{when}: {leg.end_s - leg.begin_s:.2f} s, "
-        f"from {leg.begin_cm:.0f} to {leg.end_cm:.0f} of {way.hair_cm:g} cm from the frog"
-    )
-    if leg.out is Out.EVEN:
-        text += f"; the bow runs out at the {ENDS[leg.down]} at one even speed"
-    elif leg.out is Out.ANYHOW:
-        text += f"; the bow runs out at the {ENDS[leg.down]} at any speed"
+    text = f"{BOWS[leg.down]} from {note}{when}: {leg.end_s - leg.begin_s:.2f} s, "
+    if 0 <= leg.end_cm <= way.hair_cm:
+        text += f"from {leg.begin_cm:.0f} to {leg.end_cm:.0f} of {way.hair_cm:g} cm from the frog"
+    else:
+        needed = abs(leg.end_cm - leg.begin_cm)
+        text += f"begins {leg.begin_cm:.0f} cm from the frog and needs {needed:.0f} cm at one even speed"
+    if leg.out is not Out.NO:
+        text += f"; the bow runs out at the {ENDS[leg.down]}"
+    if leg.out is Out.ANYHOW:
+        text += " at any speed"
     return words.sentence(text)
 
 

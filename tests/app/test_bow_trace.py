@@ -259,7 +259,7 @@ def test_the_stroke_under_the_pointer_is_said_in_words(trace, document):
 def test_a_stroke_that_runs_out_says_where(trace, document):
     open_text(document, SLURS)
     said = {leg.out: trace.view.words_at(leg.begin_s) for leg in trace.view.way.legs}
-    assert said[Out.EVEN].endswith("; the bow runs out at the tip at one even speed.")
+    assert said[Out.EVEN].endswith(" cm at one even speed; the bow runs out at the tip.")
     assert said[Out.ANYHOW].endswith(" at any speed.")
     assert said[Out.NO].endswith(" from the frog.")
 
