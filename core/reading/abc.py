@@ -4,6 +4,8 @@
 what each field may say, ``abc_music`` and its helpers read the music into the draft of ``abc_draft``, ``abc_bars``
 makes values of it.
 
+A note that ``core.writing.abc`` puts there, ``N:Bowing: NAME``, is the name of the bowing.
+
 Not read, and said so: voices other than the first, voices laid over a bar with ``&``, lyrics under the notes (``w:``),
 symbol lines (``s:``) and macros (``m:``). Layout (``%%`` lines, line breaks, beams) is ours and not the file's.
 """
