@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterator
 from dataclasses import dataclass
 
 from core.lesson import Lesson
 from core.order import sections
 from core.shelf.folding import storable
 from core.shelf.letters import Opening, openings
-from core.tune import Bar, Tune
+from core.tune import Bar, Note, Tune
 
 FACTS_VERSION = 1  # one more whenever other facts would be read from the same file: every file is then read again
 CONTENT_VERSION = b"1"
@@ -90,7 +89,13 @@ def content_hash(tune: Tune) -> bytes:
         ``HASH_BYTES`` bytes.
     """
     mark = hashlib.blake2b(CONTENT_VERSION, digest_size=HASH_BYTES)
-    mark.update("\n".join((*map(_bar_text, tune.bars), " ".join(tune.part_order))).encode("utf-8", "replace"))
+    lines, before, signature = [" ".join(tune.part_order)], None, ""
+    for bar in tune.bars:
+        if before is None or bar.meter is not before.meter or bar.key is not before.key:
+            signature = f"{bar.meter}|{bar.key.fifths}|{bar.key.mode}|{bar.key.altered}"
+        lines.append(f"{signature}|{_signs_text(bar)}|{'|'.join(map(_note_text, bar.notes))}")
+        before = bar
+    mark.update("\n".join(lines).encode("utf-8", "replace"))
     return mark.digest()
 
 
@@ -99,19 +104,17 @@ def file_hash(data: bytes) -> bytes:
     return hashlib.blake2b(data, digest_size=HASH_BYTES).digest()
 
 
-def _bar_text(bar: Bar) -> str:
-    signs = (
-        bar.start, bar.meter, bar.key.fifths, bar.key.mode, bar.key.altered, bar.opens_repeat, bar.repeats, bar.ending,
-        bar.line.value, bar.part, bar.segno, bar.coda, bar.to_coda, bar.fine, bar.jump.value if bar.jump else "",
-    )  # fmt: skip
-    return "|".join((*map(str, signs), *_note_texts(bar)))
+def _signs_text(bar: Bar) -> str:
+    return (
+        f"{bar.start.numerator}/{bar.start.denominator}|{bar.opens_repeat}|{bar.repeats}|{bar.ending}|{bar.line.value}|"
+        f"{bar.part}|{bar.segno}|{bar.coda}|{bar.to_coda}|{bar.fine}|{bar.jump.value if bar.jump else ''}"
+    )
 
 
-def _note_texts(bar: Bar) -> Iterator[str]:
-    for note in bar.notes:
-        length = note.length
-        pitches = " ".join(f"{pitch.step}{pitch.alter}{pitch.octave}" for pitch in note.pitches)
-        yield f"{length.numerator}/{length.denominator}{'-' if note.held else ' '}{pitches}"
+def _note_text(note: Note) -> str:
+    length = note.length
+    pitches = " ".join([f"{pitch.step}{pitch.alter}{pitch.octave}" for pitch in note.pitches])
+    return f"{length.numerator}/{length.denominator}{'-' if note.held else ' '}{pitches}"
 
 
 def _parts(tune: Tune) -> int:

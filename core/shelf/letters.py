@@ -14,9 +14,10 @@ pick-up is known by its first note and by the first note of its first full bar.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
-from itertools import pairwise
+from itertools import islice, pairwise
 
 from core.shelf.errors import QueryError
 from core.tune import STEPS, Note, Tune
@@ -54,12 +55,12 @@ def openings(tune: Tune) -> tuple[Opening, ...]:
     starts = [0]
     if tune.bars[0].is_pickup and len(tune.bars) > 1:
         starts.append(1)
-    found = (_opening([note for bar in tune.bars[start:] for note in bar.notes]) for start in starts)
+    found = (_opening(note for bar in tune.bars[start:] for note in bar.notes) for start in starts)
     return tuple(opening for opening in found if opening.names)
 
 
-def _opening(notes: list[Note]) -> Opening:
-    heard = [note.pitches[-1] for note in notes if not note.is_rest and not note.held][:NOTES_KEPT]
+def _opening(notes: Iterable[Note]) -> Opening:
+    heard = list(islice((note.pitches[-1] for note in notes if note.pitches and not note.held), NOTES_KEPT))
     pairs = list(pairwise(heard))
     return Opening(
         contour="".join("u" if b.midi > a.midi else "d" if b.midi < a.midi else "s" for a, b in pairs),

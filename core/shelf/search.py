@@ -32,6 +32,14 @@ ORDERS = {
     "opened": f"opened IS NULL, opened DESC, {BY_TITLE}",
 }
 EVERYTHING = Query()
+AT_ONCE = 500  # SQLite takes so many values in one question, and more
+ENTRIES = """
+    SELECT tune.id, path, position, number, title, other_titles, dance, key, meter, parts, bars, content,
+        (SELECT names FROM opening WHERE opening.tune = tune.id AND place = 0),
+        (SELECT json_group_array(json_array(name, accents))
+            FROM (SELECT name, accents FROM bowing WHERE bowing.tune = tune.id ORDER BY place)),
+        status, (SELECT json_group_array(tag) FROM (SELECT tag FROM tag WHERE tag.tune = tune.id ORDER BY tag)), opened
+    FROM tune JOIN file ON file.id = tune.file"""
 ON_SHELF = "tune.position IS NOT NULL AND NOT file.away"
 
 
@@ -107,7 +115,7 @@ def find(catalogue: Catalogue, query: Query = EVERYTHING, limit: int | None = No
 
     def work(connection: sqlite3.Connection) -> Found:
         ids = connection.execute(f"SELECT tune.id FROM {tables} WHERE {where} ORDER BY {order}", values).fetchall()
-        return Found(tuple(_entry(connection, tune) for (tune,) in ids[:limit]), len(ids))
+        return Found(_entries(connection, [tune for (tune,) in ids[:limit]]), len(ids))
 
     return catalogue.read(work)
 
@@ -117,7 +125,7 @@ def entry(catalogue: Catalogue, tune: int) -> Entry | None:
 
     def work(connection: sqlite3.Connection) -> Entry | None:
         on_shelf = f"SELECT 1 FROM tune JOIN file ON file.id = tune.file WHERE tune.id = ? AND {ON_SHELF}"
-        return _entry(connection, tune) if connection.execute(on_shelf, (tune,)).fetchone() else None
+        return _entries(connection, [tune])[0] if connection.execute(on_shelf, (tune,)).fetchone() else None
 
     return catalogue.read(work)
 
@@ -200,18 +208,25 @@ def _parts(query: Query) -> Iterator[tuple[str, tuple[object, ...]]]:
         )
 
 
-def _entry(connection: sqlite3.Connection, tune: int) -> Entry:
-    row = connection.execute(
-        """SELECT path, position, number, title, other_titles, dance, key, meter, parts, bars, content,
-            (SELECT names FROM opening WHERE opening.tune = tune.id ORDER BY place LIMIT 1), status, opened
-        FROM tune JOIN file ON file.id = tune.file WHERE tune.id = ?""",
-        (tune,),
-    ).fetchone()
-    path, position, number, title, others, dance, key, meter, parts, bars, content, notes, status, opened = row
-    bowings = connection.execute("SELECT name, accents FROM bowing WHERE tune = ? ORDER BY place", (tune,))
-    tags = connection.execute("SELECT tag FROM tag WHERE tune = ? ORDER BY tag", (tune,))
+def _entries(connection: sqlite3.Connection, tunes: Sequence[int]) -> tuple[Entry, ...]:
+    """Tunes by their ids, in that order."""
+    found: dict[int, Entry] = {}
+    for first in range(0, len(tunes), AT_ONCE):
+        some = tunes[first : first + AT_ONCE]
+        rows = connection.execute(f"{ENTRIES} WHERE tune.id IN ({', '.join('?' * len(some))})", some)
+        found.update((row[0], _entry(*row)) for row in rows)
+    return tuple(found[tune] for tune in tunes)
+
+
+def _entry(
+    tune: int, path: bytes, position: int, number: int, title: str, others: str, dance: str, key: str, meter: str,
+    parts: int, bars: int, content: bytes, notes: str | None, bowings: str, status: str, tags: str, opened: str | None,
+) -> Entry:  # fmt: skip
     return Entry(
-        tune, to_path(path), position + 1, number, title, tuple(json.loads(others)), dance, key, meter, parts, bars,
-        content, notes or "", tuple(BowingFacts(*one) for one in bowings), status, tuple(tag for (tag,) in tags),
-        opened,
+        tune, to_path(path), position + 1, number, title, _texts(others), dance, key, meter, parts, bars, content,
+        notes or "", tuple(BowingFacts(*one) for one in json.loads(bowings)), status, _texts(tags), opened,
     )  # fmt: skip
+
+
+def _texts(stored: str) -> tuple[str, ...]:
+    return () if stored == "[]" else tuple(json.loads(stored))
