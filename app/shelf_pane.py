@@ -68,6 +68,7 @@ class ShelfPane(QWidget):
         self.desk = ShelfDesk(path, self)
         self._was_shown = False
         self._open_when_found = False
+        self._is_asked = False  # a scan by itself, when the shelf is first shown, puts no notice over the page
         self._looks = 0
         self._found = Found((), 0)
         self._stock: Stock | None = None
@@ -153,12 +154,14 @@ class ShelfPane(QWidget):
 
     def add_places(self, places: list[Path]) -> None:
         """Put folders or files on the shelf and read them."""
+        self._is_asked = True
         self.desk.add_places(places)
         self._show_page(0)
         self._show_scan(True)
 
     def scan(self) -> None:
-        """Look through all that is on the shelf for what is new."""
+        """Look through all that is on the shelf for what is new, and tell all that cannot be read."""
+        self._is_asked = True
         self.desk.scan()
         self._show_scan(True)
 
@@ -237,7 +240,7 @@ class ShelfPane(QWidget):
 
     def _on_scanned(self, report: ScanReport) -> None:
         self._show_scan(self.desk.scans)
-        if report.problems:
+        if report.problems and self._is_asked:
             count = len(report.problems)
             files = "1 file or folder" if count == 1 else f"{count} files or folders"
             self.told.emit(f"{files} on the shelf cannot be read.", list(map(str, report.problems)))
@@ -260,7 +263,8 @@ class ShelfPane(QWidget):
         if not self._was_shown:
             self._was_shown = True
             self.desk.ask_stock()
-            self.scan()
+            self.desk.scan()
+            self._show_scan(True)
 
     def sizeHint(self) -> QSize:
         return QSize(FIRST_WIDTH, super().sizeHint().height())
@@ -313,6 +317,8 @@ def scan_words(report: ScanReport) -> str:
     told = {"new": "new", "changed": "changed", "moved": "moved", "back": "back again", "gone": "gone"}
     parts = [f"{number} {words}" for name, words in told.items() if (number := getattr(report, name))]
     files = "1 file" if report.files == 1 else f"{report.files} files"
+    if report.problems:
+        parts.append(f"{len(report.problems)} cannot be read")
     begun = "Left off looking through" if report.stopped else "Looked through"
     return f"{begun} {files}: {', '.join(parts) or 'nothing new'}."
 

@@ -318,9 +318,15 @@ def test_what_is_new_is_found_when_the_shelf_is_opened(filled, folder, show):
     assert "Late Arrival" in listed(show(filled))
 
 
-def test_files_that_cannot_be_read_are_told_once_each(pane, folder):
-    told = QSignalSpy(pane.told)
+def test_files_that_cannot_be_read_are_told_when_the_user_asked_for_a_scan(filled, folder, show):
     (folder / "bad.abc").write_bytes(b"")
+    pane = show(filled)
+    told = QSignalSpy(pane.told)
+    hinted = QSignalSpy(pane.hinted)
+    pane.desk.scan()
+    settle(pane)
+    assert told.count() == 0
+    assert hinted.at(0)[0] == "Looked through 2 files: 1 cannot be read."
     pane.scan()
     settle(pane)
     sentence, lines = told.at(0)
