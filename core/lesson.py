@@ -11,6 +11,7 @@ from core.bowing import Bowing
 from core.errors import RefusedEditError
 from core.reach import ORDINARY, ReachSettings
 from core.severity import NOTHING_QUIET, Quiet
+from core.sheet_plan import SheetPlan, with_renamed
 from core.strings import STANDARD, Tuning
 from core.tune import Tune
 
@@ -28,6 +29,7 @@ class Lesson:
         quiet: Rules of the check that the teacher turned down.
         reach: What the check assumes of bow and tempo.
         tuning: How the fiddle is tuned.
+        sheet: What is printed of it; None where nobody has said.
     """
 
     tune: Tune
@@ -36,6 +38,7 @@ class Lesson:
     quiet: Quiet = NOTHING_QUIET
     reach: ReachSettings = ORDINARY
     tuning: Tuning = STANDARD
+    sheet: SheetPlan | None = None
 
     def named(self, name: str) -> Bowing:
         """The bowing of this name.
@@ -90,6 +93,8 @@ def rename_bowing(lesson: Lesson, index: int, name: str) -> Lesson:
         raise RefusedEditError("A bowing needs a name.")
     if any(other.name == name for place, other in enumerate(lesson.bowings) if place != index):
         raise RefusedEditError(f"There is a bowing named “{name}” already.")
+    if lesson.sheet is not None:
+        lesson = replace(lesson, sheet=with_renamed(lesson.sheet, lesson.bowings[index].name, name))
     return with_bowing(lesson, index, replace(lesson.bowings[index], name=name))
 
 

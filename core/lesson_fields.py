@@ -22,6 +22,7 @@ from core.accent_plan import AccentPlan, PlanKind, parse_plan
 from core.bowing import Bow, Mark
 from core.reach import ORDINARY, ReachSettings
 from core.severity import NOTHING_QUIET, Quiet, Severity
+from core.sheet_plan import SheetPlan, read_plan, write_plan
 from core.strings import STANDARD, Tuning, parse_tuning
 from core.tune import MODE_FIFTHS, BarLine, Key, Tempo
 
@@ -69,6 +70,7 @@ class TuneFields:
     quiet: Quiet = NOTHING_QUIET
     reach: ReachSettings = ORDINARY
     tuning: Tuning = STANDARD
+    sheet: SheetPlan | None = None
     bars: Mapping[str, BarFacts] = field(default_factory=immutabledict)
 
 
@@ -295,6 +297,7 @@ TUNE_ROWS: dict[str, _Row] = {
     "quiet": _Row(_write_quiet, _read_quiet),
     "reach": _Row(_write_reach, _read_reach),
     "tuning": _Row(str, parse_tuning),
+    "sheet": _Row(write_plan, read_plan),
     "bars": _Row(_write_bars, _read_bars),
 }
 BOWING_ROWS: dict[str, _Row] = {

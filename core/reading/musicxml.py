@@ -236,7 +236,7 @@ def _lessons(parts: Sequence[DraftPart], header: _Header, complaints: Complaints
         if len(groups) > 1:
             tune = replace(tune, number=index + 1, title=", ".join(filter(None, (tune.title, leader.name))))
         of_tune = header.fields.tune
-        lesson = Lesson(tune, (), header.fields.others, of_tune.quiet, of_tune.reach, of_tune.tuning)
+        lesson = Lesson(tune, (), header.fields.others, of_tune.quiet, of_tune.reach, of_tune.tuning, of_tune.sheet)
         for part, of_part in group:
             drafts = [(draft, note_id) for (draft, _), (_, note_id) in zip(of_part.drafts, built.drafts, strict=True)]
             name = part.name if is_ours or len(group) > 1 else AS_WRITTEN

@@ -37,6 +37,8 @@ def abc_losses(lesson: Lesson, density: MarkDensity | None = None) -> tuple[str,
         said["Rules that are turned down are left out."] = None
     if (lesson.reach, lesson.tuning) != (ORDINARY, STANDARD):
         said["What is set for reach and tuning is left out."] = None
+    if lesson.sheet is not None:
+        said["What is set for printed sheets is left out."] = None
     if lesson.fields:
         said["Fields of other programs are left out."] = None
     for bowing in lesson.bowings:

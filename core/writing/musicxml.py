@@ -78,6 +78,7 @@ def _add_header(root: etree._Element, lesson: Lesson, part_ids: list[str]) -> No
             quiet=lesson.quiet,
             reach=lesson.reach,
             tuning=lesson.tuning,
+            sheet=lesson.sheet,
             bars=_bar_facts(tune),
         ),
         {part_id: _bowing_fields(tune, bowing) for part_id, bowing in zip(part_ids, lesson.bowings, strict=True)},

@@ -19,6 +19,7 @@ from core.lesson_fields import (
 )
 from core.reach import ReachSettings
 from core.severity import Severity
+from core.sheet_plan import SheetKind, SheetPlan, TextBlock
 from core.strings import Tuning
 from core.tune import BarLine, Key, Tempo
 
@@ -31,6 +32,7 @@ TUNE = TuneFields(
     quiet=immutabledict({"retake": None, "accent-up": Severity.NOTE}),
     reach=ReachSettings(hair_cm=60, even_cm_s=27.5, tempo=Tempo(Fraction(3, 2), Fraction(225, 2))),
     tuning=Tuning(("A3", "E4", "A4", "C#5")),
+    sheet=SheetPlan(SheetKind.CLASS, after=TextBlock("Homework", "Bars 1–4,\nslowly"), copies=2),
     bars={
         "0": BarFacts(start=Fraction(3, 2)),
         "8X1": BarFacts(Fraction(1, 2), 3, BarLine.FINAL, Key(-1, "dorian", (("B", -1), ("F", 0)))),
@@ -55,6 +57,7 @@ TEXTS = [
     ("bowbench:quiet", "accent-up=note retake=off"),
     ("bowbench:reach", "hair-cm=60 even-cm-s=27.5 tempo=3/2:225/2"),
     ("bowbench:tuning", "A3 E4 A4 C#5"),
+    ("bowbench:sheet", '{"kind": "class", "after": ["Homework", "Bars 1\\u20134,\\nslowly"], "copies": 2}'),
     ("bowbench:bars", "0 start=3/2; 8X1 start=1/2 times=3 line=final key=-1,dorian,B-1,F0"),
     ("bowbench:P1.accents", "0,3/2"),
     ("bowbench:P1.accent-changes", "0=none 12=0,3/2"),
@@ -127,6 +130,13 @@ def test_a_later_version_is_told_and_its_fields_are_kept() -> None:
         ("tuning", "G3"),
         ("tuning", "G3 H4"),
         ("tuning", "E5 A4 D4 G3"),
+        ("sheet", "teacher"),
+        ("sheet", "[]"),
+        ("sheet", '{"kind": "poster"}'),
+        ("sheet", '{"copies": 3}'),
+        ("sheet", '{"copies": true}'),
+        ("sheet", '{"before": ["Homework"]}'),
+        ("sheet", '{"rosin": "much"}'),
         ("bars", "0 start=3/0"),
         ("bars", "0 start=1e99999999"),
         ("bars", "0 weather=wet"),

@@ -18,6 +18,7 @@ from core.check import RULES
 from core.lesson import Lesson
 from core.reach import HAIR_CM, ORDINARY, SPEEDS_CM_S, ReachSettings
 from core.severity import Severity
+from core.sheet_plan import COPIES, PAPERS, NoteSize, SheetKind, SheetPlan, TextBlock
 from core.strings import MOST_STRINGS, STANDARD, Tuning
 from core.tune import (
     MODE_FIFTHS,
@@ -269,6 +270,7 @@ def lessons(draw: st.DrawFn) -> Lesson:
         immutabledict(draw(st.dictionaries(st.sampled_from(tuple(RULES)), st.sampled_from((Severity.NOTE, None))))),
         draw(st.just(ORDINARY) | reach_settings()),
         draw(st.just(STANDARD) | tunings()),
+        draw(st.none() | sheet_plans()),
     )
 
 
@@ -277,6 +279,25 @@ def reach_settings(draw: st.DrawFn) -> ReachSettings:
     """Bow, speeds and tempo within their limits."""
     slowest, even, fastest = sorted(draw(st.tuples(*[st.floats(*SPEEDS_CM_S)] * 3)))
     return ReachSettings(draw(st.floats(*HAIR_CM)), even, slowest, fastest, draw(st.none() | _tempos()))
+
+
+def sheet_plans() -> st.SearchStrategy[SheetPlan]:
+    """Printed sheets of every kind, with any text."""
+    words = st.text(max_size=20)
+    blocks = st.builds(TextBlock, words, words)
+    return st.builds(
+        SheetPlan,
+        st.sampled_from(SheetKind),
+        bowings=st.lists(words, max_size=2).map(tuple),
+        size=st.sampled_from(NoteSize),
+        before=blocks,
+        after=blocks,
+        footer=words,
+        findings=st.booleans(),
+        paper=st.sampled_from(PAPERS),
+        copies=st.sampled_from(COPIES),
+        from_bar=st.integers(0, 99),
+    )
 
 
 def tunings() -> st.SearchStrategy[Tuning]:

@@ -14,6 +14,7 @@ from core.bowing import Articulation, Bow, Grace, Mark, Ornament, Signs
 from core.engraving.bow_signs import MarkDensity
 from core.lesson import AS_WRITTEN, Lesson
 from core.reach import ReachSettings
+from core.sheet_plan import SheetPlan
 from core.reading.abc import read_abc
 from core.tune import ChordSymbol, Credit, Meter, Pitch, Tempo, Words
 from core.writing.abc_losses import abc_losses
@@ -55,6 +56,7 @@ LOSSES: list[tuple[str, Lesson, Change]] = [
     ("Accent plans are left out.", typed(), bowing(accent_changes=immutabledict({1: AccentPlan(PlanKind.NONE)}))),
     ("Rules that are turned down are left out.", typed(), lambda found: replace(found, quiet=immutabledict(late=None))),
     ("Fields of other programs are left out.", typed(), lambda found: replace(found, fields=immutabledict(a="b"))),
+    ("What is set for printed sheets is left out.", typed(), lambda found: replace(found, sheet=SheetPlan())),
     ("What is set for reach and tuning is left out.", typed(),
      lambda found: replace(found, reach=ReachSettings(hair_cm=60.0))),
     ("Bows fixed on one pass only are left out.", typed(), bowing(marks=immutabledict({"b1n1": Mark(Bow.DOWN, 1)}))),
