@@ -418,7 +418,9 @@ def _refuse_strokes_of_three_bars(problem: Problem) -> None:
         after = problem.bars[number + 1]
         through = all(note.joined for note in notes[bar.first : bar.stop]) and notes[after.first].joined
         held = notes[bar.first].held and bar.stop - bar.first == 1 and notes[after.first].held
-        if through and not held and {number, number + 1} <= problem.run_into:
+        behind = next((note for note in notes[after.first :] if not note.held), None)
+        alone = held and not (behind and behind.joined)  # a tied note through a whole bar is a stroke of its own
+        if through and not alone and {number, number + 1} <= problem.run_into:
             raise RefusedPlanError(
                 f"In bar {problem.tune.bars[bar.written].number} one stroke runs through the whole bar from the bar "
                 "before into the bar behind: part it there first."
