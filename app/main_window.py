@@ -22,10 +22,7 @@ from PySide6.QtWidgets import (
     QSplitter,
     QStackedWidget,
     QStatusBar,
-    QTabBar,
-    QTabWidget,
     QToolBar,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
@@ -73,6 +70,7 @@ from app.sheet import PAPERS, SheetSettings
 from app.sheet_dialog import SheetChoice, Way
 from app.shelf_dock import ShelfDock
 from app.side_list import SideList
+from app.side_tabs import SideTabs
 from app.theme import Theme, apply_theme, choose_theme
 from app.welcome import Welcome
 from core.accent_plan import PlanKind
@@ -111,8 +109,8 @@ class MainWindow(QMainWindow):
         self.area = PageArea(self.page)
         self.side_list = SideList(self.document)
         self.bowings = BowingsPane(self.document)
-        self.plan = PlanPane(self.document, self._settings, lambda: self.page.selection, self)
-        self.plan.hide()  # until it is wanted
+        self.plan = PlanPane(self.document, self._settings, lambda: self.page.selection)
+        self.tabs = SideTabs(self.side_list, (self.plan,), ("Bow check", "Plan"))
         self.banner = PreviewBanner()
         self.trace = BowTrace(self.document)
         self.notice = Notice()
@@ -154,11 +152,7 @@ class MainWindow(QMainWindow):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.bowings)
-        self._tabs = QTabWidget()
-        self._tabs.setDocumentMode(True)
-        self._tabs.setTabBarAutoHide(True)  # the bow check alone needs no tab
-        self._tabs.addTab(self.side_list, "Bow check")
-        column.addWidget(self._tabs, 1)
+        column.addWidget(self.tabs, 1)
         right.setMinimumWidth(280)
         self._splitter = QSplitter(Qt.Orientation.Horizontal)
         self._splitter.addWidget(left)
@@ -270,10 +264,12 @@ class MainWindow(QMainWindow):
         self.bowings.hinted.connect(self._show_hint)
         self.plan.hinted.connect(self._show_hint)
         self.plan.previewed.connect(self._on_plan_previewed)
+        self.plan.likely.connect(self.page.foresee_plan)
         self.plan.note_wanted.connect(self.page.focus_on)
         self.plan.page_wanted.connect(self.page.setFocus)
         self.banner.take_wanted.connect(self.plan.take)
         self.banner.drop_wanted.connect(self.plan.drop)
+        self.tabs.close_wanted.connect(lambda _: self.show_planner(False))
         self.area.zoomed.connect(self._on_zoomed)
         self.shelf.opened.connect(self.open_entry)
         self.shelf.folder_wanted.connect(self.ask_and_shelve)
@@ -306,7 +302,7 @@ class MainWindow(QMainWindow):
         self.page.show_strip(self._settings.strip)
         self.actions_by_name["trace"].setChecked(self._settings.trace)
         self.show_planner(self._settings.planner)
-        self._tabs.setCurrentIndex(0)
+        self.tabs.choose(self.side_list)
         self._take_theme(choose_theme(self._settings.look))
         if self._settings.zoom is not None:
             self.area.set_zoom(self._settings.zoom)
@@ -524,20 +520,11 @@ class MainWindow(QMainWindow):
         """Show the planner in a tab beside the bow check, or hide it, and remember it."""
         self._settings.planner = shown
         self.actions_by_name["planner"].setChecked(shown)
-        place = self._tabs.indexOf(self.plan)
-        if shown and place < 0:
-            place = self._tabs.addTab(self.plan, "Plan")
-            close = QToolButton()
-            close.setText("×")
-            close.setAccessibleName("Close the planner")
-            close.setToolTip("Close the planner (Ctrl+F9)")
-            close.clicked.connect(partial(self.show_planner, False))
-            self._tabs.tabBar().setTabButton(place, QTabBar.ButtonPosition.RightSide, close)
-        elif not shown and place >= 0:
-            self.plan.drop()
-            self._tabs.removeTab(place)
         if shown:
-            self._tabs.setCurrentIndex(place)
+            self.tabs.choose(self.plan)
+        else:
+            self.plan.drop()
+            self.tabs.close_pane(self.plan)
 
     def undo(self) -> None:
         """Take back the last edit; where a preview is shown, that is what goes."""

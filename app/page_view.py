@@ -64,6 +64,7 @@ UNITS_PER_INCH = 2540
 DESK_MARGIN = 18  # pixels around the page
 LEAST_ZOOM, MOST_ZOOM = 0.25, 5.0
 LINES_A_TURN = 2  # lines out of sight that are engraved in one turn of the event loop
+PAINT_MS = 12  # lets what is in sight be painted before lines out of sight are engraved
 REST_MS = 25  # how long the pointer rests on a note before what a click would give is engraved
 FIRST_SIGHT = 1000  # pixels that a window shows about, before it is shown
 PREVIEW_SHOWN = "This is a preview, not edited here: Enter takes it, Escape drops it."
@@ -383,7 +384,7 @@ class PageView(QWidget):
         if self._page.layout.height != height:
             self._resize()
         if self._page.stale:
-            self._idle.start()
+            QTimer.singleShot(PAINT_MS, self, self._idle.start)
         self.update()
 
     def _engrave_some(self) -> None:
@@ -715,7 +716,17 @@ class PageView(QWidget):
         proposal = self._proposal or propose_join(here, self._focus_note)
         if proposal.refusal or proposal.preview.place is not None:  # nothing is engraved for an accent
             return
-        bowing = proposal.edit(here.tune, here.bowing)
+        self._engrave_ahead(proposal.edit(here.tune, here.bowing))
+
+    def foresee_plan(self, plan: PlanPreview) -> None:
+        """Check and engrave a plan that may be shown next."""
+        if self._plan is not None:
+            self._engrave_ahead(plan.bowing)
+
+    def _engrave_ahead(self, bowing: Bowing) -> None:
+        here = self._here
+        assert here is not None
+        assert self._page is not None
         report = self._document.foresee(bowing)
         accented(report.accents)
         signs = bow_signs(here.tune, bowing, report.strokes, self._density)

@@ -30,14 +30,14 @@ class Planned:
     changes: Mapping[int, str]
 
 
-def tell_plans(question: Question, before: Bowing, go_on: GoOn, tell: Tell) -> None:
-    """Tell the best plan as soon as it is found, then the next best: each a ``Planned``.
+def tell_best(question: Question, before: Bowing, go_on: GoOn, tell: Tell) -> None:
+    """Tell the best plan, as a ``Planned``.
 
     Args:
         question: What the planner is asked.
         before: The bowing on the page, for what changes.
         go_on: Raises where nobody waits any more.
-        tell: Takes each.
+        tell: Takes it.
     Raises:
         RefusedPlanError: what is kept leaves no bowing.
     """
@@ -47,8 +47,12 @@ def tell_plans(question: Question, before: Bowing, go_on: GoOn, tell: Tell) -> N
         keep_start=question.keep_start, go_on=go_on,
     )  # fmt: skip
     tell(Planned(best, changes_by_bar(tune, before, best.bowing)))
+
+
+def tell_next_best(best: Plan, before: Bowing, go_on: GoOn, tell: Tell) -> None:
+    """Tell the plans beside the best one that differ audibly, each a ``Planned``, from the best on."""
     for plan in planner.alternatives(best, ALTERNATIVES, go_on=go_on):
-        tell(Planned(plan, changes_by_bar(tune, before, plan.bowing)))
+        tell(Planned(plan, changes_by_bar(best.problem.tune, before, plan.bowing)))
 
 
 def tell_starting_versions(tune: Tune, bowing: Bowing, settings: PlannerSettings, go_on: GoOn, tell: Tell) -> None:

@@ -10,7 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QRect, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -27,7 +27,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.document import Document, State
-from app.plan_answers import STARTING_VERSIONS, Planned, tell_plans, tell_starting_versions, tell_suited
+from app.plan_answers import STARTING_VERSIONS, Planned, tell_best, tell_next_best, tell_starting_versions, tell_suited
 from app.plan_choices import Choices, Span, pose_question
 from app.plan_form import PlanForm
 from app.plan_preview import PlanPreview
@@ -39,6 +39,9 @@ from core.bowing import Bowing
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
 from core.planner import Plan
+
+AFTER_PAINT_MS = 40  # lets the best plan be painted before the search for others takes a share of the time
+ROW_PAD, LEAST_ROW = 9, 26  # pixels beside and around the words of a row; as the style has it
 
 NOTHING_OPEN = "Open a tune first."
 WORKING = "Working out the bowing …"
@@ -61,12 +64,14 @@ class PlanPane(QWidget):
 
     Signals:
         previewed: The ``PlanPreview`` that the page should show, or None for the document's own bowing.
+        likely: A ``PlanPreview`` that may be shown next.
         note_wanted: Id of a note to go to.
         page_wanted: The plan that had the keyboard is gone; the page may have it.
         hinted: A sentence for the status line.
     """
 
     previewed = Signal(object)
+    likely = Signal(object)
     note_wanted = Signal(str)
     page_wanted = Signal()
     hinted = Signal(str)
@@ -85,6 +90,7 @@ class PlanPane(QWidget):
         self._plans: list[Planned] = []
         self._preview: PlanPreview | None = None
         self._plans_to_come = False  # those that are listed were worked out for something else
+        self._mends_over: Choices | None = None  # what was chosen before mending, to come back with its end
         self._plan_name = ""
         self._named = ""  # note to go to
         self._versions: list[Bowing] = []
@@ -92,9 +98,11 @@ class PlanPane(QWidget):
         self._on_ended: Callable[[], None] = self._rest
         self._work = PlanWork(self)
         self._work.told.connect(lambda result: self._on_told(result))
-        self._work.ended.connect(self._on_work_ended)
+        self._work.ended.connect(lambda: self._on_ended())
         self._work.slow.connect(self._show_wait)
         self._work.refused.connect(self._refuse)
+        self._next_best = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)
+        self._next_best.timeout.connect(self._look_for_more)
         self._build(settings)
         self._connect()
         self._show_results()
@@ -203,7 +211,7 @@ class PlanPane(QWidget):
     @property
     def works(self) -> bool:
         """Whether something is worked out now."""
-        return self._work.runs
+        return self._work.runs or self._next_best.isActive()
 
     # ------------------------------------------------------------------------------------------------- doing
 
@@ -220,11 +228,13 @@ class PlanPane(QWidget):
             self._refuse(str(refusal))
             return
         self._plans_to_come = True
-        self._start(partial(tell_plans, question, state.bowing), WORKING, self._on_planned, self._rest)
+        self._start(partial(tell_best, question, state.bowing), WORKING, self._on_planned, self._next_best.start)
 
     def mend_from_here(self) -> None:
         """Keep all up to the focus note and work out the rest afresh."""
-        self.form.show_choices(replace(self.form.choices, span=Span.ONWARD, keep=False))
+        choices = self.form.choices
+        self._mends_over = self._mends_over or choices
+        self.form.show_choices(replace(choices, span=Span.ONWARD, keep=False))
         self.work_out()
 
     def compare(self) -> None:
@@ -244,14 +254,14 @@ class PlanPane(QWidget):
 
     def cancel(self) -> None:
         """Leave off what is worked out; what is shown stays."""
-        if self._work.runs:
-            self._work.stop()
+        if self.works:
+            self._stop()
             self._rest()
             self._say(LEFT_OFF)
 
     def close_down(self) -> None:
         """Leave off for good: the window goes."""
-        self._work.stop()
+        self._stop()
 
     def take(self) -> None:
         """Put the shown plan in the place of the bowing, as one undo step."""
@@ -278,25 +288,34 @@ class PlanPane(QWidget):
 
     def drop(self) -> None:
         """Show the document's own bowing again and forget the plans."""
-        self._work.stop()
+        self._stop()
         self._forget_plans()
 
     # ------------------------------------------------------------------------------------------------- work
 
     def _start(self, work: Work, words: str, on_told: Callable[[object], None], on_ended: Callable[[], None]) -> None:
-        self._say("")
+        if not self._plans:
+            self._say("")
         self.wait.hide()
         self.wait_words.setText(words)
         self.wait_bar.setRange(0, 0)
+        self._next_best.stop()
         self._on_told, self._on_ended = on_told, on_ended
         self.cancel_button.setEnabled(True)
         self._work.start(work)
 
+    def _look_for_more(self) -> None:
+        """Look for the next best, now that the best is on the page."""
+        state = self._document.state
+        assert state is not None
+        self._start(partial(tell_next_best, self._plans[0].plan, state.bowing), MORE, self._on_planned, self._foresee)
+
     def _show_wait(self) -> None:
         self.wait.show()
 
-    def _on_work_ended(self) -> None:
-        self._on_ended()
+    def _stop(self) -> None:
+        self._next_best.stop()
+        self._work.stop()
 
     def _rest(self) -> None:
         """Nothing is worked out any more."""
@@ -336,7 +355,6 @@ class PlanPane(QWidget):
         self._plans.append(planned)
         self._show_results()
         if len(self._plans) == 1:
-            self.wait_words.setText(MORE)
             self._show_row(0)
             if self.work_button.hasFocus():
                 self.list.setFocus(Qt.FocusReason.OtherFocusReason)  # where Enter takes it and the arrows compare
@@ -354,19 +372,30 @@ class PlanPane(QWidget):
         self._fit_list()
 
     def _show_row(self, row: int) -> None:
+        if 0 <= row < len(self._plans):
+            self._say(plan_sentence(self._plans[row].plan, self._plans[0].plan))
+            self._show_preview(self._preview_of(row))
+
+    def _preview_of(self, row: int) -> PlanPreview:
         state = self._document.state
-        if state is None or not 0 <= row < len(self._plans):
-            return
-        planned = self._plans[row]
-        sentence = plan_sentence(planned.plan, self._plans[0].plan)
-        self._say(sentence)
-        self._show_preview(
-            PlanPreview(
-                replace(planned.plan.bowing, name=state.bowing.name),
-                f"{self._plan_name}: {sentence} {changed_bars(state.tune, planned.changes)}",
-                planned.changes,
-            )
+        assert state is not None
+        plan, changes = self._plans[row].plan, self._plans[row].changes
+        sentence = plan_sentence(plan, self._plans[0].plan)
+        return PlanPreview(
+            replace(plan.bowing, name=state.bowing.name),
+            f"{self._plan_name}: {sentence} {changed_bars(state.tune, changes)}",
+            changes,
         )
+
+    def _foresee(self) -> None:
+        """All is listed: have at hand what the arrow keys lead to."""
+        self._rest()
+        for row in range(1, len(self._plans)):
+            QTimer.singleShot(0, self, partial(self._foresee_row, row))
+
+    def _foresee_row(self, row: int) -> None:
+        if row < len(self._plans):
+            self.likely.emit(self._preview_of(row))
 
     def _show_preview(self, preview: PlanPreview | None) -> None:
         if preview != self._preview:
@@ -382,6 +411,10 @@ class PlanPane(QWidget):
         self._say("")
         self._show_results()
         self._show_preview(None)
+        before, now = self._mends_over, self.form.choices
+        self._mends_over = None
+        if before is not None and (now.span, now.keep) == (Span.ONWARD, False):
+            self.form.show_choices(replace(now, span=before.span, keep=before.keep))
 
     # ------------------------------------------------------------------------------------------------- the rest
 
@@ -412,12 +445,12 @@ class PlanPane(QWidget):
 
     def _on_choices_changed(self) -> None:
         """With a plan on the page, the page follows what is chosen."""
-        if self._preview is not None or self._work.runs:
+        if self._preview is not None or self.works:
             self.work_out()
 
     def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
-        left_off = self._work.runs
-        self._work.stop()
+        left_off = self._work.runs and not self._plans
+        self._stop()
         if left_off or self._plans or self._preview is not None:
             self._forget_plans()
         if left_off:
@@ -437,8 +470,8 @@ class PlanPane(QWidget):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape leaves off, or drops the plan; Enter takes it; on a button Enter presses the button."""
         focus = self.focusWidget()
-        if event.key() == Qt.Key.Key_Escape and (self._work.runs or self._plans):
-            if self._work.runs and not self._plans:
+        if event.key() == Qt.Key.Key_Escape and (self.works or self._plans):
+            if self.works and not self._plans:
                 self.cancel()
             else:
                 self.drop()
@@ -459,8 +492,13 @@ class PlanPane(QWidget):
         self._fit_list()
 
     def _fit_list(self) -> None:
-        """As high as its rows, so that the pane scrolls and not the list in it."""
-        rows = sum(self.list.sizeHintForRow(row) for row in range(self.list.count()))
+        """As high as its rows and these as high as their words, so that the pane scrolls and not the list in it."""
+        room = QRect(0, 0, self.list.viewport().width() - 2 * ROW_PAD, 10_000)
+        rows = 0
+        for item in (self.list.item(row) for row in range(self.list.count())):
+            height = self.list.fontMetrics().boundingRect(room, Qt.TextFlag.TextWordWrap, item.text()).height()
+            item.setSizeHint(QSize(room.width(), height + ROW_PAD))
+            rows += max(height + ROW_PAD, LEAST_ROW)
         self.list.setFixedHeight(rows + 2 * self.list.frameWidth() + 4)
 
 

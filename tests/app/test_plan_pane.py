@@ -10,6 +10,7 @@ import pytest
 from immutabledict import immutabledict
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QTabBar
 
 from app.main_window import MainWindow
 from app.plan_choices import Choices, Span
@@ -20,7 +21,6 @@ from app.settings import Settings
 from core import planner
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, Bowing, Join, Mark
-from core.check import Severity
 from core.lesson import Lesson
 from core.planner import Flow, pose, score
 from core.reading.abc import read_abc
@@ -299,6 +299,8 @@ def test_mending_from_here_keeps_all_before_and_bows_the_rest(bare, wait):
     assert bare.plan.form.choices.span is Span.ONWARD
     assert "b1n3" in after.joins
     assert "b3n2" not in after.marks
+    bare.plan.take()
+    assert bare.plan.form.choices == Choices()
 
 
 def test_only_the_selected_bars_change(bare, wait):
@@ -478,10 +480,28 @@ def test_which_accents_suit_is_a_row_a_plan_and_a_row_sets_the_accents(bare, wai
 
 
 def test_findings_and_planner_stand_side_by_side_only_when_it_is_open(bare):
-    assert not bare._tabs.tabBar().isVisible()
+    assert not bare.tabs.tabs.isVisible()
     bare.actions_by_name["planner"].trigger()
-    assert bare._tabs.tabBar().isVisible()
-    assert bare._tabs.currentWidget() is bare.plan
+    assert bare.tabs.tabs.isVisible()
+    assert bare.tabs.current is bare.plan
     assert bare.plan.form.accents.hasFocus()
-    bare.side_list.finding_chosen.emit(None)
-    bare.page.mark_notes((), Severity.NOTE)
+    QTest.mouseClick(bare.tabs.tabs, LEFT, pos=bare.tabs.tabs.tabRect(0).center())
+    assert bare.side_list.isVisible()
+    QTest.mouseClick(bare.tabs.tabs.tabButton(1, QTabBar.ButtonPosition.RightSide), LEFT)
+    assert not bare.tabs.tabs.isVisible()
+    assert not bare.actions_by_name["planner"].isChecked()
+
+
+def test_the_keyboard_reaches_every_control_of_the_planner(bare):
+    bare.actions_by_name["planner"].trigger()
+    bare.plan.form.limits_button.click()
+    bare.page.setFocus()
+    reached = set()
+    for _ in range(60):
+        reached.add(bare.focusWidget())
+        QTest.keyClick(bare.focusWidget(), Key.Key_Tab)
+    form, pane = bare.plan.form, bare.plan
+    assert reached >= {
+        bare.page, bare.tabs.tabs, form.accents, form.flow, form.span, form.keep, form.limits_button, form.most_notes,
+        form.longest, pane.work_button, pane.suits_button, pane.versions_button,
+    }  # fmt: skip

@@ -1,0 +1,85 @@
+"""Panes in one place beside the page, with a tab for each; the first alone needs no tab.
+
+``QTabWidget`` would keep the keyboard on its tabs while they are hidden.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QStackedWidget, QTabBar, QToolButton, QVBoxLayout, QWidget
+
+
+class SideTabs(QWidget):
+    """One pane that is always there, and others that come and go.
+
+    Args:
+        first: The pane that is always there.
+        others: Panes that are hidden at first.
+        names: What stands on the tabs, the first pane's first.
+
+    Signals:
+        close_wanted: The pane whose close button was pressed.
+    """
+
+    close_wanted = Signal(QWidget)
+
+    def __init__(
+        self, first: QWidget, others: Sequence[QWidget], names: Sequence[str], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._names = dict(zip((first, *others), names, strict=True))
+        self._panes = [first]  # those with a tab
+        self.tabs = QTabBar()
+        self.tabs.setAccessibleName("Panes beside the page")
+        self.tabs.setDrawBase(True)
+        self.tabs.setExpanding(False)
+        self._stack = QStackedWidget()
+        for pane in self._names:
+            self._stack.addWidget(pane)
+        self.tabs.addTab(names[0])
+        self.tabs.hide()
+        self.tabs.currentChanged.connect(self._on_chosen)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.tabs)
+        column.addWidget(self._stack, 1)
+
+    @property
+    def current(self) -> QWidget:
+        """The pane in sight."""
+        return self._stack.currentWidget()
+
+    def has(self, pane: QWidget) -> bool:
+        """Whether a pane has a tab."""
+        return pane in self._panes
+
+    def choose(self, pane: QWidget) -> None:
+        """Bring a pane into sight; one that was hidden gets its tab."""
+        if not self.has(pane):
+            self._panes.append(pane)
+            place = self.tabs.addTab(self._names[pane])
+            close = QToolButton()
+            close.setText("×")
+            close.setAccessibleName(f"Close {self._names[pane]}")
+            close.setToolTip(close.accessibleName())
+            close.clicked.connect(lambda: self.close_wanted.emit(pane))
+            self.tabs.setTabButton(place, QTabBar.ButtonPosition.RightSide, close)
+            self.tabs.show()
+        self.tabs.setCurrentIndex(self._panes.index(pane))
+        self._stack.setCurrentWidget(pane)
+
+    def close_pane(self, pane: QWidget) -> None:
+        """Hide a pane and take its tab away."""
+        if self.has(pane):
+            place = self._panes.index(pane)
+            self._panes.remove(pane)
+            self.tabs.removeTab(place)
+            self.tabs.setVisible(len(self._panes) > 1)
+            self._on_chosen(self.tabs.currentIndex())
+
+    def _on_chosen(self, place: int) -> None:
+        if 0 <= place < len(self._panes):
+            self._stack.setCurrentWidget(self._panes[place])
