@@ -87,7 +87,7 @@ class Document(QObject):
 
     def foresee(self, bowing: Bowing) -> Report:
         """Check what may become the shown bowing next, so that its report is at hand if it does."""
-        return self._report_on(self._open_state().lesson, bowing)
+        return self._report_on(self._open_state().lesson, bowing).worked_out()
 
     def _report_on(self, lesson: Lesson, bowing: Bowing) -> Report:
         key = (id(lesson.tune), bowing, lesson.quiet, lesson.reach, lesson.tuning)

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
+from functools import cached_property
 
 from core.accents import Accents, Met
 from core.bowing import Bowing
@@ -48,17 +49,17 @@ class Totals:
 
 @dataclass(frozen=True)
 class Report:
-    """What a check found.
+    """What a check finds, each part of it worked out when it is first asked for, and then kept.
+
+    All of it follows from what is checked, and so reports are equal where that is.
 
     Attributes:
-        view: What was checked.
-        findings: By first bar, then in the order of ``RULES``.
-        totals: Counts.
+        view: What is checked.
+        quiet: Rules to tell as notes or not at all.
     """
 
-    view: View = field(repr=False)
-    findings: tuple[Finding, ...]
-    totals: Totals
+    view: View
+    quiet: Quiet
 
     @property
     def strokes(self) -> Strokes:
@@ -72,8 +73,42 @@ class Report:
 
     @property
     def reach(self) -> Reach:
-        """The way of the bow: longest stroke, bow used, where it stands. Worked out when it is first asked for."""
+        """The way of the bow: longest stroke, bow used, where it stands."""
         return self.view.reach
+
+    def worked_out(self) -> Report:
+        """This report, findings and totals at hand."""
+        _ = self.findings, self.totals
+        return self
+
+    @cached_property
+    def findings(self) -> tuple[Finding, ...]:
+        """By first bar, then in the order of ``RULES``."""
+        findings = [
+            finding if told_as is finding.severity else replace(finding, severity=told_as)
+            for rule_id, rule in RULES.items()
+            if self.quiet.get(rule_id, Severity.FAULT)
+            for finding in rule.function(self.view)
+            if (told_as := turned_down(finding.severity, rule_id, self.quiet))
+        ]
+        findings.sort(key=lambda finding: _sort_key(self.view.tune, finding))
+        return tuple(findings)
+
+    @cached_property
+    def totals(self) -> Totals:
+        """Counts, of which nothing is turned down."""
+        strokes, accents = self.strokes, self.accents
+        return Totals(
+            strokes=sum([sum(of_bar.starts) for of_bar in strokes.visits]),
+            slurs=slurs.count(self.view),
+            retakes=sum([sum(of_bar.retakes) for of_bar in strokes.visits]),
+            driven=accents.count(Met.DRIVEN),
+            up=accents.count(Met.UP),
+            buried=accents.count(Met.BURIED),
+            unstruck=accents.count(Met.UNSTRUCK),
+            consistency=returns.consistency(self.view),
+            comes_round=strokes.comes_round,
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -231,7 +266,7 @@ def check(
     reach_settings: ReachSettings = ORDINARY,
     tuning: Tuning = STANDARD,
 ) -> Report:
-    """Check a bowing by every rule.
+    """Check a bowing by every rule, as far as the report is asked for.
 
     Args:
         tune: The tune.
@@ -240,28 +275,7 @@ def check(
         reach_settings: What is assumed of bow and tempo.
         tuning: How the fiddle is tuned.
     """
-    view = View(tune, bowing, reach_settings, tuning)
-    strokes, accents = view.strokes, view.accents
-    findings = [
-        finding if told_as is finding.severity else replace(finding, severity=told_as)
-        for rule_id, rule in RULES.items()
-        if quiet.get(rule_id, Severity.FAULT)
-        for finding in rule.function(view)
-        if (told_as := turned_down(finding.severity, rule_id, quiet))
-    ]
-    findings.sort(key=lambda finding: _sort_key(tune, finding))
-    totals = Totals(
-        strokes=sum([sum(of_bar.starts) for of_bar in strokes.visits]),
-        slurs=slurs.count(view),
-        retakes=sum([sum(of_bar.retakes) for of_bar in strokes.visits]),
-        driven=accents.count(Met.DRIVEN),
-        up=accents.count(Met.UP),
-        buried=accents.count(Met.BURIED),
-        unstruck=accents.count(Met.UNSTRUCK),
-        consistency=returns.consistency(view),
-        comes_round=strokes.comes_round,
-    )
-    return Report(view, tuple(findings), totals)
+    return Report(View(tune, bowing, reach_settings, tuning), quiet)
 
 
 def _sort_key(tune: Tune, finding: Finding) -> tuple[int, int, int, int]:

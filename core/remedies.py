@@ -15,8 +15,10 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache, partial
+from math import inf
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
+from core.accents import Met
 from core.bowing import Bowing, Join, can_join, join, next_struck, separate, stroke_notes
 from core.check import RULES, Report, check
 from core.checks import words
@@ -90,21 +92,26 @@ def remedies(
         return finding.remedies[:at_most]
     before = judge(tune, bowing)
     changes = sorted(_changes(tune, bowing, finding, before.strokes), key=lambda change: change.cost)
-    found: list[tuple[int, Remedy]] = []
+    found: list[tuple[int, Remedy]] = []  # the best up to now
     own: list[Remedy] = []
     for change in changes[:MOST_TRIED]:
-        changed = change.remedy.edit(tune, bowing)
-        if _is_told(finding, tune, changed):
+        enough = found[-1][0] if len(found) >= at_most > 0 else inf
+        if change.cost + _least_gain(before) >= enough:
+            break
+        after = judge(tune, change.remedy.edit(tune, bowing))
+        if _is_told(finding, after.view):
             continue
-        after = judge(tune, changed)
-        if warns_of_more(before, after):
+        if misses_more(before, after):
+            if change.remedy in finding.remedies and not found and not warns_of_more(before, after):
+                own.append(change.remedy)
             continue
-        if not misses_more(before, after):
+        if change.cost + _least_gain(before, after) >= enough:
+            continue
+        if not warns_of_more(before, after):
             found.append((change.cost + gain(before, after), change.remedy))
-        elif change.remedy in finding.remedies:
-            own.append(change.remedy)
-    found.sort(key=lambda item: item[0])
-    return tuple(remedy for _, remedy in found[:at_most]) or tuple(own)
+            found.sort(key=lambda item: item[0])
+            del found[at_most:]
+    return tuple(remedy for _, remedy in found) or tuple(own)
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,21 +132,30 @@ def misses_more(before: Report, after: Report) -> bool:
     return _missed(after) > _missed(before)
 
 
-def _is_told(finding: Finding, tune: Tune, bowing: Bowing) -> bool:
+def _is_told(finding: Finding, view: View) -> bool:
     """Whether the rule still finds something at the same notes."""
-    view = View(tune, bowing)
     notes = set(finding.notes)
     return any(not notes.isdisjoint(other.notes) for other in RULES[finding.rule].function(view))
 
 
 def gain(before: Report, after: Report) -> int:
     """What else a change costs (positive) or gains (negative)."""
-    notes = [sum(finding.severity is Severity.NOTE for finding in report.findings) for report in (before, after)]
-    return COSTS.missed * (_missed(after) - _missed(before)) + COSTS.told * (notes[1] - notes[0])
+    notes = _notes(after) - _notes(before)
+    return COSTS.missed * (_missed(after) - _missed(before)) + COSTS.told * notes
+
+
+def _least_gain(before: Report, after: Report | None = None) -> int:
+    """What a change costs or gains at the least, before its findings (or, without a report, anything) are known."""
+    missed = _missed(after) if after is not None else 0
+    return COSTS.missed * (missed - _missed(before)) - COSTS.told * _notes(before)
+
+
+def _notes(report: Report) -> int:
+    return sum(finding.severity is Severity.NOTE for finding in report.findings)
 
 
 def _missed(report: Report) -> int:
-    return report.totals.up + report.totals.buried
+    return report.accents.count(Met.UP) + report.accents.count(Met.BURIED)
 
 
 def _warned(report: Report) -> set[tuple[str, str]]:

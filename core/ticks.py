@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from itertools import accumulate, chain
 from math import lcm
-from typing import TypeAlias
+from typing import NamedTuple, TypeAlias
 
 from core.once import once
 from core.tune import Meter, Tune
@@ -20,8 +20,7 @@ _Ratio: TypeAlias = tuple[int, int]
 _Notes: TypeAlias = tuple[tuple[_Ratio, bool, bool], ...]  # lengths in quarters, which are rests, which are held
 
 
-@dataclass(frozen=True, slots=True)
-class BarTicks:
+class BarTicks(NamedTuple):
     """The rhythm of one bar, in ticks.
 
     Attributes:
@@ -82,20 +81,20 @@ def ticks(tune: Tune) -> Ticks:
         kinds.append(numbers.setdefault((notes, bar.start.as_integer_ratio(), meter_number), len(numbers)))
     full_bars = [(meter, meter.bar_length) for meter in meters]
     denominators = {bottom for notes, _, _ in numbers for (_, bottom), _, _ in notes}
-    denominators.update(bottom for _, (_, bottom), _ in numbers)
-    denominators.update(length.denominator for _, length in full_bars if length is not None)
+    denominators.update([bottom for _, (_, bottom), _ in numbers])
+    denominators.update([length.denominator for _, length in full_bars if length is not None])
     per_quarter = lcm(*denominators)
-
-    def count(top: int, bottom: int) -> int:
-        return top * (per_quarter // bottom)
-
-    full = [None if length is None else count(*length.as_integer_ratio()) for _, length in full_bars]
+    unit = {denominator: per_quarter // denominator for denominator in denominators}
+    full = [None if length is None else length.numerator * unit[length.denominator] for _, length in full_bars]
     rhythms = []
-    for notes, start, meter_number in numbers:
-        lengths = tuple([count(*length) for length, _, _ in notes])
+    for notes, (top, bottom), meter_number in numbers:
+        lengths = tuple([top * unit[bottom] for (top, bottom), _, _ in notes])
         rests, held = tuple([rest for _, rest, _ in notes]), tuple([held for _, _, held in notes])
         sounding = tuple([length for length, rest in zip(lengths, rests, strict=True) if not rest])
-        ends = tuple(accumulate(lengths))
-        meter = full_bars[meter_number][0]
-        rhythms.append(BarTicks(meter, count(*start), lengths, ends, full[meter_number], rests, held, sounding))
+        rhythms.append(
+            BarTicks(
+                full_bars[meter_number][0], top * unit[bottom], lengths, tuple(accumulate(lengths)), full[meter_number],
+                rests, held, sounding,
+            )
+        )  # fmt: skip
     return Ticks(per_quarter, tuple(rhythms), tuple(kinds), tuple([rhythms[kind] for kind in kinds]))

@@ -46,8 +46,10 @@ def bars(tune: Tune, indexes: Iterable[int]) -> str:
         pick-up inside the tune is not named where the bar that it leads to is.
     """
     chosen = sorted(set(indexes))
-    numbers = sorted({tune.bars[index].number for index in chosen if not tune.bars[index].is_pickup})
     pickups = [index for index in chosen if tune.bars[index].is_pickup]
+    numbers = sorted({tune.bars[index].number for index in chosen if index not in pickups})
+    if len(numbers) == len(chosen) == 1:
+        return f"bar {numbers[0]}"
     names = []
     for index in pickups:
         if index == 0:

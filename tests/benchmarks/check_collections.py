@@ -35,7 +35,7 @@ def main() -> None:
         began = perf_counter()
         lessons = read_abc(source.text).lessons
         read = perf_counter()
-        reports = [(lesson, check_lesson(lesson, lesson.bowings[0])) for lesson in lessons]
+        reports = [(lesson, check_lesson(lesson, lesson.bowings[0]).worked_out()) for lesson in lessons]
         checked = perf_counter()
         reading.append(1000 * (read - began))
         checking.append(1000 * (checked - read))

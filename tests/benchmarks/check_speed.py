@@ -36,7 +36,7 @@ def _median(cases: list[tuple[Tune, Bowing]]) -> float:
     times = []
     for tune, bowing in cases:
         began = perf_counter()
-        check(tune, bowing)
+        check(tune, bowing).worked_out()
         times.append(1000 * (perf_counter() - began))
     return median(times)
 

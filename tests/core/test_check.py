@@ -1,3 +1,5 @@
+import pickle
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import replace
 from fractions import Fraction
 
@@ -23,6 +25,35 @@ def report(text: str, plan: str = "none") -> Report:
 
 def told(text: str, plan: str = "none") -> list[str]:
     return [finding.text for finding in report(text, plan).findings]
+
+
+class TestReports:
+    """What is worked out only when it is asked for is the same whenever that is."""
+
+    def test_what_was_worked_out_is_kept(self) -> None:
+        found = report(SEVEN * 2)
+        assert found.findings is found.findings
+        assert found.worked_out() is found
+
+    def test_reports_of_the_same_are_equal_however_much_was_asked_of_them(self) -> None:
+        asked, fresh = report(SEVEN).worked_out(), report(SEVEN)
+        assert asked == fresh
+        assert asked != report(EIGHT)
+        assert (asked.findings, asked.totals) == (fresh.findings, fresh.totals)
+
+    def test_a_report_can_be_copied_and_sent(self) -> None:
+        found = report(SEVEN * 2, "on-beat").worked_out()
+        sent = pickle.loads(pickle.dumps(found))
+        assert sent == found
+        assert (sent.findings, sent.strokes.played, sent.accents.met) == (
+            found.findings, found.strokes.played, found.accents.met,
+        )  # fmt: skip
+
+    def test_threads_are_told_the_same(self) -> None:
+        found = report(SEVEN * 8, "on-beat")
+        with ThreadPoolExecutor(4) as threads:
+            told_each = list(threads.map(lambda _: (found.findings, found.totals, found.reach.moves), range(8)))
+        assert told_each == told_each[:1] * 8
 
 
 class TestTheTableOfRules:

@@ -1,4 +1,4 @@
-from dataclasses import replace
+from functools import cached_property
 
 import pytest
 
@@ -139,15 +139,20 @@ class TestWhatIsNotSearched:
         tune, bowing = bowed("|:A4B2c2|d4f4:|", accents=parse_plan("none"))
         (finding,) = check(tune, bowing).findings
 
-        def strict(tune: Tune, bowing: Bowing) -> Report:
+        class Strict(Report):
             """Warns of every slur."""
-            report = check(tune, bowing)
-            slurs = tuple(
-                Finding("redundant-mark", Severity.WARNING, (1,), None, (note_id,), "") for note_id in bowing.joins
-            )
-            return replace(report, findings=(*report.findings, *slurs))
 
-        assert [remedy.label for remedy in remedies(tune, bowing, finding, strict)] == [
+            @cached_property
+            def findings(self) -> tuple[Finding, ...]:
+                joins = self.view.bowing.joins
+                slurs = (Finding("redundant-mark", Severity.WARNING, (1,), None, (note_id,), "") for note_id in joins)
+                return (*super().findings, *slurs)
+
+        def judge(tune: Tune, bowing: Bowing) -> Report:
+            report = check(tune, bowing)
+            return Strict(report.view, report.quiet)
+
+        assert [remedy.label for remedy in remedies(tune, bowing, finding, judge)] == [
             "Take the first note of bar 1 down every time"
         ]
 

@@ -2,12 +2,15 @@ from dataclasses import replace
 from itertools import product
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from core.bowing import Bow, Bowing, Grace, Join, Ornament, Signs, fix_bow, join, set_signs
 from core.order import Visit
-from core.strokes import EFFECTS, NEXT_BOW, STEP_OF_JOIN, Step, work_out
+from core.strokes import EFFECTS, NEXT_BOW, STEP_OF_JOIN, STEP_OF_MARK, Step, work_out
 from core.tune import Tune
 from tests.core.builders import bowed, bows
+from tests.property.strategies import bowings, tunes
 
 
 def directions(text: str, meter: str = "4/4") -> str:
@@ -18,6 +21,7 @@ def test_the_tables_are_complete() -> None:
     assert set(NEXT_BOW) == set(product(Bow, Step))
     assert set(EFFECTS) == set(Step)
     assert set(STEP_OF_JOIN) == set(Join)
+    assert set(STEP_OF_MARK) == set(Bow)
 
 
 def test_strokes_alternate_and_slurs_keep_the_direction() -> None:
@@ -226,3 +230,20 @@ class TestAfterAnotherTune:
         bowing = replace(bowing, retakes=frozenset({"b0n1"}))
         assert work_out(tune, bowing, after=Bow.UP).played[0].bow is Bow.UP
         assert work_out(tune, bowing).played[0].bow is Bow.DOWN
+
+
+@given(st.data())
+@settings(max_examples=60, deadline=None)
+def test_bar_by_bar_and_note_by_note_are_the_same(data: st.DataObject) -> None:
+    tune = data.draw(tunes())
+    strokes = work_out(tune, data.draw(bowings(tune)))
+    spelt_out = [
+        strokes.playing(visit, number) for visit, bar in enumerate(strokes.visits) for number in range(len(bar.bows))
+    ]
+    assert tuple(spelt_out) == strokes.played
+    assert {note: tuple(one.bow for one in passes) for note, passes in strokes.by_note.items()} == {
+        note: directions for note, directions in strokes.bows.items() if directions
+    }
+    assert [sum(of_bar.retakes) for of_bar in strokes.visits] == [
+        sum(one.retake for one in strokes.played if one.visit == visit) for visit in range(len(strokes.visits))
+    ]
