@@ -327,6 +327,9 @@ def _rhythm(times: BarTicks) -> _Rhythm:
     before = (False, *times.rests[:-1])
     after_rest = tuple([rested for rested, rest in zip(before, times.rests, strict=False) if not rest])
     rhythm = _Rhythm(held, after_rest, bool(times.rests) and not times.rests[0], ((), ()))
+    if not any(held):
+        news = (Step.NEW,) * len(held)
+        return rhythm._replace(unsaid=(news, news))
     nameless = [""] * len(held)
     apart, going_on = (_steps(nameless, rhythm, NOTHING_SAID, on, 1, begun=True) for on in (False, True))
     return rhythm._replace(unsaid=(apart, going_on))
