@@ -25,6 +25,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QLabel, QSizePolicy, 
 from app.bow_trace_painting import PAD, Scale, TracePainter
 from app.bow_words import leg_sentence, reach_sentences
 from app.document import Document, State
+from app.plan_preview import PlanPreview
 from app.theme import LIGHT, Theme
 from core.bow_way import BowWay, Out, bow_way
 from core.strokes import Strokes
@@ -51,6 +52,7 @@ class BowTrace(QWidget):
     def __init__(self, document: Document, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._document = document
+        self._plan: PlanPreview | None = None
         self._stale = True
         self._note = ""
         self._frame = QTimer(self, singleShot=True, interval=FRAME_MS)
@@ -87,6 +89,13 @@ class BowTrace(QWidget):
             self._refresh()
             self.view.show_note(self._note)
 
+    def show_plan(self, plan: PlanPreview | None) -> None:
+        """Show the way of a previewed bowing, as the page does; None for that of the document's own."""
+        if plan is not self._plan:
+            self._plan = plan
+            self._stale = True
+            self._frame.start()
+
     def set_theme(self, theme: Theme) -> None:
         """Take other colours."""
         self.view.set_theme(theme)
@@ -100,6 +109,7 @@ class BowTrace(QWidget):
         self.note_wanted.emit(note_id)
 
     def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
+        self._plan = None
         self._stale = True
         self._frame.start()
 
@@ -108,7 +118,8 @@ class BowTrace(QWidget):
         if not self._stale or state is None:
             return
         self._stale = False
-        report = self._document.report()
+        plan = self._plan
+        report = self._document.report() if plan is None else self._document.foresee(plan.bowing)
         self.caption.setText(reach_sentences(state.tune, report.strokes, report.reach))
         self.caption.setToolTip(self.caption.text())
         self.view.show_way(state.tune, report.strokes, bow_way(state.tune, report.strokes, report.reach))

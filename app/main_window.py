@@ -535,6 +535,7 @@ class MainWindow(QMainWindow):
 
     def _on_plan_previewed(self, preview: PlanPreview | None) -> None:
         self.page.show_plan(preview)
+        self.trace.show_plan(preview)
         self.banner.show_preview(preview)
         self._show_stack_texts()
         self._enable_taking()

@@ -136,6 +136,14 @@ def test_the_button_of_the_pane_does_the_same(bare, wait):
     assert bare.page.plan is not None
 
 
+def test_the_way_of_the_bow_follows_the_preview(qtbot, planned):
+    planned.trace.catch_up()
+    seen = planned.trace.view.way
+    planned.plan.drop()
+    planned.trace.catch_up()
+    assert planned.trace.view.way != seen
+
+
 # ------------------------------------------------------------------------------------------------- taking
 
 
