@@ -145,12 +145,14 @@ class Handling(RuleBasedStateMachine):
             self._save(place, self.books[place])
 
     @precondition(lambda self: self.books)
-    @rule(data=st.data())
-    def delete_a_book(self, data: st.DataObject) -> None:
+    @rule(data=st.data(), scan_between=st.booleans())
+    def delete_a_book(self, data: st.DataObject, scan_between: bool) -> None:
         place = data.draw(st.sampled_from(sorted(self.books)))
         if not any(tune.rewritten or tune.retitled for tune in self.books[place]):
             self.limbo.append(self.books[place])
             self._save(place, [])
+            if scan_between:
+                self.scan_the_folder()
 
     @precondition(lambda self: self.limbo)
     @rule(place=st.sampled_from(PLACES))
@@ -169,6 +171,7 @@ class Handling(RuleBasedStateMachine):
             tune.on_shelf = any(tune in tunes for tunes in self.books.values())
             tune.moved = tune.retitled = tune.rewritten = False
         self._look()
+        self._speak_of_new_tunes()
 
     @rule(data=st.data(), status=st.sampled_from(STATUSES), tag=st.sampled_from("xyz"), on=st.booleans())
     def say_something(self, data: st.DataObject, status: str, tag: str, on: bool) -> None:
@@ -205,6 +208,14 @@ class Handling(RuleBasedStateMachine):
         expected = {tune.title: (tune.status, tune.tags) for tunes in self.books.values() for tune in tunes}
         assert found == expected
 
+    def _speak_of_new_tunes(self) -> None:
+        """Every tune has a tag of its own from the first scan on, so that none can be lost unnoticed."""
+        for entry in find(self._catalogue).entries:
+            tune = next(tune for tunes in self.books.values() for tune in tunes if tune.title == entry.title)
+            if not tune.tags:
+                tune.tags = frozenset({f"of {tune.serial}"})
+                change_tags(self._catalogue, entry.id, tune.tags)
+
     def _save(self, place: str, tunes: list[Tune]) -> None:
         path = self._folder / place
         if not tunes:
@@ -220,6 +231,6 @@ class Handling(RuleBasedStateMachine):
 
 TestShelf = Handling.TestCase
 TestShelf.settings = settings(
-    max_examples=12, stateful_step_count=20, deadline=None,
+    max_examples=12, stateful_step_count=30, deadline=None,
     suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much],
 )  # fmt: skip
