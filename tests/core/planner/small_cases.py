@@ -46,6 +46,7 @@ WEIGHTS = (
     Weights(join=1, equal_pitches=0, retake_over_rest=0, leap=7),
     Weights(join=0, equal_pitches=0, over_bar_line=0, into_beat=0, leap=0, retake=0, retake_over_rest=0),
     Weights(join=3, retake=3, retake_over_rest=100, stroke_of_one=40),
+    Weights(join=0, equal_pitches=1, over_bar_line=0, stroke_of_one=100, stroke_of_four=0, each_note_more=0),  # long
 )
 SOMETIMES, SELDOM = (False, False, False, True), (False,) * 9 + (True,)
 

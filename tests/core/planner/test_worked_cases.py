@@ -6,13 +6,14 @@ A slur costs 10, into a beat 3 more, over a bar line 5 more, over equal pitches 
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, Mark
-from core.planner import PlannerSettings, RefusedPlanError, Score, plan_bowing, pose, score
+from core.planner import Flow, PlannerSettings, RefusedPlanError, Score, Weights, plan_bowing, pose, score
 from tests.core.builders import bowed, bows
 
 ON_BEAT, BACKBEAT, NO_PLAN = (AccentPlan(kind) for kind in (PlanKind.ON_BEAT, PlanKind.BACKBEAT, PlanKind.NONE))
@@ -121,6 +122,15 @@ def test_three_equal_notes_are_not_slurred_where_a_stroke_may_last_one_beat_only
     text, score_of = planned("A2 c2 d2 | B2 d2 e2 |]", "3/4", settings=PlannerSettings(longest=Fraction(1, 3)))
     assert score_of == (1, 0, 0)
     assert "=" not in text
+
+
+def test_smooth_bowing_takes_three_in_a_stroke_or_two_where_two_are_the_most() -> None:
+    # Four joins at 1 each, the bar's first note accented. In twos: two joins and two single notes at 8 each, as three
+    # strokes would not come round.
+    first = AccentPlan(PlanKind.PLACES, (Fraction(0),))
+    cheap = PlannerSettings(Flow.SMOOTH, most_notes=3, weights=Weights(join=1))
+    assert planned("ABc dcB |]", "6/8", first, settings=cheap) == ("D=D=D U=U=U", (0, 0, 4))
+    assert planned("ABc dcB |]", "6/8", first, settings=replace(cheap, most_notes=2))[1] == (0, 0, 18)
 
 
 def test_a_kept_slur_is_answered_by_another() -> None:
