@@ -82,7 +82,7 @@ from core.lesson import Lesson
 from core.reading import Reading, read_file
 from core.shelf.search import Entry, lesson_of
 
-SIDE_WIDTH = 350
+SIDE_WIDTH, SIDE_LEAST = 350, 280
 FIRST_SIZE = (1280, 820)
 LEAST_PAGE = 160  # pixels of height
 PASTED = "The pasted text"
@@ -153,7 +153,7 @@ class MainWindow(QMainWindow):
         column.setSpacing(0)
         column.addWidget(self.bowings)
         column.addWidget(self.tabs, 1)
-        right.setMinimumWidth(280)
+        self.bowings.setMinimumWidth(SIDE_LEAST)  # panes below may need more
         self._splitter = QSplitter(Qt.Orientation.Horizontal)
         self._splitter.addWidget(left)
         self._splitter.addWidget(right)

@@ -14,10 +14,10 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QGridLayout,
     QLabel,
+    QPushButton,
     QSizePolicy,
     QSlider,
     QSpinBox,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
@@ -28,7 +28,12 @@ from app.settings import Settings
 from core.accent_plan import AccentPlan
 from core.planner import Flow
 
+LIMITS = "Limits of a stroke"
 FEWEST_NOTES, MOST_NOTES = 2, 16
+FLOW_SIDES = (
+    ("fewest", Qt.AlignmentFlag.AlignLeft), ("some", Qt.AlignmentFlag.AlignHCenter),
+    ("smooth", Qt.AlignmentFlag.AlignRight),
+)  # fmt: skip
 KEEP = ("keep", "afresh")
 
 
@@ -53,8 +58,6 @@ class PlanForm(QWidget):
         self.flow = QSlider(Qt.Orientation.Horizontal)
         self.flow.setRange(min(Flow), max(Flow))
         self.flow.setPageStep(1)
-        self.flow.setTickPosition(QSlider.TickPosition.TicksBelow)
-        self.flow.setTickInterval(1)
         self.flow.setAccessibleName("How much is slurred")
         self.span = QComboBox()
         self.span.setAccessibleName("Which bars may change")
@@ -71,11 +74,10 @@ class PlanForm(QWidget):
             self.longest.addItem(text, share)
         for box in (self.accents, self.span, self.longest):
             box.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.limits_button = QToolButton()
-        self.limits_button.setText("Limits of a stroke")
+        self.limits_button = QPushButton()
+        self.limits_button.setProperty("rank", "link")
         self.limits_button.setCheckable(True)
-        self.limits_button.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-        self.limits_button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.limits_button.setAccessibleName(LIMITS)
         self.limits = QWidget()
         self._lay_out()
         self.restore()
@@ -98,13 +100,12 @@ class PlanForm(QWidget):
         grid = QGridLayout(ends)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setVerticalSpacing(0)
-        grid.addWidget(self.flow, 0, 0, 1, 2)
-        for column, (flow, side) in enumerate(
-            ((Flow.FEWEST_SLURS, Qt.AlignmentFlag.AlignLeft), (Flow.SMOOTH, Qt.AlignmentFlag.AlignRight))
-        ):
-            end = QLabel(FLOWS[flow])
-            end.setProperty("rank", "quiet")
-            grid.addWidget(end, 1, column, side)
+        grid.addWidget(self.flow, 0, 0, 1, len(FLOW_SIDES))
+        for column, (text, side) in enumerate(FLOW_SIDES):
+            place = QLabel(text)
+            place.setProperty("rank", "quiet")
+            grid.addWidget(place, 1, column, side)
+            grid.setColumnStretch(column, 1)
         rows.addRow("S&lurs", ends)
         rows.labelForField(ends).setBuddy(self.flow)
         rows.addRow("Ba&rs", self.span)
@@ -192,7 +193,7 @@ class PlanForm(QWidget):
 
     def _fold(self) -> None:
         unfolded = self.limits_button.isChecked()
-        self.limits_button.setArrowType(Qt.ArrowType.DownArrow if unfolded else Qt.ArrowType.RightArrow)
+        self.limits_button.setText(f"{'▾' if unfolded else '▸'} {LIMITS}")
         self.limits.setVisible(unfolded)
 
     @contextmanager

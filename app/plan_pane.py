@@ -41,7 +41,7 @@ from core.lesson import Lesson, add_bowing
 from core.planner import Plan
 
 AFTER_PAINT_MS = 40  # lets the best plan be painted before the search for others takes a share of the time
-ROW_PAD, LEAST_ROW = 9, 26  # pixels beside and around the words of a row; as the style has it
+ROW_PAD = 10  # pixels beside and around the words of a row
 
 NOTHING_OPEN = "Open a tune first."
 WORKING = "Working out the bowing …"
@@ -121,6 +121,9 @@ class PlanPane(QWidget):
         self.wait_bar.setFixedHeight(6)
         self.wait = QWidget()
         self.result = _label("What was worked out")
+        self.result.setToolTip(
+            "Accents as played. Breaks: bars bowed unlike most of their like, and retakes at a seam without a rest."
+        )
         self.go_button = _button("", "Go to the bar that the sentence names")
         self.go_button.setProperty("rank", "link")
         self.list = QListWidget()
@@ -487,6 +490,10 @@ class PlanPane(QWidget):
         else:
             super().keyPressEvent(event)
 
+    def minimumSizeHint(self) -> QSize:
+        width = self.scroll.widget().minimumSizeHint().width() + self.scroll.verticalScrollBar().sizeHint().width()
+        return QSize(width, super().minimumSizeHint().height())
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._fit_list()
@@ -498,7 +505,7 @@ class PlanPane(QWidget):
         for item in (self.list.item(row) for row in range(self.list.count())):
             height = self.list.fontMetrics().boundingRect(room, Qt.TextFlag.TextWordWrap, item.text()).height()
             item.setSizeHint(QSize(room.width(), height + ROW_PAD))
-            rows += max(height + ROW_PAD, LEAST_ROW)
+            rows += height + ROW_PAD
         self.list.setFixedHeight(rows + 2 * self.list.frameWidth() + 4)
 
 

@@ -15,11 +15,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.plan_words import accents_text
+from core.accent_plan import PlanKind
 from core.planner import Suited, sentence
 
+NAMES = {PlanKind.ON_BEAT: "On the beat", PlanKind.BACKBEAT: "Backbeat", PlanKind.BY_PHRASE: "By phrase"}
 COLUMNS: tuple[tuple[str, str, Callable[[Suited], object]], ...] = (
-    ("Accents", "Where in the bar the bowing drives", lambda suited: accents_text(suited.plan)),
+    ("Accents", "Where in the bar the bowing drives", lambda suited: NAMES[suited.plan.kind]),
     ("Missed", "Accents not driven, as played", lambda suited: suited.score.missed),
     ("Broken", "Bars bowed unlike their like, and retakes where parts meet", lambda suited: suited.score.broken),
     ("Slurs", "Slurs as written", lambda suited: suited.slurs),
@@ -54,6 +55,7 @@ class SuitsTable(QWidget):
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setTabKeyNavigation(False)
         self.table.setShowGrid(False)
+        self.table.setProperty("rank", "small")
         self.table.setWordWrap(True)
         self.table.currentCellChanged.connect(self._on_row_changed)
         self.sentence = QLabel()
@@ -91,6 +93,8 @@ class SuitsTable(QWidget):
         self.table.resizeRowsToContents()
         rows = sum(self.table.rowHeight(row) for row in range(self.table.rowCount()))
         self.table.setFixedHeight(rows + self.table.horizontalHeader().sizeHint().height() + 4)
+        columns = self.table.sizeHintForColumn(0) + sum(map(self.table.columnWidth, range(1, len(COLUMNS))))
+        self.table.setMinimumWidth(columns + 4)
 
     def resizeEvent(self, event: object) -> None:
         super().resizeEvent(event)

@@ -54,7 +54,7 @@ def met(plan: Plan) -> str:
         driven = "all accents driven"
     else:
         driven = f"{_count(missed, 'accent')} not driven"
-    return f"{driven}, {f'{broken} broken' if broken else 'nothing broken'}"
+    return f"{driven}, {_count(broken, 'break') if broken else 'nothing broken'}"
 
 
 def distance(plan: Plan) -> str:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QStackedWidget, QTabBar, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QSizePolicy, QStackedWidget, QTabBar, QToolButton, QVBoxLayout, QWidget
 
 
 class SideTabs(QWidget):
@@ -38,6 +38,7 @@ class SideTabs(QWidget):
         self._stack = QStackedWidget()
         for pane in self._names:
             self._stack.addWidget(pane)
+        self._show(first)
         self.tabs.addTab(names[0])
         self.tabs.hide()
         self.tabs.currentChanged.connect(self._on_chosen)
@@ -69,7 +70,7 @@ class SideTabs(QWidget):
             self.tabs.setTabButton(place, QTabBar.ButtonPosition.RightSide, close)
             self.tabs.show()
         self.tabs.setCurrentIndex(self._panes.index(pane))
-        self._stack.setCurrentWidget(pane)
+        self._show(pane)
 
     def close_pane(self, pane: QWidget) -> None:
         """Hide a pane and take its tab away."""
@@ -82,4 +83,10 @@ class SideTabs(QWidget):
 
     def _on_chosen(self, place: int) -> None:
         if 0 <= place < len(self._panes):
-            self._stack.setCurrentWidget(self._panes[place])
+            self._show(self._panes[place])
+
+    def _show(self, shown: QWidget) -> None:
+        for pane in self._names:  # those out of sight need no room
+            policy = QSizePolicy.Policy.Preferred if pane is shown else QSizePolicy.Policy.Ignored
+            pane.setSizePolicy(policy, policy)
+        self._stack.setCurrentWidget(shown)

@@ -175,9 +175,15 @@ def style_sheet(theme: Theme) -> str:
                                 text-align: left; padding: 1px 0; }}
     QPushButton[rank="link"]:hover, QPushButton[rank="link"]:focus {{ border-bottom-color: {theme.tint};
                                                                       border-radius: 0; }}
+    QSlider {{ min-height: 20px; }}
+    QSlider::groove:horizontal {{ height: 4px; border-radius: 2px; background: {handle}; }}
+    QSlider::handle:horizontal {{ width: 12px; margin: -6px 0; border: 2px solid {theme.tint}; border-radius: 8px;
+                                  background: {theme.field}; }}
+    QSlider::handle:horizontal:hover, QSlider::handle:horizontal:focus {{ background: {theme.tint}; }}
     QScrollBar {{ background: transparent; border: none; margin: 0; }}
     QScrollBar:vertical {{ width: 12px; }}
     QScrollBar:horizontal {{ height: 12px; }}
+    QTableView[rank="small"] QHeaderView::section {{ padding: 4px 3px; }}
     QScrollBar::handle {{ background: {handle}; border-radius: 4px; margin: 2px; }}
     QScrollBar::handle:vertical {{ min-height: 36px; }}
     QScrollBar::handle:horizontal {{ min-width: 36px; }}

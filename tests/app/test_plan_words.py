@@ -38,7 +38,7 @@ def test_a_faultless_plan_is_told_in_three_numbers():
 
 def test_what_is_missed_and_broken_is_counted():
     best = plan("ABc | rdef", Score(1, 2, 100))
-    assert plan_sentence(best, best) == "1 accent not driven, 2 broken; no slurs, 1 retake; proven best."
+    assert plan_sentence(best, best) == "1 accent not driven, 2 breaks; no slurs, 1 retake; proven best."
 
 
 def test_that_nothing_is_to_be_driven_is_said():
