@@ -94,7 +94,7 @@ def _parser() -> argparse.ArgumentParser:
     from app.shelf_command import add_shelf_parser
 
     add_bow_parser(commands, _plan)
-    add_shelf_parser(commands)
+    add_shelf_parser(commands, _plan)
     sheet = commands.add_parser("sheet", help="print bowings to a PDF file")
     sheet.add_argument("file", metavar="FILE")
     sheet.add_argument("--out", required=True, metavar="OUT.pdf", type=Path)

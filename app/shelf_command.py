@@ -1,4 +1,4 @@
-"""``bowbench shelf add`` and ``bowbench shelf find``; DEVELOPERS.md holds the contract."""
+"""``bowbench shelf add``, ``shelf find`` and ``shelf rank``; DEVELOPERS.md holds the contract."""
 
 from __future__ import annotations
 
@@ -6,9 +6,13 @@ import argparse
 import json
 import shutil
 import sys
+from collections.abc import Callable
+from dataclasses import asdict
+from functools import partial
 from pathlib import Path
 
 from app.shelf_place import default_shelf
+from core.accent_plan import AccentPlan
 from core.shelf.catalogue import Catalogue
 from core.shelf.errors import QueryError, ShelfError, UnusableShelfError
 from core.shelf.paths import to_text
@@ -21,8 +25,10 @@ from core.shelf.search import Entry, count, find
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3  # as ``app.cli`` has them
 
 
-def add_shelf_parser(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    """Add the command with its own commands to those of the program."""
+def add_shelf_parser(
+    commands: argparse._SubParsersAction[argparse.ArgumentParser], plan: Callable[[str], AccentPlan]
+) -> None:
+    """Add the command with its own commands to those of the program; ``plan`` reads an accent plan."""
     shelf = commands.add_parser("shelf", help="keep a catalogue of lessons and tune books, and find tunes in it")
     actions = shelf.add_subparsers(dest="action", required=True)
 
@@ -33,6 +39,18 @@ def add_shelf_parser(commands: argparse._SubParsersAction[argparse.ArgumentParse
                         help="first set the catalogue aside and begin a new one; what you noted is kept")  # fmt: skip
 
     finding = actions.add_parser("find", help="find tunes by words, dance, key, metre or first notes")
+    ranking = actions.add_parser("rank", help="put tunes in the order in which they lie best under an accent plan")
+    ranking.add_argument("--accents", type=plan, default=AccentPlan(), metavar="PLAN",
+                         help="on-beat (where left out), backbeat, by-phrase, or places such as 0,2")  # fmt: skip
+    ranking.add_argument("--at-most", type=_at_most, metavar="N", help="show the best N only")
+    for parser in (finding, ranking):
+        _add_query(parser)
+    for parser in (adding, finding, ranking):
+        parser.add_argument("--shelf", type=Path, metavar="PATH", help="another catalogue than your own")
+
+
+def _add_query(finding: argparse.ArgumentParser) -> None:
+    """Add what says which tunes are meant."""
     finding.add_argument("words", nargs="*", metavar="WORDS", help="beginnings of words in titles, tags and credits")
     finding.add_argument("--dance", default="", help="such as reel, or jig for slip jigs too")
     finding.add_argument("--key", default="", help="D for any mode on D, or D major, Edor, F#m")
@@ -44,19 +62,17 @@ def add_shelf_parser(commands: argparse._SubParsersAction[argparse.ArgumentParse
     finding.add_argument("--status", choices=(*STATUSES, "none"), default="")
     finding.add_argument("--bowing", default="", metavar="NAME", help="words of a bowing's name, or its accent plan")
     finding.add_argument("--json", action="store_true", help="print one JSON object")
-    for parser in (adding, finding):
-        parser.add_argument("--shelf", type=Path, metavar="PATH", help="another catalogue than your own")
 
 
 def run_shelf(options: argparse.Namespace) -> int:
-    """Run ``shelf add`` or ``shelf find``.
+    """Run ``shelf add``, ``shelf find`` or ``shelf rank``.
 
     Returns:
         Exit status.
     """
     path = options.shelf or default_shelf()
     try:
-        return _add(path, options) if options.action == "add" else _find(path, options)
+        return ACTIONS[options.action](path, options)
     except UnusableShelfError as fault:
         _say(f"{fault} “bowbench shelf add --rebuild” does that.")
     except ShelfError as fault:
@@ -94,14 +110,44 @@ def _scan(catalogue: Catalogue, places: list[Path] | None) -> ScanReport:
     return report
 
 
-def _find(path: Path, options: argparse.Namespace) -> int:
-    query = Query(
+def _query(options: argparse.Namespace) -> Query:
+    return Query(
         " ".join(options.words), options.dance, options.key, options.meter, options.notes, options.any_key,
         options.status, tuple(options.tag), options.bowing,
     )  # fmt: skip
+
+
+def _rank(path: Path, options: argparse.Namespace) -> int:
+    from core.shelf.rank import rank  # loads the planner
+
+    on_terminal = sys.stderr.isatty()
+    watch = partial(_show, what="tunes") if on_terminal else lambda _: None
     with Catalogue(path) as catalogue:
         try:
-            entries = find(catalogue, query).entries
+            found = rank(catalogue, options.accents, _query(options), watch=watch)
+        except QueryError as fault:
+            _say(str(fault))
+            return WRONG_CALL
+    if on_terminal:
+        _wipe()
+    for problem in found.problems:
+        _say(str(problem))
+    tunes = found.tunes[: options.at_most]
+    if options.json:
+        told = [{**_entry_json(one.entry), "figures": asdict(one.figures)} for one in tunes]
+        print(json.dumps({"format": "bowbench-rank/1", "accents": str(options.accents), "tunes": told}))
+        return UNREADABLE if found.problems else DONE
+    for one in tunes:
+        figures = one.figures
+        numbers = f"missed {figures.missed}, broken {figures.broken}, {_count(figures.slurs, 'slur')}"
+        print(f"{numbers} in {_count(figures.playings, 'bar')} played — {_line(one.entry)}")
+    return UNREADABLE if found.problems else DONE
+
+
+def _find(path: Path, options: argparse.Namespace) -> int:
+    with Catalogue(path) as catalogue:
+        try:
+            entries = find(catalogue, _query(options)).entries
         except QueryError as fault:
             _say(str(fault))
             return WRONG_CALL
@@ -152,8 +198,8 @@ def _count(number: int, word: str) -> str:
     return f"{number} {word}" if number == 1 else f"{number} {word}s"
 
 
-def _show(progress: Progress) -> None:
-    text = f"{progress.done} of {progress.total} files  {progress.name}" if progress.total else "Looking ..."
+def _show(progress: Progress, what: str = "files") -> None:
+    text = f"{progress.done} of {progress.total} {what}  {progress.name}" if progress.total else "Looking ..."
     width = shutil.get_terminal_size().columns - 1
     print(f"\r{text[:width]:{width}}", end="", file=sys.stderr, flush=True)
 
@@ -164,3 +210,12 @@ def _wipe() -> None:
 
 def _say(text: str) -> None:
     print(text, file=sys.stderr)
+
+
+def _at_most(text: str) -> int:
+    if not text.isdecimal() or not int(text):
+        raise argparse.ArgumentTypeError(f"“{text}” is no number of tunes: expected 1 or more")
+    return int(text)
+
+
+ACTIONS = {"add": _add, "find": _find, "rank": _rank}

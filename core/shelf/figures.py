@@ -6,7 +6,7 @@ that moves keeps them. The three numbers are those by which plans are compared (
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import astuple, dataclass
 
 from core.shelf.catalogue import Catalogue
 
@@ -19,11 +19,15 @@ class Figures:
         missed: Accents with an attack that no new down-bow drives.
         broken: Seams and like bars that do not agree.
         cost: Of its slurs and retakes.
+        slurs: Written strokes of two or more notes.
+        playings: Of bars, once through the tune: what the three numbers add up over.
     """
 
     missed: int
     broken: int
     cost: int
+    slurs: int
+    playings: int
 
 
 def put_figures(catalogue: Catalogue, content: bytes, accents: str, version: int, figures: Figures) -> None:
@@ -34,12 +38,12 @@ def put_figures(catalogue: Catalogue, content: bytes, accents: str, version: int
         accents: The accent plan, as ``str(AccentPlan)`` writes it.
         version: Of the planner; one more whenever it would find other figures.
     """
-    row = (content, accents, version, figures.missed, figures.broken, figures.cost)
+    row = (content, accents, version, *astuple(figures))
     catalogue.write(
         lambda db: db.execute(
-            """INSERT INTO figures VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO UPDATE SET version = excluded.version,
-            missed = excluded.missed, broken = excluded.broken, cost = excluded.cost
-            WHERE excluded.version >= figures.version""",
+            """INSERT INTO figures VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT DO UPDATE SET version = excluded.version,
+            missed = excluded.missed, broken = excluded.broken, cost = excluded.cost, slurs = excluded.slurs,
+            playings = excluded.playings WHERE excluded.version >= figures.version""",
             row,
         )
     )
@@ -47,6 +51,6 @@ def put_figures(catalogue: Catalogue, content: bytes, accents: str, version: int
 
 def figures_of(catalogue: Catalogue, content: bytes, accents: str, version: int) -> Figures | None:
     """The figures of a tune from this version of the planner; None where it has not been planned by it."""
-    question = "SELECT missed, broken, cost FROM figures WHERE content = ? AND accents = ? AND version = ?"
+    question = "SELECT missed, broken, cost, slurs, playings FROM figures WHERE (content, accents, version) = (?, ?, ?)"
     row = catalogue.read(lambda db: db.execute(question, (content, accents, version)).fetchone())
     return Figures(*row) if row is not None else None

@@ -42,7 +42,8 @@ FIRST = (
     # What a planner found out about a tune (core.shelf.figures); version: of the planner.
     """CREATE TABLE figures (
         content BLOB NOT NULL, accents TEXT NOT NULL, version INTEGER NOT NULL, missed INTEGER NOT NULL,
-        broken INTEGER NOT NULL, cost INTEGER NOT NULL, PRIMARY KEY (content, accents)) WITHOUT ROWID""",
+        broken INTEGER NOT NULL, cost INTEGER NOT NULL, slurs INTEGER NOT NULL, playings INTEGER NOT NULL,
+        PRIMARY KEY (content, accents)) WITHOUT ROWID""",
 )
 
 STEPS: tuple[tuple[str, ...], ...] = (FIRST,)

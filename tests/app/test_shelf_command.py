@@ -123,7 +123,7 @@ def test_what_is_on_the_shelf_is_looked_through_again_where_nothing_is_named(run
 @pytest.mark.parametrize(
     "words",
     [("find", "--key", "H"), ("find", "--notes", "xyz"), ("find", "--status", "sold"), ("find", "--meter", "six"),
-     ("add",), ("rank",), ()],
+     ("add",), ("sort",), ()],
 )  # fmt: skip
 def test_a_wrong_call_gives_status_2(run, words):
     status, out, err = run(*words)
@@ -175,3 +175,18 @@ def test_the_shelf_stands_in_the_users_data_folder(monkeypatch, tmp_path):
     monkeypatch.setattr(sys, "platform", "win32")
     monkeypatch.setenv("LOCALAPPDATA", str(tmp_path / "local"))
     assert default_shelf() == tmp_path / "local" / "Bowbench" / "shelf.db"
+
+
+def test_rank_puts_tunes_in_order_and_tells_the_figures(tmp_path, capsys):
+    samples = Path(__file__).parents[2] / "sample_tunes"
+    catalogue = str(tmp_path / "shelf.db")
+    assert main(["shelf", "add", str(samples), "--shelf", catalogue]) == 0
+    capsys.readouterr()
+    assert main(["shelf", "rank", "--accents", "backbeat", "--at-most", "3", "--json", "--shelf", catalogue]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert (told["format"], told["accents"], len(told["tunes"])) == ("bowbench-rank/1", "backbeat", 3)
+    missed = [tune["figures"]["missed"] / tune["figures"]["playings"] for tune in told["tunes"]]
+    assert missed == sorted(missed)
+    assert main(["shelf", "rank", "--dance", "reel", "--shelf", catalogue]) == 0
+    assert "missed 0, broken 0" in capsys.readouterr().out.splitlines()[0]
+    assert main(["shelf", "rank", "--accents", "sideways", "--shelf", catalogue]) == 2

@@ -206,9 +206,9 @@ def test_figures_of_a_planner_belong_to_what_is_played(full):
     catalogue = full.catalogue
     content = full.one(words="tune 1").content
     assert figures_of(catalogue, content, "on-beat", 1) is None
-    put_figures(catalogue, content, "on-beat", 1, Figures(0, 2, 120))
-    put_figures(catalogue, content, "on-beat", 2, Figures(0, 1, 110))
-    put_figures(catalogue, content, "on-beat", 1, Figures(9, 9, 999))  # an older program, started later
-    assert figures_of(catalogue, content, "on-beat", 2) == Figures(0, 1, 110)
+    put_figures(catalogue, content, "on-beat", 1, Figures(0, 2, 120, 8, 32))
+    put_figures(catalogue, content, "on-beat", 2, Figures(0, 1, 110, 7, 32))
+    put_figures(catalogue, content, "on-beat", 1, Figures(9, 9, 999, 9, 32))  # an older program, started later
+    assert figures_of(catalogue, content, "on-beat", 2) == Figures(0, 1, 110, 7, 32)
     assert figures_of(catalogue, content, "on-beat", 1) is None
     assert figures_of(catalogue, content, "backbeat", 2) is None
