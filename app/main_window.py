@@ -153,7 +153,7 @@ class MainWindow(QMainWindow):
         column.setSpacing(0)
         column.addWidget(self.bowings)
         column.addWidget(self.tabs, 1)
-        self.bowings.setMinimumWidth(SIDE_LEAST)  # panes below may need more
+        right.setMinimumWidth(SIDE_LEAST)
         self._splitter = QSplitter(Qt.Orientation.Horizontal)
         self._splitter.addWidget(left)
         self._splitter.addWidget(right)
@@ -522,6 +522,9 @@ class MainWindow(QMainWindow):
         self.actions_by_name["planner"].setChecked(shown)
         if shown:
             self.tabs.choose(self.plan)
+            page, side = self._splitter.sizes()
+            if 0 < side < self.plan.wanted_width < page:
+                self._splitter.setSizes([page + side - self.plan.wanted_width, self.plan.wanted_width])
         else:
             self.plan.drop()
             self.tabs.close_pane(self.plan)

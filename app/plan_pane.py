@@ -176,7 +176,6 @@ class PlanPane(QWidget):
         self.scroll = QScrollArea()
         self.scroll.setFrameShape(QFrame.Shape.NoFrame)
         self.scroll.setWidgetResizable(True)
-        self.scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.scroll.setWidget(inside)
         outer = QVBoxLayout(self)
@@ -210,6 +209,11 @@ class PlanPane(QWidget):
     def plans(self) -> tuple[Plan, ...]:
         """The plans that are listed, best first."""
         return tuple(planned.plan for planned in self._plans)
+
+    @property
+    def wanted_width(self) -> int:
+        """Pixels that it needs so as not to be scrolled sideways; more with larger text."""
+        return self.scroll.widget().minimumSizeHint().width() + self.scroll.verticalScrollBar().sizeHint().width()
 
     @property
     def works(self) -> bool:
@@ -425,6 +429,7 @@ class PlanPane(QWidget):
         assert isinstance(suited, tuple)
         self.suits.show_rows(suited)
         self.suits.show()
+        QTimer.singleShot(0, self, lambda: self.scroll.ensureWidgetVisible(self.suits))
 
     def _on_version(self, version: object) -> None:
         assert isinstance(version, Bowing)
@@ -489,10 +494,6 @@ class PlanPane(QWidget):
                 self.take()
         else:
             super().keyPressEvent(event)
-
-    def minimumSizeHint(self) -> QSize:
-        width = self.scroll.widget().minimumSizeHint().width() + self.scroll.verticalScrollBar().sizeHint().width()
-        return QSize(width, super().minimumSizeHint().height())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -48,7 +48,7 @@ class SuitsTable(QWidget):
         self.table.horizontalHeader().setHighlightSections(False)
         self.table.horizontalHeader().setMinimumSectionSize(20)
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.table.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.table.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.table.verticalHeader().hide()
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
@@ -92,9 +92,15 @@ class SuitsTable(QWidget):
         """As high as its rows."""
         self.table.resizeRowsToContents()
         rows = sum(self.table.rowHeight(row) for row in range(self.table.rowCount()))
-        self.table.setFixedHeight(rows + self.table.horizontalHeader().sizeHint().height() + 4)
-        columns = self.table.sizeHintForColumn(0) + sum(map(self.table.columnWidth, range(1, len(COLUMNS))))
-        self.table.setMinimumWidth(columns + 4)
+        header = self.table.horizontalHeader()
+        columns = [header.sectionSizeHint(column) for column in range(len(COLUMNS))]
+        columns[0] = max(columns[0], self.table.sizeHintForColumn(0))
+        fits = sum(columns) + 4 <= self.width()
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch if fits else QHeaderView.ResizeMode.Fixed)
+        if not fits:
+            header.resizeSection(0, columns[0])
+        bar = 0 if fits else self.table.horizontalScrollBar().sizeHint().height()
+        self.table.setFixedHeight(rows + header.sizeHint().height() + bar + 4)
 
     def resizeEvent(self, event: object) -> None:
         super().resizeEvent(event)
