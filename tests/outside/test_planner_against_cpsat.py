@@ -6,13 +6,16 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from fractions import Fraction
 from itertools import product
 
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.accents import PHRASE_PLANS
-from core.planner import PlannerSettings, Problem, RefusedPlanError, pose, work_out_plan
+from core.planner import Flow, PlannerSettings, Problem, RefusedPlanError, pose, work_out_plan
 from core.planner.phrase_plans import changes_of_plan, phrase_groups, resolved
 from core.planner.score import Score
 from tests.core.builders import bowed
@@ -21,6 +24,7 @@ from tests.core.planner.small_cases import Case, problem_or_none, random_cases
 from tests.outside import planner_by_cpsat
 from tests.outside.abc_collections import FOLDERS, sources
 from tests.outside.planner_by_cpsat import collected, compare, links, solve, solve_by_phrase
+from tests.property.strategies import bowings, tunes
 
 SMALL, WHOLE = 50, 16  # cases
 MOST_NOTES, EFFORT = 100, 2.0  # of the whole tunes
@@ -49,7 +53,7 @@ def best_by_phrase(case: Case) -> Score | None:
 
 def test_plans_by_phrase_are_the_best_of_all_choices() -> None:
     by_phrase = AccentPlan(PlanKind.BY_PHRASE)
-    for one in random_cases(11, SMALL):
+    for one in random_cases(11, SMALL // 2):
         plans = {bar: by_phrase if bar % 2 == 0 else plan for bar, plan in one.plans.items()}
         case = replace(one, plans=plans, keep_start=False, free=None)
         tune, bowing = case.lesson()
@@ -101,3 +105,21 @@ def test_the_comparison_sees_a_plan_that_is_not_the_best(monkeypatch: pytest.Mon
     assert compare(kept).verdict == "equal"
     monkeypatch.setattr(planner_by_cpsat, "work_out_plan", lambda *_, **__: plan)
     assert compare(replace(kept, keep=False)).verdict == "different"
+
+
+@st.composite
+def any_cases(draw: st.DrawFn) -> planner_by_cpsat.Case:
+    """Tunes and bowings of every kind: double stops, tuplets, changes of metre, marks for one pass, plans by phrase."""
+    tune = draw(tunes())
+    limits = PlannerSettings(
+        draw(st.sampled_from(Flow)),
+        draw(st.integers(2, 6)),
+        draw(st.sampled_from((Fraction(1, 2), Fraction(1), Fraction(1, 3)))),
+    )
+    return planner_by_cpsat.Case("", tune, draw(bowings(tune)), limits, draw(st.booleans()))
+
+
+@given(any_cases())
+@settings(deadline=None, max_examples=25, suppress_health_check=list(HealthCheck))
+def test_no_bowing_of_any_tune_is_better_than_its_plan(case: planner_by_cpsat.Case) -> None:
+    assert compare(case, EFFORT).verdict in ("equal", "both refuse", "open")
