@@ -101,7 +101,7 @@ def to_bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
     for note, is_joined, is_retaken, bow in zip(notes, joined, retaken, bows, strict=True):
         if is_joined and note.joined is None:
             joins[note.note_id] = Join.SLUR
-        elif is_retaken and (note.bow is not None or note.note_id in entered_twice):
+        elif is_retaken and note.note_id not in retakes and (note.bow is not None or note.note_id in entered_twice):
             marks[note.note_id] = Mark(bow)  # on every pass, whatever was kept
         elif is_retaken:
             retakes.add(note.note_id)
@@ -111,9 +111,10 @@ def to_bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
             marks[note.note_id] = Mark(bows[bar.first])
     bowing = replace(kept, joins=immutabledict(joins), marks=immutabledict(marks), retakes=frozenset(retakes))
     strokes = work_out(problem.tune, bowing)
-    first = next(place for place, note in enumerate(notes) if note.note_id == strokes.played[0].note_id)
-    if strokes.played[0].bow is not bows[first]:  # rule B6 would begin otherwise
-        bowing = replace(bowing, marks=bowing.marks.set(notes[first].note_id, Mark(bows[first])))
+    first = strokes.played[0].note_id
+    bow = next(bow for note, bow in zip(notes, bows, strict=True) if note.note_id == first)
+    if strokes.played[0].bow is not bow:  # rule B6 would begin otherwise
+        bowing = replace(bowing, marks=bowing.marks.set(first, Mark(bow)), retakes=bowing.retakes - {first})
     return bowing
 
 
