@@ -14,7 +14,6 @@ from core.tune import Tune
 GoOn = Callable[[], None]
 Tell = Callable[[object], None]
 ALTERNATIVES = 3
-STARTING_VERSIONS = 4
 
 
 @dataclass(frozen=True)

@@ -10,27 +10,16 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 
-from PySide6.QtCore import QRect, QSize, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import (
-    QAbstractButton,
-    QFrame,
-    QHBoxLayout,
-    QLabel,
-    QLineEdit,
-    QListWidget,
-    QProgressBar,
-    QPushButton,
-    QScrollArea,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QAbstractButton, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from app.document import Document, State
-from app.plan_answers import STARTING_VERSIONS, Planned, tell_best, tell_next_best, tell_starting_versions, tell_suited
+from app.plan_answers import Planned, tell_best, tell_next_best, tell_starting_versions, tell_suited
 from app.plan_choices import Choices, Span, pose_question
 from app.plan_form import PlanForm
 from app.plan_preview import PlanPreview
+from app.plan_results import PlanResults, button
 from app.plan_suits import SuitsTable
 from app.plan_words import added, bar_named, changed_bars, plan_name, plan_row, plan_sentence
 from app.plan_work import PlanWork, Work
@@ -38,10 +27,10 @@ from app.settings import Settings
 from core.bowing import Bowing
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
-from core.planner import Plan
+from core.planner import VERSIONS, Plan
 
+STARTING_VERSIONS = len(VERSIONS)
 AFTER_PAINT_MS = 40  # lets the best plan be painted before the search for others takes a share of the time
-ROW_PAD = 10  # pixels beside and around the words of a row
 
 NOTHING_OPEN = "Open a tune first."
 WORKING = "Working out the bowing …"
@@ -92,14 +81,12 @@ class PlanPane(QWidget):
         self._plans_to_come = False  # those that are listed were worked out for something else
         self._mends_over: Choices | None = None  # what was chosen before mending, to come back with its end
         self._plan_name = ""
-        self._named = ""  # note to go to
         self._versions: list[Bowing] = []
         self._on_told: Callable[[object], None] = self._on_planned
         self._on_ended: Callable[[], None] = self._rest
         self._work = PlanWork(self)
         self._work.told.connect(lambda result: self._on_told(result))
         self._work.ended.connect(lambda: self._on_ended())
-        self._work.slow.connect(self._show_wait)
         self._work.refused.connect(self._refuse)
         self._next_best = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)
         self._next_best.timeout.connect(self._look_for_more)
@@ -112,63 +99,27 @@ class PlanPane(QWidget):
 
     def _build(self, settings: Settings) -> None:
         self.form = PlanForm(settings)
-        self.work_button = _button("&Work out", "Work out the best bowing and show it on the page")
-        self.cancel_button = _button("Cancel", "Leave off working it out")
-        self.wait_words = _label("What is worked out")
-        self.wait_bar = QProgressBar()
-        self.wait_bar.setTextVisible(False)
-        self.wait_bar.setAccessibleName("Working")
-        self.wait_bar.setFixedHeight(6)
-        self.wait = QWidget()
-        self.result = _label("What was worked out")
-        self.result.setToolTip(
-            "Accents as played. Breaks: bars bowed unlike most of their like, and retakes at a seam without a rest."
-        )
-        self.go_button = _button("", "Go to the bar that the sentence names")
-        self.go_button.setProperty("rank", "link")
-        self.list = QListWidget()
-        self.list.setAccessibleName("The best bowing and the next best")
-        self.list.setToolTip("Choose one to see it on the page; Enter takes it")
-        self.list.setWordWrap(True)
-        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.take_button = _button("&Take", "Put it in the place of this bowing (Enter)")
-        self.take_new_button = _button("As a new b&owing", "Keep this bowing and add a new one (Shift+Enter)")
-        self.drop_button = _button("Dro&p", "Leave the bowing as it is (Esc)")
-        self.name = QLineEdit()
-        self.name.setAccessibleName("Name of the new bowing")
-        self.name.setPlaceholderText("Name of the new bowing")
-        self.taking = QWidget()
-        self.suits_button = _button("Which accents &suit this tune?", "Compare the accent plans on this tune")
+        self.work_button = button("&Work out", "Work out the best bowing and show it on the page")
+        self.cancel_button = button("Cancel", "Leave off working it out")
+        self.results = PlanResults()
+        self.suits_button = button("Which accents &suit this tune?", "Compare the accent plans on this tune")
         self.suits = SuitsTable()
-        self.versions_button = _button(
+        self.versions_button = button(
             "Add startin&g versions", "Add four bowings to start from: separate bows, on the beat, backbeat, smooth"
         )
         self._lay_out()
 
     def _lay_out(self) -> None:
-        waiting = QVBoxLayout(self.wait)
-        waiting.setContentsMargins(0, 0, 0, 0)
-        waiting.addWidget(self.wait_words)
-        waiting.addWidget(self.wait_bar)
         working = QHBoxLayout()
         working.addWidget(self.work_button, 1)
         working.addWidget(self.cancel_button)
-        taking = QVBoxLayout(self.taking)
-        taking.setContentsMargins(0, 0, 0, 0)
-        row = QHBoxLayout()
-        row.addWidget(self.take_button, 1)
-        row.addWidget(self.drop_button)
-        taking.addLayout(row)
-        taking.addWidget(self.take_new_button)
-        taking.addWidget(self.name)
         inside = QWidget()
         column = QVBoxLayout(inside)
         column.setContentsMargins(14, 12, 14, 12)
         column.setSpacing(10)
         column.addWidget(self.form)
         column.addLayout(working)
-        for widget in (self.wait, self.result, self.go_button, self.list, self.taking):
-            column.addWidget(widget)
+        column.addWidget(self.results)
         column.addSpacing(8)
         for widget in (self.suits_button, self.suits, self.versions_button):
             column.addWidget(widget)
@@ -186,16 +137,15 @@ class PlanPane(QWidget):
         self.form.changed.connect(self._on_choices_changed)
         self.work_button.clicked.connect(self.work_out)
         self.cancel_button.clicked.connect(self.cancel)
-        self.go_button.clicked.connect(self._go_to_bar)
-        self.list.currentRowChanged.connect(self._show_row)
-        self.list.itemActivated.connect(self.take)
-        self.take_button.clicked.connect(self.take)
-        self.take_new_button.clicked.connect(self.take_as_new)
-        self.name.returnPressed.connect(self.take_as_new)
-        self.drop_button.clicked.connect(self.drop)
+        self.results.row_chosen.connect(self._show_row)
+        self.results.take_wanted.connect(self.take)
+        self.results.take_new_wanted.connect(self.take_as_new)
+        self.results.drop_wanted.connect(self.drop)
+        self.results.note_wanted.connect(self.note_wanted)
         self.suits_button.clicked.connect(self.compare)
         self.suits.plan_chosen.connect(self.form.choose_accents)
         self.versions_button.clicked.connect(self.add_starting_versions)
+        self._work.slow.connect(self.results.show_wait)
         self._document.lesson_changed.connect(self._on_lesson_changed)
 
     # ------------------------------------------------------------------------------------------------- what it shows
@@ -255,9 +205,7 @@ class PlanPane(QWidget):
         if (state := self._document.state) is not None:
             self._versions = []
             work = partial(tell_starting_versions, state.tune, state.bowing, self.form.choices.settings)
-            self._start(work, STARTING, self._on_version, self._add_versions)
-            self.wait_bar.setRange(0, STARTING_VERSIONS)
-            self.wait_bar.setValue(0)
+            self._start(work, STARTING, self._on_version, self._add_versions, STARTING_VERSIONS)
 
     def cancel(self) -> None:
         """Leave off what is worked out; what is shown stays."""
@@ -287,7 +235,7 @@ class PlanPane(QWidget):
         if preview is None or state is None:
             self.hinted.emit(NOTHING_TO_TAKE)
             return
-        new = replace(preview.bowing, name=" ".join(self.name.text().split()) or self._plan_name)
+        new = replace(preview.bowing, name=" ".join(self.results.name.text().split()) or self._plan_name)
         place = state.shown + 1
         self._document.change(f"Add “{new.name}”", lambda lesson: add_bowing(lesson, new, place), place)
         self.drop()
@@ -300,12 +248,17 @@ class PlanPane(QWidget):
 
     # ------------------------------------------------------------------------------------------------- work
 
-    def _start(self, work: Work, words: str, on_told: Callable[[object], None], on_ended: Callable[[], None]) -> None:
+    def _start(
+        self,
+        work: Work,
+        words: str,
+        on_told: Callable[[object], None],
+        on_ended: Callable[[], None],
+        steps: int = 0,
+    ) -> None:
         if not self._plans:
             self._say("")
-        self.wait.hide()
-        self.wait_words.setText(words)
-        self.wait_bar.setRange(0, 0)
+        self.results.begin_wait(words, steps)
         self._next_best.stop()
         self._on_told, self._on_ended = on_told, on_ended
         self.cancel_button.setEnabled(True)
@@ -317,16 +270,13 @@ class PlanPane(QWidget):
         assert state is not None
         self._start(partial(tell_next_best, self._plans[0].plan, state.bowing), MORE, self._on_planned, self._foresee)
 
-    def _show_wait(self) -> None:
-        self.wait.show()
-
     def _stop(self) -> None:
         self._next_best.stop()
         self._work.stop()
 
     def _rest(self) -> None:
         """Nothing is worked out any more."""
-        self.wait.hide()
+        self.results.wait.hide()
         self.cancel_button.setEnabled(False)
 
     def _refuse(self, sentence: str) -> None:
@@ -338,15 +288,9 @@ class PlanPane(QWidget):
     def _say(self, sentence: str) -> None:
         """Show a sentence in the place of a result, and a way to the bar that it names."""
         state = self._document.state
-        self.result.setText(sentence)
-        self.result.setVisible(bool(sentence))
-        self._named = bar_named(state.tune, sentence) if state is not None and sentence else ""
-        self.go_button.setVisible(bool(self._named))
-        if self._named:
-            self.go_button.setText(f"Go to bar {state.tune.bars[state.tune.bar_of[self._named]].number}")
-
-    def _go_to_bar(self) -> None:
-        self.note_wanted.emit(self._named)
+        note_id = bar_named(state.tune, sentence) if state is not None else ""
+        bar = state.tune.bars[state.tune.bar_of[note_id]].number if state is not None and note_id else 0
+        self.results.say(sentence, note_id, bar)
 
     # ------------------------------------------------------------------------------------------------- plans
 
@@ -358,25 +302,18 @@ class PlanPane(QWidget):
             self._plans_to_come = False
             self._plans = []
             self._plan_name = plan_name(self._asked, state.bowing)
-            self.name.setText(self._plan_name)
+            self.results.name.setText(self._plan_name)
         self._plans.append(planned)
         self._show_results()
         if len(self._plans) == 1:
             self._show_row(0)
             if self.work_button.hasFocus():
-                self.list.setFocus(Qt.FocusReason.OtherFocusReason)  # where Enter takes it and the arrows compare
+                self.results.list.setFocus(
+                    Qt.FocusReason.OtherFocusReason
+                )  # where Enter takes it and the arrows compare
 
     def _show_results(self) -> None:
-        row = max(self.list.currentRow(), 0)
-        self.list.blockSignals(True)
-        self.list.clear()
-        if self._plans:
-            self.list.addItems([plan_row(plan, self._plans[0].plan) for plan in self.plans])
-        self.list.setCurrentRow(min(row, len(self._plans) - 1) if len(self._plans) > 1 else 0)
-        self.list.blockSignals(False)
-        self.list.setVisible(bool(self._plans))
-        self.taking.setVisible(bool(self._plans))
-        self._fit_list()
+        self.results.show_rows([plan_row(plan, self.plans[0]) for plan in self.plans])
 
     def _show_row(self, row: int) -> None:
         if 0 <= row < len(self._plans):
@@ -411,8 +348,7 @@ class PlanPane(QWidget):
 
     def _forget_plans(self) -> None:
         self._rest()
-        focus = self.focusWidget()
-        if focus is not None and focus.hasFocus() and (focus is self.list or self.taking.isAncestorOf(focus)):
+        if self.results.has_keyboard:
             self.page_wanted.emit()
         self._plans = []
         self._say("")
@@ -434,7 +370,7 @@ class PlanPane(QWidget):
     def _on_version(self, version: object) -> None:
         assert isinstance(version, Bowing)
         self._versions.append(version)
-        self.wait_bar.setValue(len(self._versions))
+        self.results.wait_bar.setValue(len(self._versions))
 
     def _add_versions(self) -> None:
         self._rest()
@@ -463,15 +399,15 @@ class PlanPane(QWidget):
             self._forget_plans()
         if left_off:
             self._say(LESSON_CHANGED)
-        elif self.result.text():
+        elif self.results.sentence.text():
             self._say("")
         if before is None or after is None or before.tune is not after.tune:
             self.form.restore()
             self._rest()
         if before is None or after is None or before.bowing is not after.bowing:
             self.suits.hide()
-        for button in (self.work_button, self.suits_button, self.versions_button):
-            button.setEnabled(after is not None)
+        for control in (self.work_button, self.suits_button, self.versions_button):
+            control.setEnabled(after is not None)
 
     # ------------------------------------------------------------------------------------------------- Qt events
 
@@ -494,30 +430,3 @@ class PlanPane(QWidget):
                 self.take()
         else:
             super().keyPressEvent(event)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._fit_list()
-
-    def _fit_list(self) -> None:
-        """As high as its rows and these as high as their words, so that the pane scrolls and not the list in it."""
-        room = QRect(0, 0, self.list.viewport().width() - 2 * ROW_PAD, 10_000)
-        rows = 0
-        for item in (self.list.item(row) for row in range(self.list.count())):
-            height = self.list.fontMetrics().boundingRect(room, Qt.TextFlag.TextWordWrap, item.text()).height()
-            item.setSizeHint(QSize(room.width(), height + ROW_PAD))
-            rows += height + ROW_PAD
-        self.list.setFixedHeight(rows + 2 * self.list.frameWidth() + 4)
-
-
-def _button(text: str, tip: str) -> QPushButton:
-    button = QPushButton(text)
-    button.setToolTip(tip)
-    return button
-
-
-def _label(name: str) -> QLabel:
-    label = QLabel()
-    label.setWordWrap(True)
-    label.setAccessibleName(name)
-    return label

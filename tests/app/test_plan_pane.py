@@ -92,7 +92,7 @@ def bowing(window: MainWindow) -> Bowing:
 
 
 def rows(window: MainWindow) -> list[str]:
-    return [window.plan.list.item(row).text() for row in range(window.plan.list.count())]
+    return [window.plan.results.list.item(row).text() for row in range(window.plan.results.list.count())]
 
 
 def same_way(one: Bowing, other: Bowing) -> bool:
@@ -107,9 +107,9 @@ def test_one_key_shows_the_best_bowing_of_a_bare_tune_on_the_page(planned):
     assert plan.proven
     assert same_way(planned.page.plan.bowing, plan.bowing)
     assert plan.bowing.joins
-    assert planned.plan.result.text().endswith("proven best.")
+    assert planned.plan.results.sentence.text().endswith("proven best.")
     assert planned.banner.isVisible()
-    assert planned.plan.result.text() in planned.banner.sentence
+    assert planned.plan.results.sentence.text() in planned.banner.sentence
 
 
 def test_its_numbers_are_those_that_the_bowing_has(planned):
@@ -173,9 +173,9 @@ def test_shift_and_enter_take_it_as_a_new_bowing(planned):
 
 
 def test_a_new_bowing_takes_the_typed_name_and_names_never_collide(planned):
-    planned.plan.name.setFocus()
-    planned.plan.name.setText(bowing(planned).name)
-    QTest.keyClick(planned.plan.name, Key.Key_Return)
+    planned.plan.results.name.setFocus()
+    planned.plan.results.name.setText(bowing(planned).name)
+    QTest.keyClick(planned.plan.results.name, Key.Key_Return)
     names = [one.name for one in planned.document.state.lesson.bowings]
     assert names == ["As written", "As written 2"]
 
@@ -234,25 +234,25 @@ def test_the_next_best_are_listed_and_shown_at_once(planned):
     assert len(rows(planned)) >= 2
     assert rows(planned)[0].startswith("Best: ")
     first = planned.page.plan.bowing
-    planned.plan.list.setFocus()
-    QTest.keyClick(planned.plan.list, Key.Key_Down)
+    planned.plan.results.list.setFocus()
+    QTest.keyClick(planned.plan.results.list, Key.Key_Down)
     assert same_way(planned.page.plan.bowing, planned.plan.plans[1].bowing)
     assert planned.page.plan.bowing != first
     assert planned.document.stack.count() == 0
 
 
 def test_enter_in_the_list_takes_the_chosen_one(planned):
-    planned.plan.list.setFocus()
-    QTest.keyClick(planned.plan.list, Key.Key_Down)
+    planned.plan.results.list.setFocus()
+    QTest.keyClick(planned.plan.results.list, Key.Key_Down)
     second = planned.plan.plans[1].bowing
-    QTest.keyClick(planned.plan.list, Key.Key_Return)
+    QTest.keyClick(planned.plan.results.list, Key.Key_Return)
     assert same_way(bowing(planned), second)
     assert planned.document.stack.count() == 1
 
 
 def test_the_keyboard_goes_back_to_the_page_with_the_plan(planned):
-    planned.plan.list.setFocus()
-    QTest.keyClick(planned.plan.list, Key.Key_Escape)
+    planned.plan.results.list.setFocus()
+    QTest.keyClick(planned.plan.results.list, Key.Key_Escape)
     assert planned.page.hasFocus()
     assert planned.page.plan is None
 
@@ -345,14 +345,14 @@ def test_a_long_wait_is_shown_and_escape_leaves_off(bare, stuck, qtbot):
     bare.show_planner(True)
     bare.plan.work_button.setFocus()
     QTest.keyClick(bare.plan.work_button, Key.Key_Space)
-    assert not bare.plan.wait.isVisible()
+    assert not bare.plan.results.wait.isVisible()
     QTest.qWait(SLOW_MS + 50)
-    assert bare.plan.wait.isVisible()
-    assert bare.plan.wait_words.text() == WORKING
+    assert bare.plan.results.wait.isVisible()
+    assert bare.plan.results.wait_words.text() == WORKING
     QTest.keyClick(bare.plan.work_button, Key.Key_Escape)
     assert not bare.plan.works
-    assert not bare.plan.wait.isVisible()
-    assert bare.plan.result.text() == LEFT_OFF
+    assert not bare.plan.results.wait.isVisible()
+    assert bare.plan.results.sentence.text() == LEFT_OFF
     qtbot.waitUntil(stuck.is_set)
     assert bare.document.stack.count() == 0
 
@@ -368,7 +368,7 @@ def test_an_edit_meanwhile_makes_the_answer_void(bare, stuck, qtbot):
     QTest.qWait(20)
     bare.page.toggle_slur()
     assert not bare.plan.works
-    assert bare.plan.result.text() == LESSON_CHANGED
+    assert bare.plan.results.sentence.text() == LESSON_CHANGED
     qtbot.waitUntil(stuck.is_set)
     assert bare.page.plan is None
 
@@ -433,10 +433,10 @@ def test_what_cannot_be_planned_is_said_with_its_bar_and_a_way_there(bare, wait)
     bare.show_planner(True)
     bare.plan.work_out()
     wait()
-    assert bare.plan.result.text().startswith("In bar 3 one stroke runs through the whole bar")
+    assert bare.plan.results.sentence.text().startswith("In bar 3 one stroke runs through the whole bar")
     assert bare.page.plan is None
-    assert bare.plan.go_button.text() == "Go to bar 3"
-    QTest.mouseClick(bare.plan.go_button, LEFT)
+    assert bare.plan.results.go_button.text() == "Go to bar 3"
+    QTest.mouseClick(bare.plan.results.go_button, LEFT)
     assert bare.page.focus_note == "b2n1"
 
 
@@ -444,8 +444,8 @@ def test_a_tune_without_notes_is_refused_in_a_sentence(bare, wait):
     bare.document.open(read_abc("X:1\nT:Nothing\nM:4/4\nL:1/4\nK:D\nz4|z4|]\n").lessons[0])
     bare.plan.work_out()
     wait()
-    assert "has no notes" in bare.plan.result.text()
-    assert not bare.plan.go_button.isVisible()
+    assert "has no notes" in bare.plan.results.sentence.text()
+    assert not bare.plan.results.go_button.isVisible()
 
 
 # ------------------------------------------------------------------------------------------------- the rest

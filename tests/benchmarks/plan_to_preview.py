@@ -108,14 +108,14 @@ def time_plans(app: QApplication, window: MainWindow, tunes: int, split: Split) 
                 painted.seen.clear()  # painted for something else, such as the pressed button
         clicks.append(milliseconds_since(start))
         split.answered()
-        assert window.plan.result.text()
+        assert window.plan.results.sentence.text()
         while window.plan.works:
             app.processEvents()
         QTest.qWait(200)  # as a hand takes
         for _ in window.plan.plans[1:]:
             painted.seen.clear()
             start = time.perf_counter()
-            QTest.keyClick(window.plan.list, Qt.Key.Key_Down)
+            QTest.keyClick(window.plan.results.list, Qt.Key.Key_Down)
             while not painted.seen:
                 app.processEvents()
             steps.append(milliseconds_since(start))
