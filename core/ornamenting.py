@@ -23,9 +23,18 @@ def upper_neighbour(tune: Tune, note_id: str) -> Pitch:
 
     An accidental that stands on that step in the same bar before the note holds, else the key signature.
     """
+    return _neighbour(tune, note_id, 1)
+
+
+def lower_neighbour(tune: Tune, note_id: str) -> Pitch:
+    """The pitch one step below a note (below the highest of a double stop), with the accidental as above."""
+    return _neighbour(tune, note_id, -1)
+
+
+def _neighbour(tune: Tune, note_id: str, steps: int) -> Pitch:
     note = tune.note(note_id)
     bar = tune.bars[tune.bar_of[note_id]]
-    octave, place = divmod(max(pitch.height for pitch in note.pitches) + 1, len(STEPS))
+    octave, place = divmod(max(pitch.height for pitch in note.pitches) + steps, len(STEPS))
     step = STEPS[place]
     alter = bar.key.alters()[step]
     for earlier in bar.notes:

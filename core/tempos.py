@@ -8,7 +8,7 @@ source gives a range, its middle.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import lru_cache
 
@@ -37,6 +37,9 @@ BEATS_A_MINUTE = {
 }
 """Beats a minute by dance, and where the figure is from. The beat is that of ``beat_of``."""
 
+PRACTICE = (Fraction(1, 2), Fraction(11, 10))
+"""Slowest and fastest practice, as shares of the tempo: half of it to a little above. Common practice, no source."""
+
 _LONGEST_FIRST = sorted(filter(None, BEATS_A_MINUTE), key=len, reverse=True)
 
 
@@ -64,13 +67,19 @@ def pace(tune: Tune, override: Tempo | None = None) -> Pace:
     tempo = override or tune.tempo
     if tempo:
         return Pace(tempo)
-    dance = _named_in(tune.dance)
+    dance = dance_named(tune.dance)
     return Pace(Tempo(beat_of(tune.bars[0].meter), Fraction(BEATS_A_MINUTE[dance][0])), dance)
 
 
+def practice_range(at: Pace) -> tuple[Tempo, Tempo]:
+    """The tempos between which a tune is practised, slowest first."""
+    slowest, fastest = (replace(at.tempo, per_minute=at.tempo.per_minute * share, text="") for share in PRACTICE)
+    return slowest, fastest
+
+
 @lru_cache(maxsize=256)
-def _named_in(text: str) -> str:
-    """The row of ``BEATS_A_MINUTE`` that a text names, the longest name first."""
+def dance_named(text: str) -> str:
+    """The row of ``BEATS_A_MINUTE`` that a text names, the longest name first; "" where it names none."""
     return next((name for name in _LONGEST_FIRST if re.search(rf"\b{name}s?\b", text)), "")
 
 

@@ -1,0 +1,50 @@
+"""What a sound file says of itself."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from core.lesson import Lesson
+from core.sound.performance import Performance
+
+
+@dataclass(frozen=True, slots=True)
+class Tags:
+    """Words in a file that players show.
+
+    Attributes:
+        title: Of the tune; may be empty.
+        bowing: Name of the bowing, or "".
+        composer: Who made the tune, or "".
+        lines: Tempos and whatever else there is to say, a line each.
+    """
+
+    title: str = ""
+    bowing: str = ""
+    composer: str = ""
+    lines: tuple[str, ...] = ()
+
+    @property
+    def comment(self) -> str:
+        """All but title and composer on one line."""
+        return "; ".join((*([f"Bowing: {self.bowing}"] if self.bowing else []), *self.lines))
+
+
+def tags_of(lesson: Lesson, bowing: str, playings: Iterable[Performance]) -> Tags:
+    """Title, bowing, composer and tempos of what is played of a lesson.
+
+    Args:
+        lesson: The lesson.
+        bowing: Name of the bowing that is played.
+        playings: In the order played.
+    """
+    composer = next((credit.text for credit in lesson.tune.credits if credit.kind == "composer"), "")
+    tempos = dict.fromkeys(float(60 / playing.quarter_s) for playing in playings)
+    lines = (f"Quarter notes a minute: {', '.join(f'{tempo:.4g}' for tempo in tempos)}",) if tempos else ()
+    return Tags(_one_line(lesson.tune.title), _one_line(bowing), _one_line(composer), lines)
+
+
+def _one_line(text: str) -> str:
+    """Without line breaks and control characters, which no tag can hold."""
+    return " ".join("".join(letter if letter.isprintable() else " " for letter in text).split())
