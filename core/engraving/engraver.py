@@ -14,8 +14,9 @@ from typing import Any
 import verovio
 
 from core.bowing import Bowing
+from core.engraving.grace_room import GraceRoom, missing_graces
 from core.engraving.lines import Line
-from core.engraving.mei import Document, write_line
+from core.engraving.mei import NO_ROOM, Document, write_line
 from core.engraving.picture import Picture
 from core.engraving.svg import read_svg
 from core.tune import Note, Tune
@@ -58,7 +59,13 @@ class Engraver:
         self._tunes_seen = 0
 
     def engrave(
-        self, tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], width_units: int = 18000
+        self,
+        tune: Tune,
+        bowing: Bowing,
+        line: Line,
+        slots: Mapping[str, int],
+        width_units: int = 18000,
+        room: GraceRoom = NO_ROOM,
     ) -> Picture:
         """Engrave one line.
 
@@ -68,6 +75,8 @@ class Engraver:
             line: Which bars.
             slots: For how many rows of bow signs room is kept over a note, 1 or 2, by note id.
             width_units: Width of the picture in 1/100 mm at natural size (staff 7.2 mm high), at least 4000.
+            room: Grace notes that there is room for at least (``grace_room``): bowings that are given the same room have
+                their notes in the same places.
         Returns:
             The picture, exactly as wide as asked; a very short line ends before the right edge, and a line with more
             notes than fit is wider: ``Picture.width`` says how wide, and the caller scales it down. The same object
@@ -76,30 +85,35 @@ class Engraver:
             EngravingError: verovio did not take the document.
         """
         width = max(int(width_units), MIN_WIDTH_UNITS)
-        key = (self._number(tune), line, width, *_marks(tune, bowing, line, slots))
+        missing = missing_graces(bowing, room) if room else NO_ROOM
+        unseen = {note.id: missing[note.id] for note in _notes(tune, line) if note.id in missing} if missing else NO_ROOM
+        key = (self._number(tune), line, width, tuple(unseen.items()), *_marks(tune, bowing, line, slots))
         picture = self._pictures.get(key)
         if picture is None:
-            picture = self._engrave(tune, bowing, line, slots, width)
+            picture = self._engrave(tune, bowing, line, slots, width, unseen)
             self._pictures[key] = picture
             _forget_oldest(self._pictures, self._kept)
         else:
             self._pictures.move_to_end(key)
         return picture
 
-    def _engrave(self, tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], width: int) -> Picture:
-        ample, spacing = self._room(tune, bowing, line, width)
-        document = write_line(tune, bowing, line, slots)
+    def _engrave(
+        self, tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], width: int, unseen: GraceRoom
+    ) -> Picture:
+        ample, spacing = self._room(tune, bowing, line, width, unseen)
+        document = write_line(tune, bowing, line, slots, room=unseen)
         options = {"pageWidth": ample // 10, "spacingLinear": spacing, "breaks": "encoded"}
         picture = read_svg(self._draw(document, options), document)
         return picture if picture.width >= width else replace(picture, width=float(width))
 
-    def _room(self, tune: Tune, bowing: Bowing, line: Line, width: int) -> tuple[int, float]:
+    def _room(self, tune: Tune, bowing: Bowing, line: Line, width: int, unseen: GraceRoom) -> tuple[int, float]:
         """How wide the line is drawn, and how it is spaced. No slur and no bow sign matters, so it is kept."""
         signs = tuple((note.id, bowing.signs[note.id]) for note in _notes(tune, line) if note.id in bowing.signs)
-        key = (self._number(tune), line, width, signs)
+        key = (self._number(tune), line, width, signs, tuple(unseen.items()))
         known = self._rooms.get(key)
         if known is None:
-            known = self._rooms[key] = self._measure(write_line(tune, bowing, line, {}, alone=True), tune, line, width)
+            document = write_line(tune, bowing, line, {}, alone=True, room=unseen)
+            known = self._rooms[key] = self._measure(document, tune, line, width)
             _forget_oldest(self._rooms, self._kept)
         return known
 

@@ -11,6 +11,7 @@ class Kind(Enum):
     STAFF = "staff"  # lines, bar lines, clef, key, metre
     NOTE = "note"  # heads, stems, flags, dots, accidentals; rests
     GRACE = "grace"
+    ROOM = "room"  # for grace notes of another bowing; never drawn
     BOW = "bow"  # room for a bow sign; never drawn
     BEAM = "beam"
     TUPLET = "tuplet"

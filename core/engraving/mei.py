@@ -11,12 +11,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from itertools import pairwise
+from types import MappingProxyType
 from xml.sax.saxutils import escape, quoteattr
 
 from core.bowing import Articulation, Bowing, Grace, Join, Ornament, Signs
+from core.engraving.grace_room import GraceRoom
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line
 from core.engraving.skeleton import (
@@ -69,6 +71,7 @@ NOTE_GLYPHS = {  # base in quarter notes -> SMuFL note for texts
     Fraction(1, 4): "\ue1d9",
 }  # fmt: skip
 DOT_GLYPH = "\ue1e7"
+NO_ROOM: GraceRoom = MappingProxyType({})
 
 _HEAD = (
     '<?xml version="1.0" encoding="UTF-8"?><mei xmlns="http://www.music-encoding.org/ns/mei" meiversion="5.1">'
@@ -117,7 +120,15 @@ class Document:
     tempo: str = ""
 
 
-def write_line(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], *, alone: bool = False) -> Document:
+def write_line(
+    tune: Tune,
+    bowing: Bowing,
+    line: Line,
+    slots: Mapping[str, int],
+    *,
+    alone: bool = False,
+    room: GraceRoom = NO_ROOM,
+) -> Document:
     """Write the document for one line.
 
     Args:
@@ -126,6 +137,7 @@ def write_line(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int],
         line: Which bars.
         slots: For how many rows of bow signs room is kept over a note, by note id.
         alone: Leave out slurs and ties that cross the ends of the line, and so all neighbouring bars.
+        room: Grace notes that are never drawn and take their room before a note and its own.
     """
     curves = _curves(tune, bowing, line)
     by_bar: dict[int, list[_Curve]] = {}
@@ -136,7 +148,7 @@ def write_line(tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int],
             first, stop = min(first, start), max(stop, end + 1)
             by_bar.setdefault(start, []).append(curve)
     number = _first_number(tune, line)
-    writer = _Writer(tune, bowing, line, slots, number)
+    writer = _Writer(tune, bowing, line, slots, number, room)
     body = "".join(writer.measures(range(first, stop), by_bar))
     return Document(
         _HEAD + writer.score_definition(first) + "<section>" + body + _FOOT,
@@ -225,6 +237,7 @@ class _Writer:
     line: Line
     slots: Mapping[str, int]
     number: int | None
+    room: GraceRoom
     names: dict[str, Name] = field(default_factory=dict)
 
     def score_definition(self, first: int) -> str:
@@ -296,7 +309,19 @@ class _Writer:
         graced = [note.id for note in bar.notes if note.id in signs and signs[note.id].graces]
         graces = tuple((note_id, signs[note_id].graces) for note_id in graced)
         printed = accidentals(self.tune, index, graces, again=index == self.line.first)
-        return "".join(nest(spans(self.tune, index), map(self._note, bar.notes, printed)))
+        music: Iterator[tuple[str, str]] = map(self._note, bar.notes, printed)
+        if self.room and any(note.id in self.room for note in bar.notes):
+            music = self._with_room(index, music)
+        return "".join(nest(spans(self.tune, index), music))
+
+    def _with_room(self, index: int, music: Iterator[tuple[str, str]]) -> Iterator[tuple[str, str]]:
+        """Notes with the grace notes before them for which there is only room."""
+        bar = self.tune.bars[index]
+        given = tuple((note.id, self.room[note.id]) for note in bar.notes if note.id in self.room)
+        printed = accidentals(self.tune, index, given)
+        for note, accids, (graces, text) in zip(bar.notes, printed, music, strict=True):
+            unseen = tuple(map(_off_ledger_lines, self.room.get(note.id, ())))
+            yield self._graces(note.id, unseen, accids.graces, Kind.ROOM) + graces, text
 
     def _note(self, note: Note, accids: Printed) -> tuple[str, str]:
         """Graces and note as MEI."""
@@ -318,13 +343,15 @@ class _Writer:
             inner.append(f"<note xml:id={quoteattr(head_id)} {pitch_attributes(pitch)}>{head}</note>")
         return graces, f"<chord {about}>{''.join(inner)}{marks}</chord>"
 
-    def _graces(self, note_id: str, graces: tuple[Grace, ...], accids: tuple[tuple[str, ...], ...]) -> str:
+    def _graces(
+        self, note_id: str, graces: tuple[Grace, ...], accids: tuple[tuple[str, ...], ...], kind_of: Kind = Kind.GRACE
+    ) -> str:
         if not graces:
             return ""
         written = []
         for place, (grace, signs) in enumerate(zip(graces, accids, strict=True), 1):
-            grace_id = f"_grace{place}.{note_id}"
-            self.names[grace_id] = Name(Kind.GRACE, note_id)
+            grace_id = f"_{kind_of.value}{place}.{note_id}"
+            self.names[grace_id] = Name(kind_of, note_id)
             kind = f'xml:id={quoteattr(grace_id)} grace="{"unacc" if grace.slashed else "acc"}" {value(grace.length)}'
             kind += ' stem.dir="up"' + (' stem.mod="1slash"' if grace.slashed and len(graces) == 1 else "")
             heads = [
@@ -335,7 +362,13 @@ class _Writer:
             else:
                 written.append(f"<chord {kind}>{''.join('<note ' + head.format('') for head in heads)}</chord>")
         text = "".join(written)
-        return f"<beam>{text}</beam>" if len(graces) > 1 and all(g.length <= Fraction(1, 2) for g in graces) else text
+        if len(graces) == 1 or any(grace.length > Fraction(1, 2) for grace in graces):
+            return text
+        if kind_of is Kind.GRACE:
+            return f"<beam>{text}</beam>"
+        beam_id = f"_{kind_of.value}.{note_id}"
+        self.names[beam_id] = Name(kind_of, note_id)
+        return f"<beam xml:id={quoteattr(beam_id)}>{text}</beam>"
 
     def _artics(self, note: Note, signs: Signs) -> Iterator[str]:
         """Articulations from the note head outward."""
@@ -472,6 +505,13 @@ def _meter(meter: Meter, shown: bool) -> str:
 
 
 _UNSEEN = ' visible="false"'
+
+
+def _off_ledger_lines(grace: Grace) -> Grace:
+    """A grace note that is not drawn, moved by octaves onto the staff: its ledger lines would be drawn with the staff."""
+    octave = 4 if grace.pitches[0].step in "EFGAB" else 5
+    moved = octave - grace.pitches[0].octave
+    return replace(grace, pitches=tuple(replace(pitch, octave=pitch.octave + moved) for pitch in grace.pitches))
 
 
 def _head_id(note: Note, pitch: Pitch) -> str:

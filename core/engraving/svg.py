@@ -132,7 +132,8 @@ class _Reader:
             self._skipped += 1
             return
         classes = given.get("class", "")
-        if tag in _UNREAD or "placeholder" in classes:
+        name = self._names.get(given.get("id", "")) if tag == "g" else None
+        if tag in _UNREAD or "placeholder" in classes or (name is not None and name.kind is Kind.ROOM):
             self._skipped = 1
             return
         group = self._groups[-1]
