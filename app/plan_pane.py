@@ -308,9 +308,7 @@ class PlanPane(QWidget):
         if len(self._plans) == 1:
             self._show_row(0)
             if self.work_button.hasFocus():
-                self.results.list.setFocus(
-                    Qt.FocusReason.OtherFocusReason
-                )  # where Enter takes it and the arrows compare
+                self.results.list.setFocus()  # where Enter takes it and the arrow keys compare
 
     def _show_results(self) -> None:
         self.results.show_rows([plan_row(plan, self.plans[0]) for plan in self.plans])

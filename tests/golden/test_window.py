@@ -122,6 +122,21 @@ def test_what_mends_a_finding(qtbot, window):
     assert_approved(picture_of(window), "window-remedies")
 
 
+def test_a_plan_on_the_page_before_it_is_taken(qtbot, window):
+    """A dashed frame, a banner, a bracket under each bar that changes, a thick one under bar 2 where the pointer is. In
+    the pane the slider at its middle, the three numbers, and the best bowing with the next best."""
+    window.document.open(read_abc(TURNED_ROUND).lessons[0])
+    window.actions_by_name["plan_compare"].trigger()
+    qtbot.waitUntil(lambda: not window.plan.works, timeout=20_000)
+    window.plan.form.flow.setValue(1)
+    window.actions_by_name["plan"].trigger()
+    qtbot.waitUntil(lambda: not window.plan.works, timeout=20_000)
+    qtbot.waitUntil(lambda: not window.page.waits)
+    picture_of(window)
+    QTest.mouseMove(window.page, window.page.head_point("b1n1"))
+    assert_approved(picture_of(window), "window-plan")
+
+
 MANY_WAYS = """X:1
 T:Sluice and Cinder
 R:strathspey
