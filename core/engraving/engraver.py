@@ -75,8 +75,8 @@ class Engraver:
             line: Which bars.
             slots: For how many rows of bow signs room is kept over a note, 1 or 2, by note id.
             width_units: Width of the picture in 1/100 mm at natural size (staff 7.2 mm high), at least 4000.
-            room: Grace notes that there is room for at least (``grace_room``): bowings that are given the same room have
-                their notes in the same places.
+            room: Grace notes that there is room for at least (``grace_room``): bowings that are given the same room
+                have their notes in the same places.
         Returns:
             The picture, exactly as wide as asked; a very short line ends before the right edge, and a line with more
             notes than fit is wider: ``Picture.width`` says how wide, and the caller scales it down. The same object
@@ -86,7 +86,7 @@ class Engraver:
         """
         width = max(int(width_units), MIN_WIDTH_UNITS)
         missing = missing_graces(bowing, room) if room else NO_ROOM
-        unseen = {note.id: missing[note.id] for note in _notes(tune, line) if note.id in missing} if missing else NO_ROOM
+        unseen = {note.id: missing[note.id] for note in _notes(tune, line) if note.id in missing} if missing else {}
         key = (self._number(tune), line, width, tuple(unseen.items()), *_marks(tune, bowing, line, slots))
         picture = self._pictures.get(key)
         if picture is None:

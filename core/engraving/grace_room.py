@@ -1,7 +1,7 @@
 """Room for the grace notes of other bowings, so that the notes of bowings stand under one another.
 
-Grace notes alone move the notes of a line apart: slurs, bow signs, ornaments and fingers stand over or under them. Where
-two bowings have grace notes of unlike number or accidentals on one note, their lines may stand a little apart.
+Grace notes alone move the notes of a line apart: slurs, bow signs, ornaments and fingers stand over or under them.
+Where two bowings have grace notes of unlike number or accidentals on one note, their lines may stand a little apart.
 """
 
 from __future__ import annotations
@@ -26,5 +26,9 @@ def grace_room(bowings: Iterable[Bowing]) -> GraceRoom:
 
 def missing_graces(bowing: Bowing, room: GraceRoom) -> GraceRoom:
     """What a bowing lacks of the grace notes that there should be room for, the first of each row."""
-    missing = {note_id: graces[: len(graces) - len(bowing.signs_on(note_id).graces)] for note_id, graces in room.items()}
-    return {note_id: graces for note_id, graces in missing.items() if graces}
+    missing = {}
+    for note_id, graces in room.items():
+        count = len(graces) - len(bowing.signs_on(note_id).graces)
+        if count > 0:
+            missing[note_id] = graces[:count]
+    return missing

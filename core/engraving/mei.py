@@ -508,7 +508,7 @@ _UNSEEN = ' visible="false"'
 
 
 def _off_ledger_lines(grace: Grace) -> Grace:
-    """A grace note that is not drawn, moved by octaves onto the staff: its ledger lines would be drawn with the staff."""
+    """A grace note that is not drawn, moved by octaves onto the staff: its ledger lines would be drawn there."""
     octave = 4 if grace.pitches[0].step in "EFGAB" else 5
     moved = octave - grace.pitches[0].octave
     return replace(grace, pitches=tuple(replace(pitch, octave=pitch.octave + moved) for pitch in grace.pitches))
