@@ -88,6 +88,7 @@ class PlanPane(QWidget):
         self._work.told.connect(lambda result: self._on_told(result))
         self._work.ended.connect(lambda: self._on_ended())
         self._work.refused.connect(self._refuse)
+        self._work.failed.connect(lambda: self._forget_plans())
         self._next_best = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)
         self._next_best.timeout.connect(self._look_for_more)
         self._build(settings)

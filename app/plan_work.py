@@ -64,12 +64,14 @@ class PlanWork(QObject):
         slow: The work goes on for so long that the wait should be shown.
         ended: All is told.
         refused: Why it cannot be done, one sentence; nothing more comes.
+        failed: An error of ours ended it; nothing more comes, and the error is raised.
     """
 
     told = Signal(object)
     slow = Signal()
     ended = Signal()
     refused = Signal(str)
+    failed = Signal()
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -121,10 +123,11 @@ class PlanWork(QObject):
             fault = future.exception()
             if isinstance(fault, RefusedEditError):
                 self.refused.emit(str(fault))
+            elif fault is not None:
+                self.failed.emit()
+                raise fault
             else:
                 self.ended.emit()
-                if fault is not None:
-                    raise fault
 
     def _is_wanted(self, piece: Piece) -> bool:
         return self._piece is not None and self._piece.generation == piece.generation

@@ -21,6 +21,7 @@ class Heard:
         self.said: list[object] = []
         work.told.connect(self.said.append)
         work.slow.connect(lambda: self.said.append("slow"))
+        work.failed.connect(lambda: self.said.append("failed"))
         work.ended.connect(lambda: self.said.append("ended"))
         work.refused.connect(lambda text: self.said.append(f"refused: {text}"))
 
@@ -113,6 +114,17 @@ def test_a_refusal_is_told_as_one_sentence(qtbot, work, heard):
     work.start(refuse)
     qtbot.waitUntil(lambda: not work.runs)
     assert heard.said == ["refused: There is nothing to bow."]
+
+
+def test_an_error_of_ours_is_raised_in_the_window_and_ends_the_wait(qtbot, work, heard):
+    def break_down(go_on, tell):
+        raise ZeroDivisionError
+
+    with qtbot.captureExceptions() as raised:
+        work.start(break_down)
+        qtbot.waitUntil(lambda: not work.runs)
+    assert heard.said == ["failed"]
+    assert [kind for kind, _, _ in raised] == [ZeroDivisionError]
 
 
 def test_a_long_wait_is_shown_and_a_short_one_is_not(qtbot, work, heard):
