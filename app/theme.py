@@ -176,7 +176,8 @@ def style_sheet(theme: Theme) -> str:
     QPushButton[rank="link"]:hover, QPushButton[rank="link"]:focus {{ border-bottom-color: {theme.tint};
                                                                       border-radius: 0; }}
     QSlider {{ min-height: 20px; }}
-    QSlider::groove:horizontal {{ height: 4px; border-radius: 2px; background: {handle}; }}
+    QSlider::groove:horizontal {{ height: 4px; border: 8px solid transparent; border-left-width: 0;
+                                  border-right-width: 0; background: {handle}; background-clip: padding; }}
     QSlider::handle:horizontal {{ width: 12px; margin: -6px 0; border: 2px solid {theme.tint}; border-radius: 8px;
                                   background: {theme.field}; }}
     QSlider::handle:horizontal:hover, QSlider::handle:horizontal:focus {{ background: {theme.tint}; }}
