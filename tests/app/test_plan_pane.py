@@ -495,6 +495,8 @@ def test_findings_and_planner_stand_side_by_side_only_when_it_is_open(bare):
     assert bare.plan.form.accents.hasFocus()
     QTest.mouseClick(bare.tabs.tabs, LEFT, pos=bare.tabs.tabs.tabRect(0).center())
     assert bare.side_list.isVisible()
+    bare.actions_by_name["planner"].trigger()  # out of sight it comes back and is not closed
+    assert bare.plan.isVisible()
     QTest.mouseClick(bare.tabs.tabs.tabButton(1, QTabBar.ButtonPosition.RightSide), LEFT)
     assert not bare.tabs.tabs.isVisible()
     assert not bare.actions_by_name["planner"].isChecked()
