@@ -8,7 +8,10 @@ from __future__ import annotations
 
 import os
 import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
+from typing import BinaryIO
 
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
@@ -99,12 +102,23 @@ def write_atomically(path: Path, data: bytes) -> None:
     Raises:
         OSError: it cannot be written; nothing has changed.
     """
+    with written_beside(path) as file:
+        file.write(data)
+
+
+@contextmanager
+def written_beside(path: Path) -> Iterator[BinaryIO]:
+    """A file open for writing that takes the name ``path`` when the block ends, and goes where the block raises.
+
+    Raises:
+        OSError: it cannot be written; nothing has changed.
+    """
     path = path.resolve()  # a link keeps pointing where it points
     handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
     part = Path(name)
     try:
         with os.fdopen(handle, "wb") as file:
-            file.write(data)
+            yield file
             file.flush()
             os.fsync(file.fileno())
         part.chmod(path.stat().st_mode & 0o777 if path.exists() else 0o666 & ~_umask())
