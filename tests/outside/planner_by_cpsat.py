@@ -35,7 +35,7 @@ from core.tune import Tune
 from tests.core.planner.by_trial import Way, bowing_of
 from tests.outside.abc_collections import FOLDERS, sources
 
-EFFORT = 10.0  # when to give up, in the solver's own measure of time, some seconds on a quiet machine
+EFFORT = 3.0  # when to give up, in the solver's own measure of time, some seconds on a quiet machine
 Literal: TypeAlias = cp_model.LiteralT
 STATUS = {
     cp_model.OPTIMAL: "best",
