@@ -52,7 +52,7 @@ ACTIONS = (
     ActionSpec("save", "&Save", (Standard.Save,), "Save the lesson", "save"),
     ActionSpec("save_as", "Save &as…", (Standard.SaveAs, "Ctrl+Shift+S"), "Save the lesson under another name"),
     ActionSpec("print", "&Print…", (Standard.Print,), "Print bowings of the lesson", "print", short="Print"),
-    ActionSpec("preview", "Print pre&view…", ("Ctrl+Shift+P",), "See the printed pages first"),
+    ActionSpec("preview", "Set up s&heet…", ("Ctrl+Shift+P",), "Choose what is printed and see its pages"),
     ActionSpec("export_pdf", "&Export as PDF…", ("Ctrl+E",), "Write the printed pages to a PDF file"),
     ActionSpec("export_abc", "Export as A&BC…", (), "Write all bowings of the lesson as a tune book in ABC"),
     ActionSpec("close", "&Close window", (Standard.Close,), "Close the window"),

@@ -33,8 +33,6 @@ from core.tune import Tempo, Tune
 from core.tune_set import MOST_TUNES, Entry, TuneSet
 
 DONE, FAULTS_FOUND, WRONG_CALL, UNREADABLE = 0, 1, 2, 3
-PAPERS = ("A4", "Letter")
-DENSITIES = ("every", "bars", "needed")
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -91,16 +89,12 @@ def _parser() -> argparse.ArgumentParser:
     checking.add_argument("--json", action="store_true", help="print one JSON object")
 
     from app.bow_command import add_bow_parser  # not for the window's start
+    from app.sheet_command import add_sheet_parser
     from app.shelf_command import add_shelf_parser
 
     add_bow_parser(commands, _plan)
     add_shelf_parser(commands, _plan)
-    sheet = commands.add_parser("sheet", help="print bowings to a PDF file")
-    sheet.add_argument("file", metavar="FILE")
-    sheet.add_argument("--out", required=True, metavar="OUT.pdf", type=Path)
-    sheet.add_argument("--bowings", metavar="NAME,NAME", help="these bowings in this order; all where left out")
-    sheet.add_argument("--marks", choices=DENSITIES, default="every", help="which strokes carry a bow mark")
-    sheet.add_argument("--paper", choices=PAPERS, default="A4")
+    add_sheet_parser(commands)
     return parser
 
 
@@ -309,30 +303,9 @@ def _bowing_json(tune: Tune, bowing: Bowing, report: Report) -> dict[str, object
 
 
 def _sheet(options: argparse.Namespace) -> int:
-    reading = _read(options.file)
-    if reading is None:
-        return UNREADABLE
-    lessons = reading.lessons
-    if options.bowings is not None:
-        names = [name.strip() for name in options.bowings.split(",")]
-        present = {bowing.name for lesson in lessons for bowing in lesson.bowings}
-        missing = [name for name in names if name not in present]
-        if missing:
-            _say(f"{options.file}: no bowing named “{missing[0]}”; there is {', '.join(sorted(present))}")
-            return WRONG_CALL
-        lessons = tuple(
-            replace(lesson, bowings=chosen)
-            for lesson in lessons
-            if (chosen := tuple(b for name in names for b in lesson.bowings if b.name == name))
-        )
-    from app.printing import export_pdf  # Qt only where it is needed
+    from app.sheet_command import run_sheet
 
-    try:
-        export_pdf(lessons, options.out, paper=options.paper, marks=options.marks)
-    except OSError as fault:
-        _say(f"{options.out}: {fault.strerror or fault}")
-        return WRONG_CALL
-    return DONE
+    return run_sheet(options, _read)
 
 
 # -------------------------------------------------------------------------------------------------------------- bow

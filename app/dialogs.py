@@ -9,17 +9,18 @@ from pathlib import Path
 from typing import TypeVar
 
 from PySide6.QtCore import QEventLoop, Qt, QTimer
-from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrintPreviewDialog
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QProgressDialog, QWidget
 
 from app.bow_fiddle_dialog import BowFiddleDialog
 from app.files import OPEN_FILTERS, SAVE_FILTERS
-from app.sheet import SheetSettings
 from app.sheet_dialog import SheetChoice, SheetDialog, Way
 from app.tune_chooser import TuneChooser
 from core.lesson import Lesson
 from core.reach import ReachSettings
+from core.sheet_plan import SheetPlan
 from core.strings import Tuning
+from core.tune_set import TuneSet
 
 Result = TypeVar("Result")
 EXPORTS = {
@@ -82,10 +83,10 @@ class Dialogs:
         return chosen
 
     def sheet(
-        self, parent: QWidget, lesson: Lesson, shown: int, settings: SheetSettings, way: Way
+        self, parent: QWidget, lesson: Lesson, plan: SheetPlan, way: Way, tune_set: TuneSet | None
     ) -> SheetChoice | None:
         """Ask what goes on a printed sheet, and where it goes."""
-        dialog = SheetDialog(lesson, shown, settings, way, parent)
+        dialog = SheetDialog(lesson, plan, way, tune_set, parent)
         choice = dialog.choice if dialog.exec() == QDialog.DialogCode.Accepted else None
         dialog.deleteLater()
         return choice
@@ -104,15 +105,6 @@ class Dialogs:
         accepted = dialog.exec() == QDialog.DialogCode.Accepted
         dialog.deleteLater()
         return printer if accepted else None
-
-    def preview(self, parent: QWidget, paint: Callable[[QPrinter], None]) -> None:
-        """Show printed pages; ``paint`` paints them on the printer that it is given."""
-        dialog = QPrintPreviewDialog(parent)
-        dialog.setWindowTitle("Print preview")
-        dialog.resize(900, 720)
-        dialog.paintRequested.connect(paint)
-        dialog.exec()
-        dialog.deleteLater()
 
     def wait(self, parent: QWidget, text: str, work: Callable[[], Result]) -> Result | None:
         """Do long work in a thread of its own, with a sign of life and a button to leave off.

@@ -61,13 +61,13 @@ from app.page_view import PageView
 from app.plan_pane import PlanPane
 from app.plan_preview import PlanPreview
 from app.preview_banner import PreviewBanner
-from app.printing import print_lessons, write_pdf
+from app.printing import print_sheet_of, write_sheet
 from app.proposals import Extent
 from app.set_list import SetList
 from app.set_window import SetWindow
 from app.settings import Look, Settings
-from app.sheet import PAPERS, SheetSettings
-from app.sheet_dialog import SheetChoice, Way
+from app.sheet import Printed
+from app.sheet_dialog import SheetChoice, Way, printed
 from app.shelf_dock import ShelfDock
 from app.side_list import SideList
 from app.side_tabs import SideTabs
@@ -77,8 +77,7 @@ from core.accent_plan import PlanKind
 from core.bowing import Bow, Ornament
 from core.check import Finding, Severity
 from core.engraving.bow_signs import MarkDensity
-from core.errors import UnreadableFileError
-from core.lesson import Lesson
+from core.errors import RefusedEditError, UnreadableFileError
 from core.reading import Reading, read_file
 from core.shelf.search import Entry, lesson_of
 
@@ -186,7 +185,7 @@ class MainWindow(QMainWindow):
             "save": self.save,
             "save_as": self.save_as,
             "print": self.print_lesson,
-            "preview": partial(self.print_lesson, Way.PREVIEW),
+            "preview": partial(self.print_lesson, Way.KEEP),
             "export_pdf": partial(self.print_lesson, Way.EXPORT),
             "export_abc": self.export_abc,
             "close": self.close,
@@ -462,35 +461,35 @@ class MainWindow(QMainWindow):
             self._show_hint(f"Written to {path.name}.")
 
     def print_lesson(self, way: Way = Way.PRINT) -> None:
-        """Ask what goes on a sheet, then print it, show it first, or write it to a PDF file."""
+        """Set up a sheet beside its pages; keep it in the lesson, and print it or write it to a PDF file."""
         state = self.document.state
         if state is None:
             return
-        settings = SheetSettings(paper=PAPERS[self._settings.paper], marks=MarkDensity(self._settings.sheet_marks))
-        choice = self._dialogs.sheet(self, state.lesson, state.shown, settings, way)
+        plan = state.lesson.sheet or replace(self._settings.sheet, bowings=(state.bowing.name,))
+        tune_set = self.sets.state.tune_set if self.sets.state.tunes else None
+        choice = self._dialogs.sheet(self, state.lesson, plan, way, tune_set)
         if choice is None:
             return
-        self._settings.paper = choice.settings.paper.name
-        self._settings.sheet_marks = choice.settings.marks.value
-        lesson = replace(state.lesson, bowings=tuple(state.lesson.bowings[place] for place in choice.bowings))
+        self._settings.sheet = choice.plan
+        if choice.plan != plan or choice.way is Way.KEEP:
+            self.document.change("Set up the sheet", lambda lesson: replace(lesson, sheet=choice.plan), state.shown)
         try:
-            self._put_on_paper(lesson, choice)
-        except OSError as fault:
-            self.notice.say(f"The sheet cannot be printed: {fault.strerror or fault}")
+            self._put_on_paper(printed(state.lesson, tune_set, choice.plan), choice, state.tune.title)
+        except (OSError, RefusedEditError) as fault:
+            said = str(fault) if isinstance(fault, RefusedEditError) else fault.strerror or str(fault)
+            self.notice.say(f"The sheet cannot be printed: {said}")
 
-    def _put_on_paper(self, lesson: Lesson, choice: SheetChoice) -> None:
-        if choice.way is Way.PREVIEW:
-            self._dialogs.preview(self, lambda printer: print_lessons(printer, [lesson], choice.settings))
-        elif choice.way is Way.PRINT:
+    def _put_on_paper(self, given: Printed, choice: SheetChoice, title: str) -> None:
+        if choice.way is Way.PRINT:
             printer = self._dialogs.printer(self)
             if printer is not None:
-                print_lessons(printer, [lesson], choice.settings)
-        else:
-            suggestion = self._settings.folder / Path(suggested_name(lesson.tune.title)).with_suffix(".pdf")
+                print_sheet_of(printer, given, choice.plan)
+        elif choice.way is Way.EXPORT:
+            suggestion = self._settings.folder / Path(suggested_name(title)).with_suffix(".pdf")
             path = self._dialogs.path_to_export(self, suggestion)
             if path is not None:
                 path = path if path.suffix else path.with_suffix(".pdf")
-                pages = write_pdf(path, [lesson], choice.settings)
+                pages = write_sheet(given, choice.plan, path)
                 self._show_hint(f"Wrote {path.name}, {pages} {'page' if pages == 1 else 'pages'}.")
 
     # ------------------------------------------------------------------------------------------------- planning

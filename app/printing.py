@@ -3,73 +3,93 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable, Sequence
-from dataclasses import replace
+from collections.abc import Iterable
 from functools import cache
+from io import BytesIO
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSaveFile, QSizeF
+from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QSaveFile, QSizeF
 from PySide6.QtGui import QGuiApplication, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtPrintSupport import QPrinter
 
-from app.sheet import PAPERS, Paper, Sheet, SheetSettings, lay_out, paint_page
-from core.engraving.bow_signs import MarkDensity
+from app.sheet import PLAIN, Paper, Printed, Sheet, lay_out, paint_page
 from core.lesson import Lesson
+from core.sheet_plan import SheetPlan
 
 MM_PER_INCH = 25.4
 PDF_DPI = 1200
 
 
-def write_pdf(target: str | Path | QIODevice, lessons: Sequence[Lesson], settings: SheetSettings | None = None) -> int:
-    """Write lessons to a PDF file.
+def write_sheet(given: Lesson | Printed, plan: SheetPlan, target: Path | QIODevice) -> int:
+    """Lay out a sheet and write it as PDF; needs no window and no display.
 
     Args:
+        given: A lesson, lessons, or a set.
+        plan: What goes on the sheet.
         target: A file, which is replaced only when the whole PDF is written, or a device open for writing.
-        lessons: At least one, with the bowings to print.
-        settings: Paper, marks and sizes.
     Returns:
         Number of pages.
     Raises:
         OSError: the file cannot be written.
+        RefusedEditError: the plan's drill has no place in a tune.
     """
-    sheet = lay_out(lessons, settings)
+    need_application()
+    sheet = lay_out([given] if isinstance(given, Lesson) else given, plan)
     data = pdf_bytes(sheet)
     if isinstance(target, QIODevice):
-        if target.write(data) != data.size():
+        if target.write(data) != len(data):
             raise OSError(0, target.errorString())
     else:
-        _replace_file(Path(target), data)
+        replace_file(target, data)
     return len(sheet.pages)
 
 
-def export_pdf(lessons: Sequence[Lesson], path: Path, *, paper: str = "A4", marks: str = "every") -> None:
-    """Write lessons to a PDF file from the command line; needs no window and no display.
-
-    Raises:
-        OSError: the file cannot be written.
-    """
-    _need_application()
-    write_pdf(path, lessons, SheetSettings(paper=PAPERS[paper], marks=MarkDensity(marks)))
-
-
-def pdf_bytes(sheet: Sheet) -> QByteArray:
-    """A sheet as PDF: vectors, fonts embedded, text that can be searched."""
+def pdf_bytes(sheet: Sheet) -> bytes:
+    """A sheet as PDF: vectors, fonts embedded, text that can be searched, an outline of tunes and bowings."""
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     writer.setResolution(PDF_DPI)
     writer.setTitle(sheet.title)
     writer.setCreator("Bowbench")
-    if sheet.author and hasattr(writer, "setAuthor"):  # from Qt 6.9 on
-        writer.setAuthor(sheet.author)
     set_paper(writer, sheet.paper)
     print_sheet(writer, sheet)
     buffer.close()
-    return buffer.data()
+    return _with_outline(bytes(buffer.data().data()), sheet)
+
+
+def _with_outline(data: bytes, sheet: Sheet) -> bytes:
+    """The PDF with its author and an outline; Qt writes no outline, and an author from 6.9 on only."""
+    from pypdf import PdfWriter  # not for the window's start
+
+    writer = PdfWriter(clone_from=BytesIO(data))
+    if sheet.author:
+        writer.add_metadata({"/Author": sheet.author})
+    parent = None
+    for number, page in enumerate(sheet.pages):
+        for heading in page.headings:
+            over = parent if heading.level else None
+            item = writer.add_outline_item(title=heading.title, page_number=number, parent=over)
+            if heading.level == 0:
+                parent = item
+    out = BytesIO()
+    writer.write(out)
+    return out.getvalue()
+
+
+def replace_file(path: Path, data: bytes) -> None:
+    """Write a file that is replaced only when all of it is written.
+
+    Raises:
+        OSError: it cannot be written.
+    """
+    file = QSaveFile(str(path))
+    if not file.open(QIODevice.OpenModeFlag.WriteOnly) or file.write(data) != len(data) or not file.commit():
+        raise OSError(0, file.errorString())
 
 
 def set_paper(device: QPagedPaintDevice, paper: Paper) -> None:
-    """Make a device's pages this paper, upright, without margins: the sheet has its own."""
+    """Make a device's pages this paper, as it lies, without margins: the sheet has its own."""
     size = QPageSize(QSizeF(paper.width_mm, paper.height_mm), QPageSize.Unit.Millimeter, paper.name)
     layout = QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0))
     layout.setMode(QPageLayout.Mode.FullPageMode)
@@ -83,7 +103,7 @@ def paper_of(printer: QPrinter) -> Paper:
 
 
 def print_sheet(device: QPagedPaintDevice, sheet: Sheet, pages: Iterable[int] | None = None) -> None:
-    """Paint pages on a printer, a preview or a PDF.
+    """Paint pages on a printer or a PDF.
 
     Args:
         device: Its pages show the whole paper (``set_paper``, or a printer in full page mode).
@@ -108,16 +128,15 @@ def print_sheet(device: QPagedPaintDevice, sheet: Sheet, pages: Iterable[int] | 
         painter.end()
 
 
-def print_lessons(printer: QPrinter, lessons: Sequence[Lesson], settings: SheetSettings | None = None) -> None:
-    """Lay out lessons for the printer's own paper and print the pages that its dialog asks for.
-
-    Also what a print preview calls when it wants its pages painted.
+def print_sheet_of(printer: QPrinter, given: Printed, plan: SheetPlan = PLAIN) -> None:
+    """Lay out a sheet for the printer's own paper and print the pages that its dialog asks for.
 
     Raises:
         OSError: the printer cannot be used.
+        RefusedEditError: the plan's drill has no place in a tune.
     """
     printer.setFullPage(True)
-    sheet = lay_out(lessons, replace(settings or SheetSettings(), paper=paper_of(printer)))
+    sheet = lay_out(given, plan, paper_of(printer))
     wanted = None
     if printer.printRange() is QPrinter.PrintRange.PageRange and printer.fromPage():
         wanted = range(printer.fromPage(), printer.toPage() + 1)
@@ -125,14 +144,8 @@ def print_lessons(printer: QPrinter, lessons: Sequence[Lesson], settings: SheetS
     print_sheet(printer, sheet, wanted)
 
 
-def _replace_file(path: Path, data: QByteArray) -> None:
-    file = QSaveFile(str(path))
-    if not file.open(QIODevice.OpenModeFlag.WriteOnly) or file.write(data) != data.size() or not file.commit():
-        raise OSError(0, file.errorString())
-
-
 @cache
-def _need_application() -> QGuiApplication | None:
+def need_application() -> QGuiApplication | None:
     """Make an application without a display where there is none: fonts and painting need one, as long as we run."""
     if QGuiApplication.instance() is not None:
         return None

@@ -10,11 +10,13 @@ import sys
 from importlib.resources import files
 from pathlib import Path
 
-from app.printing import export_pdf
+from app.printing import write_sheet
+from core.engraving.bow_signs import MarkDensity
 from core.reading import read_file
+from core.sheet_plan import SheetPlan
 
 SAMPLE = "tuesday_ferry.musicxml"
-SHEETS = {"every mark.pdf": "every", "needed marks only.pdf": "needed"}
+SHEETS = {"every mark.pdf": MarkDensity.EVERY, "needed marks only.pdf": MarkDensity.NEEDED}
 
 
 def make_pack(folder: Path) -> list[Path]:
@@ -30,7 +32,7 @@ def make_pack(folder: Path) -> list[Path]:
     made = []
     for ending, marks in SHEETS.items():
         path = folder / f"{reading.lessons[0].tune.title}, {ending}"
-        export_pdf(reading.lessons, path, marks=marks)
+        write_sheet(reading.lessons, SheetPlan(marks=marks), path)
         made.append(path)
     return made
 

@@ -10,9 +10,10 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
 
+from core.sheet_plan import SheetPlan, for_any_lesson, read_plan, write_plan
+
 RECENT_LIMIT = 8
 MARKS = ("every", "bars", "needed")  # the first is the default, here and below
-PAPERS = ("A4", "Letter")
 
 
 class Look(Enum):
@@ -105,22 +106,16 @@ class Settings:
         self._store.setValue(f"planner/{name}", choice)
 
     @property
-    def sheet_marks(self) -> str:
-        """The same on printed sheets."""
-        return self._one_of("sheet/marks", MARKS)
+    def sheet(self) -> SheetPlan:
+        """The printed sheet that was set up last, without what belongs to its lesson."""
+        try:
+            return read_plan(str(self._store.value("sheet/plan", "{}")))
+        except (ValueError, RecursionError):
+            return SheetPlan()
 
-    @sheet_marks.setter
-    def sheet_marks(self, marks: str) -> None:
-        self._store.setValue("sheet/marks", marks)
-
-    @property
-    def paper(self) -> str:
-        """Paper of PDF files: ``A4`` or ``Letter``."""
-        return self._one_of("sheet/paper", PAPERS)
-
-    @paper.setter
-    def paper(self, paper: str) -> None:
-        self._store.setValue("sheet/paper", paper)
+    @sheet.setter
+    def sheet(self, plan: SheetPlan) -> None:
+        self._store.setValue("sheet/plan", write_plan(for_any_lesson(plan)))
 
     @property
     def folder(self) -> Path:

@@ -1,41 +1,42 @@
-"""Asks what goes on the printed sheet, and where it goes."""
+"""Sets up a printed sheet beside its pages, and asks where it goes."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from enum import Enum
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QDialogButtonBox,
-    QFormLayout,
+    QHBoxLayout,
     QLabel,
-    QListWidget,
-    QListWidgetItem,
     QPushButton,
+    QSplitter,
     QVBoxLayout,
     QWidget,
 )
 
-from app.sheet import PAPERS, SheetSettings
-from core.engraving.bow_signs import MarkDensity
+from app.sheet import Printed, Sheet
+from app.sheet_form import SheetForm
+from app.sheet_preview import SheetPreview
+from app.sheet_work import SheetWork
 from core.lesson import Lesson
+from core.sheet_plan import SheetKind, SheetPlan
+from core.tune_set import TuneSet
 
-DENSITY_WORDS = {
-    MarkDensity.EVERY: "On every stroke",
-    MarkDensity.BARS: "Where each bar begins",
-    MarkDensity.NEEDED: "Only where needed to read the rest",
-}
+WIDTH, HEIGHT, FORM_WIDTH = 1080, 700, 390
+NO_BOWING = "Tick at least one bowing."
+WORKING = "The pages are being set …"
 
 
 class Way(Enum):
     """Where a sheet goes."""
 
-    PREVIEW = "Preview"
-    PRINT = "Print…"
-    EXPORT = "Export as PDF…"
+    KEEP = "&Keep"  # in the lesson only
+    PRINT = "Pri&nt…"
+    EXPORT = "E&xport as PDF…"
 
 
 @dataclass(frozen=True)
@@ -43,55 +44,74 @@ class SheetChoice:
     """What the user wants on paper.
 
     Attributes:
-        bowings: Places of the bowings in the lesson, in order; at least one.
-        settings: Paper and marks.
+        plan: What goes on it.
         way: Where it goes.
     """
 
-    bowings: tuple[int, ...]
-    settings: SheetSettings
+    plan: SheetPlan
     way: Way
 
 
+def printed(lesson: Lesson, tune_set: TuneSet | None, plan: SheetPlan) -> Printed:
+    """What a plan prints: the set in hand where it asks for one, else the lesson."""
+    return tune_set if plan.kind is SheetKind.SET and tune_set is not None else [lesson]
+
+
 class SheetDialog(QDialog):
-    """Bowings, bow marks and paper; a button for each way.
+    """All that a sheet can be, and its pages as they are printed.
 
     Args:
         lesson: What is printed.
-        shown: The bowing on the page, ticked at first.
-        settings: Chosen the last time.
+        plan: What was chosen the last time.
         way: The button that Return presses.
+        tune_set: The set in hand, if there is one.
     """
 
     def __init__(
-        self, lesson: Lesson, shown: int, settings: SheetSettings, way: Way, parent: QWidget | None = None
+        self,
+        lesson: Lesson,
+        plan: SheetPlan,
+        way: Way,
+        tune_set: TuneSet | None = None,
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Print a sheet")
-        self._way = way
-        self.bowings = QListWidget()
-        self.bowings.setAccessibleName("Bowings on the sheet")
-        for place, bowing in enumerate(lesson.bowings):
-            item = QListWidgetItem(bowing.name)
-            item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsUserCheckable | Qt.ItemFlag.ItemIsSelectable)
-            item.setCheckState(Qt.CheckState.Checked if place == shown else Qt.CheckState.Unchecked)
-            item.setSizeHint(QSize(0, self.fontMetrics().height() + 12))
-            self.bowings.addItem(item)
-        self.bowings.itemChanged.connect(self._on_ticked)
-        self.marks = QComboBox()
-        for density, words in DENSITY_WORDS.items():
-            self.marks.addItem(words, density)
-        self.marks.setCurrentIndex(self.marks.findData(settings.marks))
-        self.paper = QComboBox()
-        for name, paper in PAPERS.items():
-            self.paper.addItem(name, paper)
-        self.paper.setCurrentIndex(self.paper.findText(settings.paper.name))
-        form = QFormLayout()
-        form.addRow("&Bowings", self.bowings)
-        form.addRow("Bow &marks", self.marks)
-        form.addRow("&Paper for PDF", self.paper)
-        self._missing = QLabel("Tick at least one bowing.")
-        self._missing.setProperty("rank", "quiet")
+        self.setWindowTitle("Sheet")
+        self._lesson, self._tune_set, self._way = lesson, tune_set, way
+        self.form = SheetForm(lesson, plan, len(tune_set.entries) if tune_set is not None else 0)
+        self.preview = SheetPreview()
+        self.state = QLabel()
+        self.state.setWordWrap(True)
+        self.state.setProperty("rank", "quiet")
+        self.state.setAccessibleName("Pages")
+        self.work = SheetWork(self)
+        self.work.begun.connect(lambda: self._say(WORKING))
+        self.work.done.connect(self._on_sheet)
+        self.work.refused.connect(self._on_refused)
+        self.form.changed.connect(self._ask)
+        self.finished.connect(self.work.stop)
+        self._lay_out(way)
+        self._ask()
+
+    @property
+    def choice(self) -> SheetChoice:
+        """What is chosen now; only while a bowing is ticked."""
+        plan = self.form.plan
+        assert plan is not None
+        return SheetChoice(plan, self._way)
+
+    def _lay_out(self, way: Way) -> None:
+        side = QWidget()
+        column = QVBoxLayout(side)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.form, 1)
+        column.addWidget(self.state)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.addWidget(side)
+        split.addWidget(self.preview)
+        split.setStretchFactor(1, 1)
+        split.setSizes([FORM_WIDTH, WIDTH - FORM_WIDTH])
+        split.setChildrenCollapsible(False)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
         buttons.rejected.connect(self.reject)
         self.way_buttons: dict[Way, QPushButton] = {}
@@ -99,32 +119,47 @@ class SheetDialog(QDialog):
             button = buttons.addButton(choice.value, QDialogButtonBox.ButtonRole.ActionRole)
             button.setAutoDefault(choice is way)
             button.setDefault(choice is way)
-            button.clicked.connect(lambda _=False, chosen=choice: self._take(chosen))
+            button.clicked.connect(self._taker(choice))
             self.way_buttons[choice] = button
-        column = QVBoxLayout(self)
-        column.addLayout(form)
-        column.addWidget(self._missing)
-        column.addWidget(buttons)
-        self._on_ticked()
+        self.way_buttons[Way.KEEP].setToolTip("Keep this sheet in the lesson, for the next time")
+        row = QVBoxLayout(self)
+        row.addWidget(split, 1)
+        foot = QHBoxLayout()
+        foot.addWidget(buttons)
+        row.addLayout(foot)
+        self.resize(WIDTH, HEIGHT)
+        self.form.kind.setFocus()
 
-    @property
-    def choice(self) -> SheetChoice:
-        """What is chosen now."""
-        return SheetChoice(
-            self._ticked(),
-            SheetSettings(paper=self.paper.currentData(), marks=self.marks.currentData()),
-            self._way,
-        )
+    def _taker(self, way: Way) -> Callable[[], None]:
+        return lambda: self._take(way)
 
-    def _ticked(self) -> tuple[int, ...]:
-        rows = range(self.bowings.count())
-        return tuple(row for row in rows if self.bowings.item(row).checkState() is Qt.CheckState.Checked)
-
-    def _on_ticked(self) -> None:
-        some = bool(self._ticked())
-        self._missing.setVisible(not some)
+    def _ask(self) -> None:
+        plan = self.form.plan
         for button in self.way_buttons.values():
-            button.setEnabled(some)
+            button.setEnabled(plan is not None)
+        if plan is None:
+            self.work.stop()
+            self._say(NO_BOWING)
+        else:
+            self.work.ask(printed(self._lesson, self._tune_set, plan), plan)
+
+    def _on_sheet(self, sheet: Sheet) -> None:
+        self.preview.show_sheet(sheet)
+        count = len(sheet.pages)
+        said = f"{count} {'page' if count == 1 else 'pages'}"
+        plan = self.form.plan
+        if plan is not None and sheet.copies < plan.copies:
+            said += f"; {plan.copies} copies do not fit on one, {sheet.copies if sheet.copies > 1 else 'one'} can"
+        self._say(said + ".")
+
+    def _on_refused(self, sentence: str) -> None:
+        self.preview.show_sheet(None)
+        self._say(sentence)
+        for way in (Way.PRINT, Way.EXPORT):
+            self.way_buttons[way].setEnabled(False)
+
+    def _say(self, text: str) -> None:
+        self.state.setText(text)
 
     def _take(self, way: Way) -> None:
         self._way = way

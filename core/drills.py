@@ -8,7 +8,7 @@ The drills are ours; what they train is common practice, no source.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
@@ -92,13 +92,14 @@ DRILLS: Mapping[str, Drill] = immutabledict({
 """All drills by the name that the command line has for them."""
 
 
-def drill_bowing(tune: Tune, bowing: Bowing, name: str) -> Bowing:
+def drill_bowing(tune: Tune, bowing: Bowing, name: str, go_on: Callable[[], None] = lambda: None) -> Bowing:
     """Bow a tune for a drill.
 
     Args:
         tune: The tune.
         bowing: Its signs (ornaments, fingering ...) are taken over.
         name: Key of ``DRILLS``.
+        go_on: Called now and then; an error that it raises ends the planning and is passed on.
     Returns:
         An ordinary bowing named after the drill.
     Raises:
@@ -117,7 +118,7 @@ def drill_bowing(tune: Tune, bowing: Bowing, name: str) -> Bowing:
             raise RefusedEditError(f"“{drill.title}” needs running notes of one length, and this tune has too few.")
         bare = replace(bare, joins=immutabledict(joins))
     settings = PlannerSettings(flow=drill.flow, time_limit_s=TIME_LIMIT_S)
-    return replace(work_out_plan(tune, bare, settings).bowing, name=drill.title)
+    return replace(work_out_plan(tune, bare, settings, go_on=go_on).bowing, name=drill.title)
 
 
 def _turned(tune: Tune, bowing: Bowing) -> Bowing:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from immutabledict import immutabledict
@@ -28,7 +29,9 @@ class Exercise:
     shown: frozenset[str]
 
 
-def pose_exercise(tune: Tune, bowing: Bowing, from_bar: int = 0, drill: str = "") -> Exercise:
+def pose_exercise(
+    tune: Tune, bowing: Bowing, from_bar: int = 0, drill: str = "", go_on: Callable[[], None] = lambda: None
+) -> Exercise:
     """Make an exercise of a bowing.
 
     Args:
@@ -36,10 +39,11 @@ def pose_exercise(tune: Tune, bowing: Bowing, from_bar: int = 0, drill: str = ""
         bowing: What is to be found; with a drill its ornaments and fingering only.
         from_bar: Printed number of the bar from which on the bowing is left out; 0 for all of it.
         drill: Key of ``core.drills.DRILLS``; "" for the bowing itself.
+        go_on: As for ``core.drills.drill_bowing``.
     Raises:
         RefusedEditError: the tune has no notes that the drill is about.
     """
-    answer = drill_bowing(tune, bowing, drill) if drill else bowing
+    answer = drill_bowing(tune, bowing, drill, go_on) if drill else bowing
     shown = frozenset(note.id for bar in tune.bars if bar.number < from_bar for note in bar.notes)
     asked = replace(
         answer,

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import gc
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 import pytest
@@ -18,12 +18,13 @@ from app.main_window import MainWindow
 from app.page_area import PageArea
 from app.page_view import PageView
 from app.settings import Look, Settings
-from app.sheet import SheetSettings
 from app.sheet_dialog import SheetChoice, Way
 from core.lesson import Lesson
 from core.reach import ReachSettings
 from core.reading.abc import read_abc
+from core.sheet_plan import SheetPlan
 from core.strings import Tuning
+from core.tune_set import TuneSet
 
 FOUR_BARS = """X:1
 T:Gate of the Weir
@@ -80,7 +81,7 @@ class ScriptedDialogs(Dialogs):
         return self._answer("tune_of_book")
 
     def sheet(
-        self, parent: QWidget, lesson: Lesson, shown: int, settings: SheetSettings, way: Way
+        self, parent: QWidget, lesson: Lesson, plan: SheetPlan, way: Way, tune_set: TuneSet | None
     ) -> SheetChoice | None:
         return self._answer("sheet")
 
@@ -89,9 +90,6 @@ class ScriptedDialogs(Dialogs):
 
     def printer(self, parent: QWidget) -> QPrinter | None:
         return self._answer("printer")
-
-    def preview(self, parent: QWidget, paint: Callable[[QPrinter], None]) -> None:
-        paint(self._answer("preview"))
 
     def tell(self, parent: QWidget, title: str, text: str) -> None:
         self.told = text

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -25,8 +26,7 @@ from app.files import read_path
 from app.main_window import MainWindow
 from app.page_view import PageView
 from app.settings import Look
-from app.sheet import LETTER, SheetSettings
-from app.sheet_dialog import SheetChoice, SheetDialog, Way
+from app.sheet_dialog import SheetChoice, Way
 from app.theme import DARK, LIGHT
 from app.tune_chooser import TuneChooser
 from app.welcome import sample_files
@@ -35,6 +35,8 @@ from core.check import Severity
 from core.engraving.bow_signs import MarkDensity
 from core.lesson import Lesson
 from core.reading import read_file
+from core.sheet_plan import SheetKind, SheetPlan, TextBlock, begin
+from tests.core.builders import bowed
 
 NO_KEYS = Qt.KeyboardModifier.NoModifier
 ONE_TUNE = "X:1\nT:The Late Boat\nM:6/8\nL:1/8\nK:G\nGAB BAG|ABA AGE|]\n"
@@ -536,11 +538,44 @@ def test_a_double_click_chooses_the_tune(qtbot, chooser):
 
 def test_a_pdf_is_written_with_the_chosen_bowings(window, dialogs, tmp_path, settings):
     window.bowings.copy()
-    dialogs.answers["sheet"] = SheetChoice((0, 1), SheetSettings(paper=LETTER, marks=MarkDensity.BARS), Way.EXPORT)
+    plan = SheetPlan(paper="Letter", marks=MarkDensity.BARS)
+    dialogs.answers["sheet"] = SheetChoice(plan, Way.EXPORT)
     dialogs.answers["path_to_export"] = tmp_path / "sheet"
     window.actions_by_name["export_pdf"].trigger()
     assert (tmp_path / "sheet.pdf").read_bytes().startswith(b"%PDF-")
-    assert (settings.paper, settings.sheet_marks) == ("Letter", "bars")
+    assert settings.sheet == plan
+
+
+def test_a_sheet_is_kept_in_the_lesson_as_one_undo_step_and_is_the_next_default(window, dialogs, settings):
+    plan = replace(begin(SheetKind.CLASS), after=TextBlock("Homework", "Bars 1 and 2"), copies=2)
+    dialogs.answers["sheet"] = SheetChoice(plan, Way.KEEP)
+    window.actions_by_name["preview"].trigger()
+    assert window.document.state.lesson.sheet == plan
+    assert settings.sheet == replace(plan, after=TextBlock())
+    window.document.stack.undo()
+    assert window.document.state.lesson.sheet is None
+    assert not window.document.is_modified
+
+
+def test_printing_as_shown_is_no_edit(window, dialogs, tmp_path):
+    dialogs.answers["sheet"] = SheetChoice(SheetPlan(bowings=("As written",)), Way.EXPORT)
+    dialogs.answers["path_to_export"] = None
+    window.print_lesson(Way.EXPORT)
+    assert not window.document.is_modified
+
+
+def test_a_drill_that_has_no_place_in_the_tune_is_said(window, dialogs, tmp_path):
+    window.document.open(Lesson(*_long_notes()))
+    dialogs.answers["sheet"] = SheetChoice(replace(begin(SheetKind.EXERCISE), drill="three-and-one"), Way.EXPORT)
+    dialogs.answers["path_to_export"] = tmp_path / "sheet.pdf"
+    window.print_lesson(Way.EXPORT)
+    assert "Three and one" in window.notice.sentence
+    assert not (tmp_path / "sheet.pdf").exists()
+
+
+def _long_notes():
+    tune, bowing = bowed("|:G4 A4|B4 c4:|")
+    return tune, (bowing,)
 
 
 def test_a_lesson_is_exported_as_abc_and_stays_as_unsaved_as_it_was(window, dialogs, tmp_path):
@@ -567,7 +602,7 @@ def test_an_abc_file_that_cannot_be_written_is_told(window, dialogs, tmp_path):
     assert window.notice.sentence == "tune.abc cannot be written: no such file or directory."
 
 
-def test_preview_and_printer_get_the_same_pages(window, dialogs, tmp_path):
+def test_a_printer_gets_the_pages(window, dialogs, tmp_path):
     from PySide6.QtPrintSupport import QPrinter
 
     def printer_to(name: str) -> QPrinter:
@@ -576,32 +611,17 @@ def test_preview_and_printer_get_the_same_pages(window, dialogs, tmp_path):
         printer.setOutputFileName(str(tmp_path / name))
         return printer
 
-    dialogs.answers |= {"preview": printer_to("preview.pdf"), "printer": printer_to("printer.pdf")}
-    for way, action in ((Way.PREVIEW, "preview"), (Way.PRINT, "print")):
-        dialogs.answers["sheet"] = SheetChoice((0,), SheetSettings(), way)
-        window.actions_by_name[action].trigger()
-    sizes = [(tmp_path / name).stat().st_size for name in ("preview.pdf", "printer.pdf")]
-    assert min(sizes) > 5000
-    assert abs(sizes[0] - sizes[1]) < 100
+    dialogs.answers["printer"] = printer_to("printer.pdf")
+    dialogs.answers["sheet"] = SheetChoice(SheetPlan(), Way.PRINT)
+    window.actions_by_name["print"].trigger()
+    assert (tmp_path / "printer.pdf").stat().st_size > 5000
 
 
 def test_a_pdf_that_cannot_be_written_is_said(window, dialogs, tmp_path):
-    dialogs.answers["sheet"] = SheetChoice((0,), SheetSettings(), Way.EXPORT)
+    dialogs.answers["sheet"] = SheetChoice(SheetPlan(), Way.EXPORT)
     dialogs.answers["path_to_export"] = tmp_path / "no such folder" / "sheet.pdf"
     window.print_lesson(Way.EXPORT)
     assert window.notice.sentence.startswith("The sheet cannot be printed: ")
-
-
-def test_a_sheet_needs_a_bowing(qtbot, four_bars: Lesson):
-    dialog = SheetDialog(four_bars, 0, SheetSettings(), Way.PRINT)
-    qtbot.addWidget(dialog)
-    dialog.show()
-    assert dialog.choice == SheetChoice((0,), SheetSettings(), Way.PRINT)
-    dialog.bowings.item(0).setCheckState(Qt.CheckState.Unchecked)
-    assert not any(button.isEnabled() for button in dialog.way_buttons.values())
-    dialog.bowings.item(0).setCheckState(Qt.CheckState.Checked)
-    QTest.mouseClick(dialog.way_buttons[Way.EXPORT], Qt.MouseButton.LeftButton)
-    assert dialog.choice.way is Way.EXPORT
 
 
 # ------------------------------------------------------------------------------------------------- looks

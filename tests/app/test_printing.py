@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -10,10 +11,12 @@ from PySide6.QtCore import QBuffer, QIODevice, QMarginsF
 from PySide6.QtGui import QPageLayout, QPageSize
 from PySide6.QtPrintSupport import QPrinter
 
-from app.printing import export_pdf, paper_of, print_lessons, write_pdf
-from app.sheet import A4, LETTER, SheetSettings
+from app.printing import paper_of, print_sheet_of, write_sheet
+from app.sheet import A4, LETTER, Paper
+from core.engraving.bow_signs import MarkDensity
 from core.lesson import Lesson
 from core.reading.abc import read_abc
+from core.sheet_plan import SheetKind, SheetPlan, begin
 
 pytestmark = pytest.mark.usefixtures("qapp")
 WEIR = """X:1
@@ -44,7 +47,7 @@ def fonts(reader: PdfReader) -> dict[str, bool]:
 
 
 def test_a_pdf_can_be_searched_and_carries_its_fonts(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
-    assert write_pdf(tmp_path / "weir.pdf", lessons) == 1
+    assert write_sheet(lessons, SheetPlan(), tmp_path / "weir.pdf") == 1
     reader = PdfReader(tmp_path / "weir.pdf")
     text = reader.pages[0].extract_text()
     for words in ("Gate of the Wéir", "Ada Quern", "Reel", "As written", "Am7", "B♭7", "= 96", "down-bow"):
@@ -59,37 +62,40 @@ def test_a_pdf_can_be_searched_and_carries_its_fonts(tmp_path: Path, lessons: tu
 
 
 def test_a_pdf_holds_drawings_and_no_pictures(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
-    write_pdf(tmp_path / "weir.pdf", lessons)
+    write_sheet(lessons, SheetPlan(), tmp_path / "weir.pdf")
     page = PdfReader(tmp_path / "weir.pdf").pages[0]
     assert "/XObject" not in page["/Resources"] or not page["/Resources"]["/XObject"]
     assert (tmp_path / "weir.pdf").stat().st_size < 200_000
 
 
 @pytest.mark.parametrize("paper", [A4, LETTER], ids=lambda paper: paper.name)
-def test_pages_have_the_size_of_the_paper(tmp_path: Path, lessons: tuple[Lesson, ...], paper: object) -> None:
-    settings = SheetSettings(paper=paper)  # type: ignore[arg-type]
-    write_pdf(tmp_path / "weir.pdf", lessons, settings)
+@pytest.mark.parametrize("landscape", [False, True])
+def test_pages_have_the_size_of_the_paper(
+    tmp_path: Path, lessons: tuple[Lesson, ...], paper: Paper, landscape: bool
+) -> None:
+    write_sheet(lessons, SheetPlan(paper=paper.name, landscape=landscape), tmp_path / "weir.pdf")
     box = PdfReader(tmp_path / "weir.pdf").pages[0].mediabox
-    assert float(box.width) == pytest.approx(settings.paper.width_mm / 25.4 * 72, abs=1)
-    assert float(box.height) == pytest.approx(settings.paper.height_mm / 25.4 * 72, abs=1)
+    lies = paper.turned if landscape else paper
+    assert float(box.width) == pytest.approx(lies.width_mm / 25.4 * 72, abs=1)
+    assert float(box.height) == pytest.approx(lies.height_mm / 25.4 * 72, abs=1)
 
 
 def test_a_device_will_do_as_well(lessons: tuple[Lesson, ...]) -> None:
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    write_pdf(buffer, lessons)
+    write_sheet(lessons, SheetPlan(), buffer)
     assert bytes(buffer.data().data()).startswith(b"%PDF")
 
 
 def test_a_file_that_cannot_be_written_is_told_and_leaves_nothing(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
     with pytest.raises(OSError, match=r"."):
-        write_pdf(tmp_path / "nowhere" / "weir.pdf", lessons)
+        write_sheet(lessons, SheetPlan(), tmp_path / "nowhere" / "weir.pdf")
     assert not (tmp_path / "nowhere").exists()
 
 
-def test_the_command_line_chooses_paper_and_marks_by_name(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
-    export_pdf(lessons, tmp_path / "a.pdf", paper="Letter", marks="needed")
-    export_pdf(lessons, tmp_path / "b.pdf", paper="Letter", marks="every")
+def test_fewer_marks_make_a_shorter_page(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    write_sheet(lessons, SheetPlan(paper="Letter", marks=MarkDensity.NEEDED), tmp_path / "a.pdf")
+    write_sheet(lessons, SheetPlan(paper="Letter"), tmp_path / "b.pdf")
     sparse, dense = (PdfReader(tmp_path / name).pages[0] for name in ("a.pdf", "b.pdf"))
     assert float(sparse.mediabox.width) == pytest.approx(612, abs=1)
     assert len(sparse.get_contents().get_data()) < len(dense.get_contents().get_data())
@@ -106,7 +112,7 @@ def printer_to(path: Path, paper: QPageSize.PageSizeId) -> QPrinter:
 def test_a_printer_gets_pages_for_its_own_paper(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
     printer = printer_to(tmp_path / "p.pdf", QPageSize.PageSizeId.A5)
     assert paper_of(printer).width_mm == pytest.approx(148, abs=0.5)
-    print_lessons(printer, lessons)
+    print_sheet_of(printer, lessons)
     page = PdfReader(tmp_path / "p.pdf").pages[0]
     assert float(page.mediabox.width) == pytest.approx(148 / 25.4 * 72, abs=1)
     assert "Gate of the Wéir" in page.extract_text()
@@ -116,7 +122,28 @@ def test_a_range_of_pages_can_be_printed(tmp_path: Path, lessons: tuple[Lesson, 
     printer = printer_to(tmp_path / "p.pdf", QPageSize.PageSizeId.A4)
     printer.setPrintRange(QPrinter.PrintRange.PageRange)
     printer.setFromTo(2, 3)
-    print_lessons(printer, lessons * 4)
+    print_sheet_of(printer, lessons * 4)
     reader = PdfReader(tmp_path / "p.pdf")
     assert ["2 / 4" in page.extract_text() for page in reader.pages] == [True, False]
     assert "3 / 4" in reader.pages[1].extract_text()
+
+
+def test_the_outline_leads_to_tunes_and_bowings(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    weir = lessons[0]
+    many = replace(weir, bowings=tuple(replace(weir.bowings[0], name=f"Way {number}") for number in range(1, 8)))
+    write_sheet([many, weir], SheetPlan(), tmp_path / "weir.pdf")
+    reader = PdfReader(tmp_path / "weir.pdf")
+    first, of_first, second, of_second = reader.outline
+    assert (first.title, second.title) == ("Gate of the Wéir", "Gate of the Wéir")
+    assert [item.title for item in of_first] == [f"Way {number}" for number in range(1, 8)]
+    assert [item.title for item in of_second] == ["As written"]
+    for item in [*of_first, second, *of_second]:
+        number = reader.get_destination_page_number(item)
+        assert item.title in reader.pages[number].extract_text()
+    assert reader.get_destination_page_number(second) == len(reader.pages) - 1
+
+
+def test_an_exercise_and_its_key_are_two_entries(tmp_path: Path, lessons: tuple[Lesson, ...]) -> None:
+    write_sheet(lessons, begin(SheetKind.EXERCISE), tmp_path / "weir.pdf")
+    outline = [item.title for item in PdfReader(tmp_path / "weir.pdf").outline if not isinstance(item, list)]
+    assert outline == ["Gate of the Wéir", "Key: Gate of the Wéir"]

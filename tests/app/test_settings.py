@@ -8,6 +8,7 @@ import pytest
 from PySide6.QtCore import QByteArray
 
 from app.settings import RECENT_LIMIT, Look, Settings
+from core.sheet_plan import SheetKind, SheetPlan, TextBlock
 
 
 @pytest.fixture
@@ -17,7 +18,8 @@ def path(tmp_path: Path) -> Path:
 
 def test_settings_are_read_back_by_the_next_start(path: Path, tmp_path: Path):
     first = Settings(path)
-    first.look, first.zoom, first.marks, first.sheet_marks, first.paper = Look.DARK, 1.5, "bars", "needed", "Letter"
+    first.look, first.zoom, first.marks = Look.DARK, 1.5, "bars"
+    first.sheet = SheetPlan(SheetKind.CLASS, bowings=("One",), paper="Letter", before=TextBlock("Listen"))
     first.strip = False
     first.set_window("split", QByteArray(b"abc"))
     first.folder = tmp_path
@@ -25,14 +27,15 @@ def test_settings_are_read_back_by_the_next_start(path: Path, tmp_path: Path):
     again = Settings(path)
     assert (again.look, again.zoom, again.marks) == (Look.DARK, 1.5, "bars")
     assert again.strip is False
-    assert (again.sheet_marks, again.paper, again.folder) == ("needed", "Letter", tmp_path)
+    assert again.folder == tmp_path
+    assert again.sheet == SheetPlan(SheetKind.CLASS, paper="Letter"), "what belongs to one lesson is left out"
     assert again.window("split") == b"abc"
 
 
 def test_values_that_make_no_sense_fall_back(path: Path):
-    path.write_text("[General]\nlook=purple\nzoom=1e9\nmarks=all\nfolder=/no/such/folder\n[sheet]\npaper=A9\n")
+    path.write_text("[General]\nlook=purple\nzoom=1e9\nmarks=all\nfolder=/no/such/folder\n[sheet]\nplan=A9\n")
     settings = Settings(path)
-    assert (settings.look, settings.zoom, settings.marks, settings.paper) == (Look.SYSTEM, None, "every", "A4")
+    assert (settings.look, settings.zoom, settings.marks, settings.sheet) == (Look.SYSTEM, None, "every", SheetPlan())
     assert settings.folder == Path.home()
 
 

@@ -8,11 +8,13 @@ from fractions import Fraction
 import pytest
 
 from app.painting import run_width
-from app.sheet import A4, LETTER, Page, SheetSettings, lay_out, legend
+from app.sheet import A4, Page, lay_out
+from app.sheet_legend import legend
 from core.bowing import Bow, Bowing, Ornament, separate_bows, toggle_retake
 from core.engraving.bow_signs import BowSign, MarkDensity
 from core.engraving.picture import Anchor, Box, Text
 from core.lesson import Lesson
+from core.sheet_plan import NoteSize, SheetPlan
 from core.tune import ChordSymbol, Credit, Tune
 from tests.core.builders import bowed
 
@@ -45,25 +47,6 @@ def line_boxes(page: Page) -> list[Box]:
 
 def words(page: Page) -> list[str]:
     return [text.text for text in page.texts]
-
-
-@pytest.mark.parametrize("paper", [A4, LETTER], ids=lambda paper: paper.name)
-@pytest.mark.parametrize("bowings", [1, 5])
-def test_nothing_is_cut_and_nothing_overlaps(paper: object, bowings: int) -> None:
-    settings = SheetSettings(paper=paper)  # type: ignore[arg-type]
-    sheet = lay_out([lesson("D2|" + "GABc d2(de)|" * 16, bowings)], settings)
-    inside = Box(
-        settings.margin_mm,
-        settings.margin_mm,
-        settings.paper.width_mm - settings.margin_mm,
-        settings.paper.height_mm - settings.margin_mm,
-    ).grown(0.5, 0.5)
-    for page in sheet.pages:
-        boxes = [*line_boxes(page), *map(text_box, page.texts)]
-        for place, box in enumerate(boxes):
-            assert inside.left <= box.left < box.right <= inside.right
-            assert inside.top <= box.top < box.bottom <= inside.bottom
-            assert not any(box.overlaps(other) for other in boxes[place + 1 :])
 
 
 def test_every_bar_of_every_bowing_is_printed_once_and_in_order() -> None:
@@ -142,15 +125,31 @@ def test_a_lesson_needs_to_be_given() -> None:
     ("density", "count"), [(MarkDensity.EVERY, 6 * 8), (MarkDensity.BARS, 8), (MarkDensity.NEEDED, 1)]
 )
 def test_marks_are_as_dense_as_asked(density: MarkDensity, count: int) -> None:
-    sheet = lay_out([lesson("GABc d2(de)|" * 8)], SheetSettings(marks=density))
+    sheet = lay_out([lesson("GABc d2(de)|" * 8)], SheetPlan(marks=density))
     lines = [line for page in sheet.pages for line in page.lines]
     assert sum(len(line.picture.bow_slots) for line in lines) == count
     assert all(set(line.picture.bow_slots) <= set(line.signs) for line in lines)
 
 
-def test_fewer_bars_a_line_make_more_lines() -> None:
-    sheet = lay_out([lesson("GABc d2(de)|" * 8)], SheetSettings(bars_a_line=2))
+def test_a_small_screen_gets_two_bars_a_line() -> None:
+    sheet = lay_out([lesson("GABc d2(de)|" * 8)], SheetPlan(size=NoteSize.SCREEN))
     assert [len(line.picture.measures) for page in sheet.pages for line in page.lines] == [2] * 4
+    assert min(line.staff_mm for page in sheet.pages for line in page.lines) > 10
+
+
+def test_a_short_tune_fills_its_page_where_it_is_asked_to() -> None:
+    plain, filled = (lay_out([lesson()], SheetPlan(size=size)) for size in (NoteSize.NORMAL, NoteSize.FILL))
+    assert len(plain.pages) == len(filled.pages) == 1
+    assert filled.pages[0].lines[0].staff_mm > plain.pages[0].lines[0].staff_mm
+    assert len(lay_out([lesson(bowings=5)], SheetPlan(size=NoteSize.FILL)).pages) == len(
+        lay_out([lesson(bowings=5)]).pages
+    )
+
+
+def test_a_bowing_that_fits_on_a_page_is_never_parted() -> None:
+    for page in lay_out([lesson(bowings=7)]).pages:
+        bars = [bar for line in page.lines for bar in line.picture.measures]
+        assert bars == list(range(8)) * (len(bars) // 8)
 
 
 def test_a_single_last_line_does_not_begin_a_page_when_a_little_less_size_saves_it() -> None:
@@ -173,7 +172,7 @@ def test_a_title_too_long_for_a_line_is_wrapped_and_a_word_too_long_is_set_small
 
 def test_a_line_taller_than_the_page_is_shown_whole() -> None:
     tune: Tune = lesson("GABc d2(de)|" * 4).tune
-    sheet = lay_out([Lesson(tune, (Bowing("B"),))], SheetSettings(paper=replace(A4, height_mm=62.0)))
+    sheet = lay_out([Lesson(tune, (Bowing("B"),))], paper=replace(A4, height_mm=62.0))
     for page in sheet.pages:
         for box in line_boxes(page):
             assert box.bottom <= 62.0 - 15 + 0.01
@@ -213,4 +212,4 @@ class TestLegend:
         note = next(text for text in page.texts if text.text.startswith("lift"))
         assert note.y > max(box.bottom for box in line_boxes(page))
         assert [sign.sign.retake for sign in page.signs].count(True) == 1
-        assert not lay_out([given], SheetSettings(legend=False)).pages[0].signs
+        assert not lay_out([given], SheetPlan(legend=False)).pages[0].signs

@@ -10,7 +10,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 
 from app.bow_sign_painting import paint_bow_signs
 from app.painting import DARK_INKS, PRINT_INKS, Inks, paint_picture
-from app.sheet import SheetSettings, lay_out, paint_page
+from app.sheet import lay_out, paint_page
 from core.bowing import Bow, Bowing, Join, fix_bow, join, separate_bows, toggle_retake
 from core.engraving.bow_signs import MarkDensity, bow_signs, rows_kept
 from core.engraving.engraver import Engraver
@@ -20,6 +20,7 @@ from core.engraving.lines import break_lines
 from core.engraving.picture import Glyph, Picture
 from core.lesson import Lesson
 from core.reading.abc import read_abc
+from core.sheet_plan import SheetPlan
 from core.strokes import work_out
 from core.tune import Tune
 from tests.golden.approve import TOLERATED, assert_approved, difference
@@ -86,8 +87,8 @@ def engraved(tune: Tune, bowing: Bowing, inks: Inks = PRINT_INKS) -> tuple[list[
     return pictures, image
 
 
-def printed(lessons: list[Lesson], settings: SheetSettings, page: int = 0, dpi: int = 110) -> QImage:
-    sheet = lay_out(lessons, settings)
+def printed(lessons: list[Lesson], plan: SheetPlan, page: int = 0, dpi: int = 110) -> QImage:
+    sheet = lay_out(lessons, plan)
     scale = dpi / 25.4
     image = QImage(
         int(sheet.paper.width_mm * scale), int(sheet.paper.height_mm * scale), QImage.Format.Format_Grayscale8
@@ -147,7 +148,7 @@ def test_a_printed_page_with_two_bowings() -> None:
     tune, written = given.tune, given.bowings[0]
     other = toggle_retake(tune, separate_bows(written, "Separate bows, one lift"), "b5n1")
     other = fix_bow(tune, other, "b3n1", Bow.UP)
-    image = printed([replace(given, bowings=(written, other))], SheetSettings())
+    image = printed([replace(given, bowings=(written, other))], SheetPlan())
     assert_approved(image, "print-jig")
 
 
@@ -155,7 +156,7 @@ def test_a_second_page_with_few_marks() -> None:
     """Small title and page number; marks only where each bar begins."""
     given = lesson(REEL)
     many = [replace(given.bowings[0], name=f"Version {number}") for number in range(1, 5)]
-    image = printed([replace(given, bowings=tuple(many))], SheetSettings(marks=MarkDensity.BARS), page=1)
+    image = printed([replace(given, bowings=tuple(many))], SheetPlan(marks=MarkDensity.BARS), page=1)
     assert_approved(image, "print-second-page")
 
 
