@@ -64,7 +64,7 @@ def test_a_save_that_fails_leaves_the_old_file_and_no_other(tmp_path: Path, monk
 def test_a_failed_save_is_one_sentence_that_names_the_file(tmp_path: Path, four_bars: Lesson):
     with pytest.raises(FileError) as failed:
         save_lesson(four_bars, tmp_path / "no such folder" / "lesson.musicxml")
-    assert str(failed.value) == "lesson.musicxml cannot be saved: no such file or directory."
+    assert str(failed.value) == "lesson.musicxml cannot be saved: its folder is not there."
 
 
 def test_the_permissions_of_a_file_outlive_a_save(tmp_path: Path):
@@ -92,11 +92,11 @@ def test_saving_through_a_link_keeps_the_link(tmp_path: Path):
 def test_a_file_that_is_not_there_is_one_sentence(tmp_path: Path):
     with pytest.raises(FileError) as failed:
         read_path(tmp_path / "gone.abc")
-    assert str(failed.value) == "gone.abc cannot be opened: no such file or directory."
+    assert str(failed.value) == "gone.abc cannot be opened: there is no such file."
 
 
 def test_a_folder_is_one_sentence(tmp_path: Path):
-    with pytest.raises(FileError, match=f"^{tmp_path.name} cannot be opened: is a directory.$"):
+    with pytest.raises(FileError, match=f"^{tmp_path.name} cannot be opened: a folder has that name.$"):
         read_path(tmp_path)
 
 
@@ -136,6 +136,7 @@ def test_a_lesson_is_never_saved_under_the_name_of_another_kind_of_file(chosen: 
         ('A/B: "C"?', "A B C.musicxml"),
         ("", "Lesson.musicxml"),
         ("Sruthán’s", "Sruthán’s.musicxml"),
+        ("Aux", "Aux tune.musicxml"),
     ],
 )
 def test_a_title_makes_a_safe_file_name(title: str, name: str):

@@ -434,7 +434,7 @@ def test_a_failed_save_says_why_and_the_lesson_stays_modified(window, dialogs, t
     edit(window)
     dialogs.answers["path_to_save"] = tmp_path / "no such folder" / "lesson.musicxml"
     assert not window.save()
-    assert window.notice.sentence == "lesson.musicxml cannot be saved: no such file or directory."
+    assert window.notice.sentence == "lesson.musicxml cannot be saved: its folder is not there."
     assert window.isWindowModified()
     assert window.document.path is None
 
@@ -599,7 +599,7 @@ def test_what_abc_has_no_place_for_is_told(window, dialogs, tmp_path):
 def test_an_abc_file_that_cannot_be_written_is_told(window, dialogs, tmp_path):
     dialogs.answers["path_to_export"] = tmp_path / "no such folder" / "tune.abc"
     window.actions_by_name["export_abc"].trigger()
-    assert window.notice.sentence == "tune.abc cannot be written: no such file or directory."
+    assert window.notice.sentence == "tune.abc cannot be written: its folder is not there."
 
 
 def test_a_printer_gets_the_pages(window, dialogs, tmp_path):
