@@ -116,50 +116,70 @@ def loose(problem: Problem, scale: Scale) -> Model | None:
     return grouped(problem, scale, tuple([number] for number in range(len(problem.bars))))
 
 
-def exact(problem: Problem, scale: Scale, under: float, go_on: Callable[[], None]) -> Answer:
-    """The best bowing where bars may differ from their like, if it is better than one known already.
+class Exact:
+    """Bars for themselves, each that differs from its like at a price.
 
-    Ways of a bar with which not even the loose model stays below that one are left out.
-
-    Args:
-        problem: The problem.
-        scale: Its weights.
-        under: What the bowing known already costs; infinite where none is known.
-        go_on: Called now and then; raises to stop.
-    Returns:
-        A bowing that costs less; else a total of ``under`` without a bowing.
-    Raises:
-        TooManyCombinationsError: the memory allowed is not enough.
+    Only ways of a bar with which the loose model stays below a limit are looked at, so that a limit near what is
+    possible leaves little to search.
     """
-    model = loose(problem, scale)
-    if model is None:
-        return Answer(under)
-    tables = [group.table for group in model.groups]
-    kept = [np.flatnonzero(totals < under) for totals in totals_by_way(model, go_on)]
-    if not all(len(ways) for ways in kept):
-        return Answer(under)
-    groups = kinds(problem)
-    for bars in groups.values():
-        if not _fixed_differently(problem, bars):
-            for bar in bars:
-                kept[bar] = _cheapest_of_its_ends(tables[bar], kept[bar])
-    network = Network()
-    variables = [network.add(table.way_costs[ways]) for table, ways in zip(tables, kept, strict=True)]
-    for bars in groups.values():
-        _make_alike(scale, network, [(variables[bar], tables[bar].ways, kept[bar]) for bar in bars])
-    for crossing in problem.crossings:
-        before, after = tables[crossing.before], tables[crossing.after]
-        costs = crossing_costs(problem, scale, crossing, before, after)
-        last, first = before.ways.finishes[kept[crossing.before]], after.ways.begins[kept[crossing.after]]
-        network.connect(variables[crossing.before], variables[crossing.after], costs[last[:, None], first[None, :]])
-    choice = cheapest(network, go_on, strike_out=True)
-    if choice.cost >= under:
-        return Answer(under)
-    chosen = (
-        (table.ways, int(ways[choice.values[variable]]))
-        for table, ways, variable in zip(tables, kept, variables, strict=True)
-    )
-    return Answer(choice.cost, tuple(chosen))
+
+    def __init__(self, problem: Problem, scale: Scale, model: Model, go_on: Callable[[], None]) -> None:
+        """Prepare the search.
+
+        Args:
+            problem: The problem.
+            scale: Its weights.
+            model: Its loose model.
+            go_on: Called now and then; raises to stop.
+        Raises:
+            TooManyCombinationsError: the memory allowed is not enough.
+        """
+        self._problem, self._scale, self._go_on = problem, scale, go_on
+        self._tables = [group.table for group in model.groups]
+        self._totals = totals_by_way(model, go_on)
+
+    def under(self, limit: float) -> Answer:
+        """The best bowing that costs less than a limit; an infinite total where there is none.
+
+        Raises:
+            TooManyCombinationsError: the memory allowed is not enough.
+        """
+        problem, scale, tables = self._problem, self._scale, self._tables
+        kept = [np.flatnonzero(totals < limit) for totals in self._totals]
+        if not all(len(ways) for ways in kept):
+            return Answer(inf)
+        groups = kinds(problem)
+        for bars in groups.values():
+            if not _fixed_differently(problem, bars):
+                for bar in bars:
+                    kept[bar] = _cheapest_of_its_ends(tables[bar], kept[bar])
+        network = Network()
+        variables = [network.add(table.way_costs[ways]) for table, ways in zip(tables, kept, strict=True)]
+        for bars in groups.values():
+            _make_alike(scale, network, [(variables[bar], tables[bar].ways, kept[bar]) for bar in bars])
+        for crossing in problem.crossings:
+            before, after = tables[crossing.before], tables[crossing.after]
+            costs = crossing_costs(problem, scale, crossing, before, after)
+            last, first = before.ways.finishes[kept[crossing.before]], after.ways.begins[kept[crossing.after]]
+            network.connect(variables[crossing.before], variables[crossing.after], costs[last[:, None], first[None, :]])
+        choice = cheapest(network, self._go_on, strike_out=True)
+        if choice.cost >= limit:
+            return Answer(inf)
+        chosen = (
+            (table.ways, int(ways[choice.values[variable]]))
+            for table, ways, variable in zip(tables, kept, variables, strict=True)
+        )
+        return Answer(choice.cost, tuple(chosen))
+
+
+def with_differing(problem: Problem, scale: Scale, answer: Answer) -> Answer:
+    """A bowing of the loose model with the price of bars that differ from most of their like."""
+    differing = 0
+    for bars in kinds(problem).values():
+        chosen = [answer.ways[bar] for bar in bars]
+        times = Counter(name for ways, way in chosen for name in _names(ways, np.array([way])))
+        differing += len(bars) - max(times.values())
+    return replace(answer, total=answer.total + differing * scale.broken)
 
 
 def totals_by_way(model: Model, go_on: Callable[[], None]) -> list[Costs]:

@@ -19,7 +19,7 @@ from core.accent_plan import AccentPlan, PlanKind
 from core.accents import PHRASE_PLANS, phrases
 from core.bowing import Bowing, set_plan
 from core.planner.network import Costs, Network, TooManyCombinationsError, least_over
-from core.planner.plan import OutOfTimeError, Plan, plan_bowing
+from core.planner.plan import OutOfTimeError, Plan, UnfinishedPlanError, plan_bowing
 from core.planner.problem import STANDARD, Problem, RefusedPlanError, pose, with_accents
 from core.planner.score import Score
 from core.planner.settings import PlannerSettings
@@ -178,6 +178,10 @@ class _Search:
         """Plan under one choice and keep the plan if it is the best so far."""
         try:
             plan = plan_bowing(problem, self._go_on)
+        except UnfinishedPlanError as unfinished:
+            self.bounds.append(unfinished.bound)
+            self.refusal = unfinished
+            return
         except RefusedPlanError as refusal:
             self.refusal = refusal
             return

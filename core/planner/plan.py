@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from math import inf
 from time import monotonic
@@ -11,7 +12,7 @@ from time import monotonic
 from immutabledict import immutabledict
 
 from core.bowing import Bow, Bowing, Join, Mark
-from core.planner.models import Answer, alike, exact, loose, solve
+from core.planner.models import Answer, Exact, alike, loose, solve, with_differing
 from core.planner.network import TooManyCombinationsError
 from core.planner.problem import Problem, RefusedPlanError
 from core.planner.score import Score
@@ -45,6 +46,18 @@ class OutOfTimeError(Exception):
     """The time limit was reached."""
 
 
+class UnfinishedPlanError(RefusedPlanError):
+    """No bowing was found within the time limit; there may be one.
+
+    Attributes:
+        bound: None can be better than this.
+    """
+
+    def __init__(self, bound: Score) -> None:
+        super().__init__("No bowing was found in the time allowed: choose fewer bars, or allow more time.")
+        self.bound = bound
+
+
 def plan_bowing(problem: Problem, go_on: Callable[[], None] = lambda: None) -> Plan:
     """Plan the best bowing.
 
@@ -52,7 +65,8 @@ def plan_bowing(problem: Problem, go_on: Callable[[], None] = lambda: None) -> P
         problem: What is to be planned.
         go_on: Called now and then; an error that it raises ends the planning and is passed on.
     Raises:
-        RefusedPlanError: what is kept leaves no bowing, or nothing was found within the time limit.
+        UnfinishedPlanError: nothing was found within the time limit.
+        RefusedPlanError: what is kept leaves no bowing.
     """
     scale = scale_of(problem)
     ends_at = monotonic() + problem.settings.time_limit_s
@@ -62,27 +76,62 @@ def plan_bowing(problem: Problem, go_on: Callable[[], None] = lambda: None) -> P
         if monotonic() > ends_at:
             raise OutOfTimeError
 
-    best, bound = Answer(inf), -inf
-    try:
-        best = solve(alike(problem, scale), go_on_in_time)
-        if best.total < scale.broken:
-            return _plan(problem, scale, best, best.total)
-        least = solve(loose(problem, scale), go_on_in_time)
-        if least.total == inf:
+    search = _Search(problem, scale, go_on_in_time)
+    with suppress(OutOfTimeError, TooManyCombinationsError):
+        search.run()
+    if search.best.total == inf:
+        raise UnfinishedPlanError(scale.score(search.bound))
+    return _plan(problem, scale, search.best, search.bound)
+
+
+class _Search:
+    """The search for the best bowing of a problem.
+
+    Attributes:
+        best: The best so far.
+        bound: None costs less.
+    """
+
+    def __init__(self, problem: Problem, scale: Scale, go_on: Callable[[], None]) -> None:
+        self.best = Answer(inf)
+        self.bound = 0.0
+        self._problem, self._scale, self._go_on = problem, scale, go_on
+
+    def run(self) -> None:
+        """Search until the best is proven.
+
+        Raises:
+            RefusedPlanError: what is kept leaves no bowing.
+            OutOfTimeError, TooManyCombinationsError: it takes too long, or too much memory.
+        """
+        problem, scale = self._problem, self._scale
+        self.best = solve(alike(problem, scale), self._go_on)
+        if self.best.total < scale.broken:
+            self.bound = self.best.total
+            return
+        model = loose(problem, scale)
+        least = solve(model, self._go_on)
+        if model is None or least.total == inf:
             raise _refusal(problem, scale)
-        bound = least.total
-        if best.total // scale.broken == least.total // scale.broken:
-            # whatever differed from its like would be broken more, so the best bowing has all bars alike
-            return _plan(problem, scale, best, best.total)
-        found = exact(problem, scale, best.total, go_on_in_time)
-        best = found if found.ways else best
-        if all(lists_every_way(problem, number) for number in range(len(problem.bars))):
-            bound = best.total
-    except (OutOfTimeError, TooManyCombinationsError):
-        pass
-    if best.total == inf:
-        raise RefusedPlanError("No bowing was found in the time allowed: choose fewer bars, or allow more time.")
-    return _plan(problem, scale, best, bound)
+        self.bound = least.total
+        if self.best.total // scale.broken == least.total // scale.broken:
+            self.bound = self.best.total  # whatever differed from its like would be broken more
+            return
+        self.best = min(self.best, with_differing(problem, scale, least), key=lambda answer: answer.total)
+        self._go_deeper(Exact(problem, scale, model, self._go_on))
+
+    def _go_deeper(self, exact: Exact) -> None:
+        """Look for a bowing near the bound, then farther and farther from it, until none can be better."""
+        complete = all(lists_every_way(self._problem, number) for number in range(len(self._problem.bars)))
+        limit, step = self.bound, self._scale.broken
+        while limit < self.best.total:
+            limit = min(limit + step, self.best.total)
+            step *= 2
+            found = exact.under(limit)
+            if found.ways:
+                self.best, limit = found, found.total
+            if complete:
+                self.bound = limit
 
 
 def _plan(problem: Problem, scale: Scale, answer: Answer, bound: float) -> Plan:

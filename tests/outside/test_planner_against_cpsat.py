@@ -13,11 +13,13 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from core.accent_plan import AccentPlan, PlanKind
+from core.accent_plan import AccentPlan, PlanKind, parse_plan
 from core.accents import PHRASE_PLANS
+from core.bowing import set_plan
 from core.planner import Flow, PlannerSettings, Problem, RefusedPlanError, pose, work_out_plan
 from core.planner.phrase_plans import changes_of_plan, phrase_groups, resolved
 from core.planner.score import Score
+from core.reading.abc import read_abc
 from tests.core.builders import bowed
 from tests.core.planner.by_trial import try_all
 from tests.core.planner.small_cases import Case, problem_or_none, random_cases
@@ -123,3 +125,17 @@ def any_cases(draw: st.DrawFn) -> planner_by_cpsat.Case:
 @settings(deadline=None, max_examples=25, suppress_health_check=list(HealthCheck))
 def test_no_bowing_of_any_tune_is_better_than_its_plan(case: planner_by_cpsat.Case) -> None:
     assert compare(case, EFFORT).verdict in ("equal", "both refuse", "open")
+
+
+@pytest.mark.parametrize(
+    ("place", "plan", "best"),
+    [  # what the constraint solver proved of tunes that the planner once gave up, or took another choice of plans for
+        ("oneills1850/1801-1850.abc X: 1846", "on-beat", Score(1, 1, 243)),
+        ("oneills1850/1801-1850.abc X: 1846", "by-phrase", Score(0, 1, 261)),
+    ],
+)
+def test_what_hangs_together_closely_is_planned_in_steps_and_proven(place: str, plan: str, best: Score) -> None:
+    (source,) = (source for source in sources(place.split("/")[0]) if source.place == place)
+    lesson = read_abc(source.text).lessons[0]
+    planned = work_out_plan(lesson.tune, set_plan(lesson.tune, lesson.bowings[0], parse_plan(plan)), keep=False)
+    assert (planned.score, planned.proven) == (best, True)
