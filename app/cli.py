@@ -61,8 +61,8 @@ def _window_parser() -> argparse.ArgumentParser:
         prog="bowbench",
         description="Work out, check and print the bowings of a fiddle tune.",
         epilog="Commands: bowbench check FILE..., bowbench bow FILE --accents PLAN --out OUT, "
-        "bowbench sheet FILE --out OUT.pdf, bowbench shelf add FOLDER, bowbench shelf find WORDS; "
-        "--help after each tells more.",
+        "bowbench sheet FILE --out OUT.pdf, bowbench pack FOLDER --out FOLDER, bowbench shelf add FOLDER, "
+        "bowbench shelf find WORDS; --help after each tells more.",
     )
     parser.add_argument("file", nargs="?", type=Path, help="lesson (.musicxml, .mxl) or tune book (.abc) to open")
     parser.add_argument("--version", action="version", version=f"bowbench {_version()}")
@@ -89,10 +89,12 @@ def _parser() -> argparse.ArgumentParser:
     checking.add_argument("--json", action="store_true", help="print one JSON object")
 
     from app.bow_command import add_bow_parser  # not for the window's start
+    from app.pack_command import add_pack_parser
     from app.sheet_command import add_sheet_parser
     from app.shelf_command import add_shelf_parser
 
     add_bow_parser(commands, _plan)
+    add_pack_parser(commands)
     add_shelf_parser(commands, _plan)
     add_sheet_parser(commands)
     return parser
@@ -318,6 +320,15 @@ def _bow(options: argparse.Namespace) -> int:
     return UNREADABLE if reading is None else run_bow(options, reading)
 
 
+# ------------------------------------------------------------------------------------------------------------- pack
+
+
+def _pack(options: argparse.Namespace) -> int:
+    from app.pack_command import run_pack
+
+    return run_pack(options)
+
+
 # ------------------------------------------------------------------------------------------------------------ shelf
 
 
@@ -336,4 +347,4 @@ def _open_window(options: argparse.Namespace) -> int:
     return run_window([options.file] if options.file else [])
 
 
-COMMANDS = {"bow": _bow, "check": _check, "sheet": _sheet, "shelf": _shelf}
+COMMANDS = {"bow": _bow, "check": _check, "pack": _pack, "sheet": _sheet, "shelf": _shelf}
