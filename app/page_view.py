@@ -720,7 +720,7 @@ class PageView(QWidget):
 
     def foresee_plan(self, plan: PlanPreview) -> None:
         """Check and engrave a plan that may be shown next."""
-        if self._plan is not None:
+        if self._here is not None:
             self._engrave_ahead(plan.bowing)
 
     def _engrave_ahead(self, bowing: Bowing) -> None:

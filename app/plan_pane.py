@@ -6,15 +6,16 @@ taken; a change of the lesson, whoever makes it, drops what was worked out for t
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Hashable
 from dataclasses import replace
 from functools import partial
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QAbstractButton, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from app.document import Document, State
+from app.plan_ahead import PlanAhead
 from app.plan_answers import Planned, tell_best, tell_next_best, tell_starting_versions, tell_suited
 from app.plan_choices import Choices, Span, pose_question
 from app.plan_form import PlanForm
@@ -89,6 +90,8 @@ class PlanPane(QWidget):
         self._work.ended.connect(lambda: self._on_ended())
         self._work.refused.connect(self._refuse)
         self._work.failed.connect(lambda: self._forget_plans())
+        self._ahead = PlanAhead(self)
+        self._ahead.found.connect(self._on_found_ahead)
         self._next_best = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)
         self._next_best.timeout.connect(self._look_for_more)
         self._build(settings)
@@ -137,6 +140,7 @@ class PlanPane(QWidget):
     def _connect(self) -> None:
         self.form.changed.connect(self._on_choices_changed)
         self.work_button.clicked.connect(self.work_out)
+        self.work_button.installEventFilter(self)
         self.cancel_button.clicked.connect(self.cancel)
         self.results.row_chosen.connect(self._show_row)
         self.results.take_wanted.connect(self.take)
@@ -186,7 +190,25 @@ class PlanPane(QWidget):
             self._refuse(str(refusal))
             return
         self._plans_to_come = True
-        self._start(partial(tell_best, question, state.bowing), WORKING, self._on_planned, self._next_best.start)
+        planned = self._ahead.answer(self._what_is_asked(state))
+        self._ahead.drop()
+        if planned is not None:
+            self._stop()
+            self._on_planned(planned)
+            self._next_best.start()
+        else:
+            self._start(partial(tell_best, question, state.bowing), WORKING, self._on_planned, self._next_best.start)
+
+    def look_ahead(self) -> None:
+        """Work out quietly what would be shown if it were asked for now."""
+        state = self._document.state
+        if state is None or self._plans or self.works:
+            return
+        try:
+            question = pose_question(self.form.choices, state.tune, state.bowing, self._selection())
+        except RefusedEditError:
+            return
+        self._ahead.look_for(self._what_is_asked(state), partial(tell_best, question, state.bowing))
 
     def mend_from_here(self) -> None:
         """Keep all up to the focus note and work out the rest afresh."""
@@ -265,6 +287,14 @@ class PlanPane(QWidget):
         self.cancel_button.setEnabled(True)
         self._work.start(work)
 
+    def _what_is_asked(self, state: State) -> Hashable:
+        return id(state), self.form.choices, self._selection()
+
+    def _on_found_ahead(self, planned: Planned) -> None:
+        state = self._document.state
+        if state is not None:
+            self.likely.emit(PlanPreview(replace(planned.plan.bowing, name=state.bowing.name), ""))
+
     def _look_for_more(self) -> None:
         """Look for the next best, now that the best is on the page."""
         state = self._document.state
@@ -272,6 +302,7 @@ class PlanPane(QWidget):
         self._start(partial(tell_next_best, self._plans[0].plan, state.bowing), MORE, self._on_planned, self._foresee)
 
     def _stop(self) -> None:
+        self._ahead.drop()
         self._next_best.stop()
         self._work.stop()
 
@@ -409,6 +440,11 @@ class PlanPane(QWidget):
             control.setEnabled(after is not None)
 
     # ------------------------------------------------------------------------------------------------- Qt events
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if event.type() in (QEvent.Type.Enter, QEvent.Type.FocusIn):
+            self.look_ahead()
+        return super().eventFilter(watched, event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape leaves off, or drops the plan; Enter takes it; on a button Enter presses the button."""

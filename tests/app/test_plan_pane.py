@@ -8,7 +8,7 @@ from time import sleep
 
 import pytest
 from immutabledict import immutabledict
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QTabBar
 
@@ -142,6 +142,42 @@ def test_the_way_of_the_bow_follows_the_preview(qtbot, planned):
     planned.plan.drop()
     planned.trace.catch_up()
     assert planned.trace.view.way != seen
+
+
+def test_what_was_worked_out_under_the_pointer_is_shown_at_once(qtbot, bare, wait):
+    bare.show_planner(True)
+    QTest.mouseMove(bare.plan.work_button, QPoint(2, 2))
+    QTest.mouseMove(bare.plan.work_button, bare.plan.work_button.rect().center())
+    with qtbot.waitSignal(bare.plan.likely):
+        pass
+    assert bare.page.plan is None
+    assert not bare.plan.works
+    QTest.mouseClick(bare.plan.work_button, LEFT)
+    assert bare.page.plan is not None
+    wait()
+    assert len(bare.plan.plans) > 1
+
+
+def test_what_was_worked_out_for_other_choices_is_not_shown(qtbot, bare, wait):
+    bare.show_planner(True)
+    with qtbot.waitSignal(bare.plan.likely):
+        bare.plan.look_ahead()
+    bare.plan.form.choose_accents(BACKBEAT)
+    bare.plan.work_out()
+    assert bare.page.plan is None
+    wait()
+    assert bare.page.plan.bowing.accents == BACKBEAT
+
+
+def test_what_was_worked_out_before_an_edit_is_not_shown(qtbot, bare, wait):
+    bare.show_planner(True)
+    with qtbot.waitSignal(bare.plan.likely):
+        bare.plan.look_ahead()
+    bare.document.edit("Mark", lambda _, one: replace(one, marks=one.marks.set("b1n2", Mark(Bow.DOWN))))
+    bare.plan.work_out()
+    assert bare.page.plan is None
+    wait()
+    assert bare.page.plan.bowing.marks["b1n2"] == Mark(Bow.DOWN)
 
 
 # ------------------------------------------------------------------------------------------------- taking
