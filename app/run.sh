@@ -1,5 +1,5 @@
 #!/bin/sh
-# sh app/run.sh [FILE]: set up what is missing and open Bowbench. Without a display it makes the printed pack of the
+# sh app/run.sh [FILE]: set up what is missing and open Bowbench. Without a display it makes the lesson pack of the
 # sample lesson in place of the window.
 from=$(pwd)
 cd "$(dirname "$0")/.." || exit 1
@@ -9,7 +9,7 @@ top=$(pwd)
 
 if [ "$(uname)" = Linux ] && [ -z "$DISPLAY$WAYLAND_DISPLAY$QT_QPA_PLATFORM" ]; then
     pack="${XDG_DATA_HOME:-$HOME/.local/share}/bowbench/sample-pack"
-    say "There is no display, so the window cannot open. Making the printed pack of the sample lesson instead:"
+    say "There is no display, so the window cannot open. Making the lesson pack of the sample lesson instead:"
     QT_QPA_PLATFORM=offscreen exec .venv/bin/python -m app.sample_pack "$pack"
 fi
 cd "$from" || exit 1

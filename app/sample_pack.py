@@ -1,7 +1,6 @@
-"""The printed pack of the sample lesson: what ``app/run.sh`` makes where no window can open.
+"""The lesson pack of the sample lesson: what ``app/run.sh`` makes where no window can open.
 
-``python -m app.sample_pack FOLDER`` writes one sheet for reading at the desk (a bow mark on every stroke) and one for
-playing (marks only where they are needed).
+``python -m app.sample_pack FOLDER`` makes it, or what is missing in it.
 """
 
 from __future__ import annotations
@@ -10,33 +9,40 @@ import sys
 from importlib.resources import files
 from pathlib import Path
 
-from app.printing import write_sheet
-from core.engraving.bow_signs import MarkDensity
-from core.reading import read_file
-from core.sheet_plan import SheetPlan
+from app.pack_folder import PackFolderError
+from app.pack_run import PackReport, make_pack
+from app.pack_sources import Source
 
 SAMPLE = "tuesday_ferry.musicxml"
-SHEETS = {"every mark.pdf": MarkDensity.EVERY, "needed marks only.pdf": MarkDensity.NEEDED}
 
 
-def make_pack(folder: Path) -> list[Path]:
-    """Print the sample lesson into a folder, which is made where it is missing.
+def make_sample_pack(folder: Path) -> PackReport:
+    """Pack the sample lesson into a folder, which is made where it is missing.
+
+    Raises:
+        PackFolderError: the folder holds other files, or cannot be used.
+        OSError: it cannot be written.
+    """
+    return make_pack([Source(Path(SAMPLE), files("sample_tunes").joinpath(SAMPLE).read_bytes())], folder, jobs=1)
+
+
+def main(folder: Path) -> int:
+    """Make the pack and say where it is.
 
     Returns:
-        The files written.
-    Raises:
-        OSError: the folder cannot be written.
+        Exit status.
     """
-    reading = read_file(files("sample_tunes").joinpath(SAMPLE).read_bytes())
-    folder.mkdir(parents=True, exist_ok=True)
-    made = []
-    for ending, marks in SHEETS.items():
-        path = folder / f"{reading.lessons[0].tune.title}, {ending}"
-        write_sheet(reading.lessons, SheetPlan(marks=marks), path)
-        made.append(path)
-    return made
+    try:
+        report = make_sample_pack(folder)
+    except PackFolderError as fault:
+        print(fault, file=sys.stderr)
+        return 2
+    for problem in report.problems:
+        print(problem, file=sys.stderr)
+    for path in (report.contents, report.archive):
+        print(path)
+    return 1 if report.problems else 0
 
 
 if __name__ == "__main__":
-    for made_path in make_pack(Path(sys.argv[1])):
-        print(made_path)
+    sys.exit(main(Path(sys.argv[1])))
