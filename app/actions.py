@@ -55,6 +55,7 @@ ACTIONS = (
     ActionSpec("preview", "Set up s&heet…", ("Ctrl+Shift+P",), "Choose what is printed and see its pages"),
     ActionSpec("export_pdf", "&Export as PDF…", ("Ctrl+E",), "Write the printed pages to a PDF file"),
     ActionSpec("export_abc", "Export as A&BC…", (), "Write all bowings of the lesson as a tune book in ABC"),
+    ActionSpec("pack", "Lesson pac&k…", (), "Make sheets and files of many lessons in one folder, with a zip of all"),
     ActionSpec("close", "&Close window", (Standard.Close,), "Close the window"),
     ActionSpec("undo", "&Undo", (Standard.Undo,), "Take back the last edit", "undo"),
     ActionSpec("redo", "&Redo", (Standard.Redo,), "Do again what was taken back", "redo"),
@@ -153,7 +154,7 @@ NOTE_ITEMS: MenuItems = (
 )  # fmt: skip
 MENUS: MenuItems = (
     ("&File", ("open", "recent", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print", "export_pdf",
-               "export_abc", SEPARATOR, "close")),
+               "export_abc", SEPARATOR, "pack", SEPARATOR, "close")),
     ("&Edit", ("undo", "redo", SEPARATOR, "paste")),
     ("&Note", NOTE_ITEMS),
     ("&Bowing", ("bowing_add", "bowing_copy", "bowing_rename", "bowing_up", "bowing_down", "bowing_delete", SEPARATOR,

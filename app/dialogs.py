@@ -51,6 +51,21 @@ class Dialogs:
         name = QFileDialog.getExistingDirectory(parent, "Add a folder to the shelf", str(folder))
         return Path(name) if name else None
 
+    def paths_to_pack(self, parent: QWidget, folder: Path) -> list[Path]:
+        """Ask for lessons and tune books that go into a pack; none where the user thinks better of it."""
+        names, _ = QFileDialog.getOpenFileNames(parent, "Add to the pack", str(folder), ";;".join(OPEN_FILTERS))
+        return [Path(name) for name in names]
+
+    def folder_to_pack(self, parent: QWidget, folder: Path) -> Path | None:
+        """Ask for a folder of which all lessons and tune books go into a pack."""
+        name = QFileDialog.getExistingDirectory(parent, "Add a folder to the pack", str(folder))
+        return Path(name) if name else None
+
+    def folder_of_pack(self, parent: QWidget, folder: Path) -> Path | None:
+        """Ask for the folder that a pack is made in."""
+        name = QFileDialog.getExistingDirectory(parent, "Make the pack in", str(folder))
+        return Path(name) if name else None
+
     def path_to_save(self, parent: QWidget, suggestion: Path) -> Path | None:
         """Ask for the name of a lesson file."""
         name, _ = QFileDialog.getSaveFileName(parent, "Save the lesson as", str(suggestion), ";;".join(SAVE_FILTERS))

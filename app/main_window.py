@@ -10,6 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPoint, QSize, Qt
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QGuiApplication, QKeySequence
@@ -81,6 +82,9 @@ from core.errors import RefusedEditError, UnreadableFileError
 from core.reading import Reading, read_file
 from core.shelf.search import Entry, lesson_of
 
+if TYPE_CHECKING:
+    from app.pack_dialog import PackDialog
+
 SIDE_WIDTH, SIDE_LEAST = 350, 280
 FIRST_SIZE = (1280, 820)
 LEAST_PAGE = 160  # pixels of height
@@ -102,6 +106,7 @@ class MainWindow(QMainWindow):
         self.document = Document(self)
         self.sets = SetList(self.document, self)
         self.set_window: SetWindow | None = None  # made when it is first wanted
+        self.pack_dialog: PackDialog | None = None  # and so is this
         self._note_menu: QMenu | None = None
         self.page = PageView(self.document)
         self.page.set_density(MarkDensity(self._settings.marks))
@@ -188,6 +193,7 @@ class MainWindow(QMainWindow):
             "preview": partial(self.print_lesson, Way.KEEP),
             "export_pdf": partial(self.print_lesson, Way.EXPORT),
             "export_abc": self.export_abc,
+            "pack": self.show_pack,
             "close": self.close,
             "undo": self.undo,
             "redo": self.document.stack.redo,
@@ -492,6 +498,14 @@ class MainWindow(QMainWindow):
                 pages = write_sheet(given, choice.plan, path)
                 self._show_hint(f"Wrote {path.name}, {pages} {'page' if pages == 1 else 'pages'}.")
 
+    def show_pack(self) -> None:
+        """Show what goes into a lesson pack, or how far the one is that is being made."""
+        if self.pack_dialog is None:
+            from app.pack_dialog import PackDialog  # not for the window's start
+
+            self.pack_dialog = PackDialog(self.document, self._settings, self._dialogs, self)
+        self.pack_dialog.present()
+
     # ------------------------------------------------------------------------------------------------- planning
 
     def work_out_plan(self) -> None:
@@ -688,7 +702,7 @@ class MainWindow(QMainWindow):
             action.setEnabled(can)
 
     def _enable_actions(self) -> None:
-        always = {"tune_set", "open", "paste", "shelf", "close", "keys", "about", "undo", "redo"}
+        always = {"tune_set", "pack", "open", "paste", "shelf", "close", "keys", "about", "undo", "redo"}
         for spec in ACTIONS:
             if spec.name not in always and not spec.group:
                 self.actions_by_name[spec.name].setEnabled(self.document.state is not None)
@@ -742,6 +756,9 @@ class MainWindow(QMainWindow):
             return
         if self.set_window is not None:
             self.set_window.close()
+        if self.pack_dialog is not None:
+            self.pack_dialog.work.close()
+            self.pack_dialog.close()
         self.plan.close_down()
         self._settings.set_window("place", self.saveGeometry())
         self._settings.set_window("split", self._splitter.saveState())

@@ -67,6 +67,15 @@ class ScriptedDialogs(Dialogs):
     def folder_to_shelve(self, parent: QWidget, folder: Path) -> Path | None:
         return self._answer("folder_to_shelve")
 
+    def paths_to_pack(self, parent: QWidget, folder: Path) -> list[Path]:
+        return self._answer("paths_to_pack")
+
+    def folder_to_pack(self, parent: QWidget, folder: Path) -> Path | None:
+        return self._answer("folder_to_pack")
+
+    def folder_of_pack(self, parent: QWidget, folder: Path) -> Path | None:
+        return self._answer("folder_of_pack")
+
     def path_to_save(self, parent: QWidget, suggestion: Path) -> Path | None:
         self.suggestion = suggestion
         return self._answer("path_to_save")
