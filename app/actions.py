@@ -51,6 +51,7 @@ ACTIONS = (
     ActionSpec("open", "&Open…", (Standard.Open,), "Open a lesson, a score or a tune book", "open", short="Open"),
     ActionSpec("save", "&Save", (Standard.Save,), "Save the lesson", "save"),
     ActionSpec("save_as", "Save &as…", (Standard.SaveAs, "Ctrl+Shift+S"), "Save the lesson under another name"),
+    ActionSpec("recover", "&Unsaved lessons…", (), "Lessons that were not saved when the program ended"),
     ActionSpec("print", "&Print…", (Standard.Print,), "Print bowings of the lesson", "print", short="Print"),
     ActionSpec("preview", "Set up s&heet…", ("Ctrl+Shift+P",), "Choose what is printed and see its pages"),
     ActionSpec("export_pdf", "&Export as PDF…", ("Ctrl+E",), "Write the printed pages to a PDF file"),
@@ -153,7 +154,7 @@ NOTE_ITEMS: MenuItems = (
     ("&Ornaments", ("ornament_cut", "ornament_roll", "ornament_turn", "ornament_triplet")), ("&Accents", STRIP_ITEMS),
 )  # fmt: skip
 MENUS: MenuItems = (
-    ("&File", ("open", "recent", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print", "export_pdf",
+    ("&File", ("open", "recent", "recover", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print", "export_pdf",
                "export_abc", SEPARATOR, "pack", SEPARATOR, "close")),
     ("&Edit", ("undo", "redo", SEPARATOR, "paste")),
     ("&Note", NOTE_ITEMS),

@@ -14,6 +14,8 @@ from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QProgressDialog
 
 from app.bow_fiddle_dialog import BowFiddleDialog
 from app.files import OPEN_FILTERS, SAVE_FILTERS
+from app.recovery_copy import Left
+from app.recovery_dialog import RecoveryDialog
 from app.sheet_dialog import SheetChoice, SheetDialog, Way
 from app.tune_chooser import TuneChooser
 from core.lesson import Lesson
@@ -36,6 +38,14 @@ class Answer(Enum):
     SAVE = "save"
     DROP = "drop"
     STAY = "stay"
+
+
+class Clash(Enum):
+    """What to do where a file to be saved holds something else."""
+
+    OTHER_NAME = "other name"
+    OVERWRITE = "overwrite"
+    CANCEL = "cancel"
 
 
 class Dialogs:
@@ -74,8 +84,12 @@ class Dialogs:
     def path_to_export(self, parent: QWidget, suggestion: Path) -> Path | None:
         """Ask for the name of a file to write that is no lesson; its suffix says of what kind."""
         title, kinds = EXPORTS[suggestion.suffix]
-        name, _ = QFileDialog.getSaveFileName(parent, title, str(suggestion), kinds)
-        return Path(name) if name else None
+        dialog = QFileDialog(parent, title, str(suggestion), kinds)
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix(suggestion.suffix)  # so that it asks before it overwrites the name with its suffix
+        chosen = Path(dialog.selectedFiles()[0]) if dialog.exec() == QDialog.DialogCode.Accepted else None
+        dialog.deleteLater()
+        return chosen
 
     def about_changes(self, parent: QWidget, title: str) -> Answer:
         """Ask what to do with changes that are not saved."""
@@ -89,6 +103,34 @@ class Dialogs:
         box.setDefaultButton(buttons.Save)
         answers = {buttons.Save: Answer.SAVE, buttons.Discard: Answer.DROP}
         return answers.get(buttons(box.exec()), Answer.STAY)
+
+    def about_clash(self, parent: QWidget, sentence: str) -> Clash:
+        """Ask what to do where the file to be saved holds something else, as the sentence says."""
+        box = _question(parent, sentence, "If it is overwritten, what it holds now is kept beside it.")
+        other = box.addButton("Save &as another name…", QMessageBox.ButtonRole.AcceptRole)
+        over = box.addButton("&Overwrite", QMessageBox.ButtonRole.DestructiveRole)
+        box.addButton(QMessageBox.StandardButton.Cancel)
+        box.setDefaultButton(other)
+        box.exec()
+        answers = {other: Clash.OTHER_NAME, over: Clash.OVERWRITE}
+        return answers.get(box.clickedButton(), Clash.CANCEL)
+
+    def save_elsewhere(self, parent: QWidget, sentence: str) -> bool:
+        """Tell why a save failed, and ask whether to save somewhere else."""
+        box = _question(parent, sentence, "The lesson is open as it was. Nothing on the disk has been changed.")
+        box.setIcon(QMessageBox.Icon.Warning)
+        elsewhere = box.addButton("Save &elsewhere…", QMessageBox.ButtonRole.AcceptRole)
+        box.addButton(QMessageBox.StandardButton.Cancel)
+        box.setDefaultButton(elsewhere)
+        box.exec()
+        return box.clickedButton() is elsewhere
+
+    def lesson_left_behind(self, parent: QWidget, left: Sequence[Left]) -> Left | None:
+        """Offer lessons that were not saved when the program ended; some may be thrown away on the way."""
+        dialog = RecoveryDialog(left, parent)
+        chosen = dialog.chosen if dialog.exec() == QDialog.DialogCode.Accepted else None
+        dialog.deleteLater()
+        return chosen
 
     def tune_of_book(self, parent: QWidget, name: str, lessons: Sequence[Lesson]) -> int | None:
         """Ask for one tune of a book, by its index."""
@@ -153,3 +195,12 @@ class Dialogs:
         box.setWindowTitle(title)
         box.setText(text)
         box.exec()
+
+
+def _question(parent: QWidget, sentence: str, more: str) -> QMessageBox:
+    box = QMessageBox(parent)
+    box.setIcon(QMessageBox.Icon.Question)
+    box.setWindowTitle("Bowbench")
+    box.setText(sentence)
+    box.setInformativeText(more)
+    return box

@@ -106,6 +106,7 @@ class Document(QObject):
             unsaved: It stands in no file at all (pasted text), so it counts as modified from the start.
         """
         self.stack.clear()
+        self.stack.setClean()  # an empty stack that was not clean stays so when it is cleared
         if unsaved:
             self.stack.resetClean()
         self._reports.clear()

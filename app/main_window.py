@@ -43,19 +43,19 @@ from app.actions import (
 )
 from app.bow_trace import BowTrace
 from app.bowings_pane import BowingsPane
-from app.dialogs import Answer, Dialogs
+from app.dialogs import Dialogs
 from app.document import Document, State
 from app.files import (
     ABC_SUFFIX,
     FileError,
     is_slow_to_read,
-    lesson_path,
-    read_path,
+    read_known,
     save_abc,
-    save_lesson,
     suggested_name,
 )
 from app.gestures import NOTE_TIPS, SIGN_TIPS
+from app.imprint import Imprint
+from app.lesson_file import Change, LessonFile
 from app.notice import Notice
 from app.page_area import PageArea
 from app.page_view import PageView
@@ -64,6 +64,10 @@ from app.plan_preview import PlanPreview
 from app.preview_banner import PreviewBanner
 from app.printing import print_sheet_of, write_sheet
 from app.proposals import Extent
+from app.recovery import Recovery
+from app.recovery_copy import Left
+from app.recovery_dialog import about
+from app.saving import Saving
 from app.set_list import SetList
 from app.set_window import SetWindow
 from app.settings import Look, Settings
@@ -104,6 +108,9 @@ class MainWindow(QMainWindow):
         self._settings = settings or Settings()
         self._dialogs = dialogs or Dialogs()
         self.document = Document(self)
+        self.file = LessonFile(self.document, parent=self)
+        self.recovery = Recovery(self.document, lambda: self.file.known, parent=self)
+        self.saving = Saving(self.document, self.file, self._dialogs, lambda: self._settings.folder, self)
         self.sets = SetList(self.document, self)
         self.set_window: SetWindow | None = None  # made when it is first wanted
         self.pack_dialog: PackDialog | None = None  # and so is this
@@ -189,6 +196,7 @@ class MainWindow(QMainWindow):
             "open": self.ask_and_open,
             "save": self.save,
             "save_as": self.save_as,
+            "recover": partial(self.offer_left_behind, asked=True),
             "print": self.print_lesson,
             "preview": partial(self.print_lesson, Way.KEEP),
             "export_pdf": partial(self.print_lesson, Way.EXPORT),
@@ -286,6 +294,11 @@ class MainWindow(QMainWindow):
         self.welcome.paste_wanted.connect(self.open_pasted)
         self.welcome.file_chosen.connect(self.open_path)
         self.welcome.sample_chosen.connect(self.open_sample)
+        self.saving.saved.connect(self._on_saved)
+        self.saving.told.connect(self.notice.say)
+        self.saving.hinted.connect(self._show_hint)
+        self.recovery.failed.connect(self.notice.say)
+        self.file.changed.connect(self._on_file_changed)
         self.document.lesson_changed.connect(self._on_lesson_changed)
         self.document.modified_changed.connect(self._show_title)
         self.document.path_changed.connect(self._show_title)
@@ -339,13 +352,18 @@ class MainWindow(QMainWindow):
         Args:
             entry: Which tune of it is wanted, as the shelf has it; asked where None.
         """
+        is_own = self.document.path is not None and path.absolute() == self.document.path.absolute()
+        if is_own and not self.saving.may_leave():  # which may write the file that is to be read
+            return False
         try:
-            reading = self._read(path)
+            read = self._read(path)
         except FileError as fault:
             self._settings.forget_file(path)
             self.notice.say(str(fault))
             return False
-        if reading is None or not self._open_reading(reading, path.name, path, entry=entry):
+        if read is None or not (is_own or self.saving.may_leave()):
+            return False
+        if not self._put_reading(read[0], path.name, path, read[1], entry=entry):
             return False
         self._settings.remember_file(path)
         return True
@@ -353,10 +371,11 @@ class MainWindow(QMainWindow):
     def open_sample(self, path: Path) -> bool:
         """Open a tune that comes with the program; saving asks for a file of the user's own."""
         try:
-            return self._open_reading(read_path(path), path.name, None)
+            reading = read_known(path)[0]
         except FileError as fault:
             self.notice.say(str(fault))
             return False
+        return self.saving.may_leave() and self._put_reading(reading, path.name)
 
     def open_pasted(self) -> bool:
         """Open the tune in the clipboard, ABC or MusicXML text."""
@@ -369,19 +388,78 @@ class MainWindow(QMainWindow):
         except UnreadableFileError as fault:
             self.notice.say(f"{PASTED} is no tune that can be read: {fault}")
             return False
-        return self._open_reading(reading, PASTED, None, unsaved=True)
+        return self.saving.may_leave() and self._put_reading(reading, PASTED, unsaved=True)
 
-    def _read(self, path: Path) -> Reading | None:
+    def offer_left_behind(self, *, asked: bool = False) -> None:
+        """Offer lessons that were not saved when a window ended, if there are any.
+
+        Args:
+            asked: The user wants to know, so say if there are none.
+        """
+        left = self.recovery.left_behind()
+        if not left:
+            if asked:
+                self._show_hint("All lessons were saved.")
+            return
+        chosen = self._dialogs.lesson_left_behind(self, left)
+        if chosen is not None and not self.saving.may_leave():
+            chosen = None
+        for other in left:
+            if other is not chosen:
+                other.hold.let_go()
+        if chosen is not None:
+            self._open_left(chosen)
+
+    def _open_left(self, left: Left) -> None:
+        assert left.lesson is not None
+        self.sets.book_opens(left.note.file, (left.lesson,))
+        self.recovery.open_left(left)
+        self.file.know(left.note.file, left.note.known)
+        title = left.note.title or "Untitled"
+        self.notice.say(f"“{title}” is open as it stood, and is not saved yet. {about(left)}{self._elsewhere()}")
+        self.page.setFocus()
+
+    def _elsewhere(self) -> str:
+        """A sentence where another window has the same file open."""
+        path = self.document.path
+        if path is None or not self.file.is_open_elsewhere:
+            return ""
+        return f" {path.name} is open in another window too: whoever saves second is asked which of the two to keep."
+
+    def _on_file_changed(self, change: Change) -> None:
+        path = self.document.path
+        if path is None:
+            return
+        if change is Change.GONE:
+            self.document.stack.resetClean()  # it stands in no file any more
+            self.notice.say(f"{path.name} is no longer where it was.", act=("&Save it again", self.save))
+        elif self.document.is_modified:
+            self.notice.say(
+                f"{path.name} has been changed by another window or program. Saving will ask which of the two to keep."
+            )
+        else:
+            self.notice.say(
+                f"{path.name} has been changed by another window or program.",
+                act=("&Read it again", partial(self.open_path, path)),
+            )
+
+    def _read(self, path: Path) -> tuple[Reading, Imprint] | None:
         """Read a file; a large one with a way to leave off, and then None."""
         if not is_slow_to_read(path):
-            return read_path(path)
-        return self._dialogs.wait(self, f"Reading {path.name} …", partial(read_path, path))
+            return read_known(path)
+        return self._dialogs.wait(self, f"Reading {path.name} …", partial(read_known, path))
 
-    def _open_reading(
-        self, reading: Reading, name: str, path: Path | None, *, unsaved: bool = False, entry: Entry | None = None
+    def _put_reading(
+        self,
+        reading: Reading,
+        name: str,
+        path: Path | None = None,
+        known: Imprint | None = None,
+        *,
+        unsaved: bool = False,
+        entry: Entry | None = None,
     ) -> bool:
-        if not self._may_leave_lesson():
-            return False
+        """Put what was read in the place of the open lesson, which may go."""
         index = self._choose_lesson(reading, name, entry)
         if index is None:
             return False
@@ -389,13 +467,16 @@ class MainWindow(QMainWindow):
         own = path if path is not None and reading.is_lesson_file and len(reading.lessons) == 1 else None
         self.sets.book_opens(path, reading.lessons)
         self.document.open(lesson, own, unsaved=unsaved)
+        self.file.know(own, known)
         if path is not None:
             self.shelf.note_opened(path, index)
         if reading.problems:
             count = len(reading.problems)
             what = "1 thing was" if count == 1 else f"{count} things were"
             lines = [str(problem)[:1].upper() + str(problem)[1:] for problem in reading.problems]
-            self.notice.say(f"{name} is open; {what} repaired or left out on the way.", lines)
+            self.notice.say(f"{name} is open; {what} repaired or left out on the way.{self._elsewhere()}", lines)
+        elif self._elsewhere():
+            self.notice.say(self._elsewhere().strip())
         else:
             self.notice.hide()
         self.page.setFocus()
@@ -411,38 +492,16 @@ class MainWindow(QMainWindow):
 
     def save(self) -> bool:
         """Save the lesson in its file; asks for one where it has none. Whether it is saved."""
-        return self.save_as() if self.document.path is None else self._save_to(self.document.path)
+        return self.saving.save()
 
     def save_as(self) -> bool:
         """Ask for a file and save the lesson in it. Whether it is saved."""
-        state = self.document.state
-        if state is None:
-            return False
-        suggestion = self.document.path or self._settings.folder / suggested_name(state.tune.title)
-        chosen = self._dialogs.path_to_save(self, suggestion)
-        return chosen is not None and self._save_to(lesson_path(chosen))
+        return self.saving.save_as()
 
-    def _save_to(self, path: Path) -> bool:
-        state = self.document.state
-        assert state is not None
-        try:
-            save_lesson(state.lesson, path)
-        except FileError as fault:
-            self.notice.say(str(fault))
-            return False
-        self.document.mark_saved(path)
+    def _on_saved(self, path: Path) -> None:
+        self.notice.hide()
         self.shelf.read_again(path)
         self._settings.remember_file(path)
-        self._show_hint(f"Saved in {path.name}.")
-        return True
-
-    def _may_leave_lesson(self) -> bool:
-        """Whether the open lesson may go: it is saved, or the user says so."""
-        state = self.document.state
-        if state is None or not self.document.is_modified:
-            return True
-        answer = self._dialogs.about_changes(self, state.tune.title or "Untitled")
-        return answer is Answer.DROP or (answer is Answer.SAVE and self.save())
 
     # ------------------------------------------------------------------------------------------------- printing
 
@@ -751,7 +810,7 @@ class MainWindow(QMainWindow):
         self.open_path(Path(event.mimeData().urls()[0].toLocalFile()))
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        if not self._may_leave_lesson():
+        if not self.saving.may_leave():
             event.ignore()
             return
         if self.set_window is not None:
@@ -764,4 +823,6 @@ class MainWindow(QMainWindow):
         self._settings.set_window("split", self._splitter.saveState())
         self._settings.set_window("docks", self.saveState())
         self.shelf.end()
+        self.recovery.end()
+        self.file.end()
         event.accept()

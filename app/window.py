@@ -7,6 +7,7 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
+from PySide6.QtCore import QTimer
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
@@ -31,6 +32,7 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     window.show()
     if paths:
         window.open_path(Path(paths[0]))
+    QTimer.singleShot(0, window, window.offer_left_behind)
     spare_pauses()
     return app.exec()
 

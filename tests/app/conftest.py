@@ -12,11 +12,12 @@ from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
-from app.dialogs import Answer, Dialogs
+from app.dialogs import Answer, Clash, Dialogs
 from app.document import Document
 from app.main_window import MainWindow
 from app.page_area import PageArea
 from app.page_view import PageView
+from app.recovery_copy import Left
 from app.settings import Look, Settings
 from app.sheet_dialog import SheetChoice, Way
 from core.lesson import Lesson
@@ -85,6 +86,18 @@ class ScriptedDialogs(Dialogs):
 
     def about_changes(self, parent: QWidget, title: str) -> Answer:
         return self._answer("about_changes")
+
+    def about_clash(self, parent: QWidget, sentence: str) -> Clash:
+        self.sentence = sentence
+        return self._answer("about_clash")
+
+    def save_elsewhere(self, parent: QWidget, sentence: str) -> bool:
+        self.sentence = sentence
+        return self._answer("save_elsewhere")
+
+    def lesson_left_behind(self, parent: QWidget, left: Sequence[Left]) -> Left | None:
+        self.left = left
+        return self._answer("lesson_left_behind")
 
     def tune_of_book(self, parent: QWidget, name: str, lessons: Sequence[Lesson]) -> int | None:
         return self._answer("tune_of_book")

@@ -432,8 +432,9 @@ def test_a_score_of_another_program_is_not_overwritten(window, dialogs, tmp_path
 
 def test_a_failed_save_says_why_and_the_lesson_stays_modified(window, dialogs, tmp_path):
     edit(window)
-    dialogs.answers["path_to_save"] = tmp_path / "no such folder" / "lesson.musicxml"
+    dialogs.answers |= {"path_to_save": tmp_path / "no such folder" / "lesson.musicxml", "save_elsewhere": False}
     assert not window.save()
+    assert dialogs.sentence == window.notice.sentence
     assert window.notice.sentence == "lesson.musicxml cannot be saved: its folder is not there."
     assert window.isWindowModified()
     assert window.document.path is None
