@@ -36,13 +36,13 @@ ACCENT_DB = {Met.DRIVEN: 6.5, Met.UP: 5.5, Met.BURIED: 0.0, Met.UNSTRUCK: 0.0}
 SIGN_DB = {
     Articulation.ACCENT: 6.0, Articulation.STRONG_ACCENT: 8.0, Articulation.STRESS: 3.0, Articulation.UNSTRESS: -3.0,
 }  # fmt: skip
-SOUNDS_FOR = {  # share of its length that the last note before the next attack sounds; common practice, no source
+SOUNDS_FOR = {  # share of its length that the last tone of an attack sounds; common practice, no source
     Articulation.STACCATO: Fraction(1, 2), Articulation.STACCATISSIMO: Fraction(1, 3),
     Articulation.SPICCATO: Fraction(1, 3),
 }  # fmt: skip
 WHOLE = Fraction(1)
 STOP_S = Fraction(60, 1000)  # before a hooked note, and while the bow is lifted for a retake
-STOP_SHARE = Fraction(1, 3)  # of the note before it, at most
+STOP_SHARE = Fraction(1, 3)  # of the tone before it, at most
 
 
 class Start(Enum):
@@ -142,7 +142,7 @@ class Manner:
     def __post_init__(self) -> None:
         slowest, fastest = SPEEDS
         if not slowest <= self.speed <= fastest:
-            raise ValueError(f"The speed must be {slowest:.0%} to {fastest:.0%} of the tempo.")
+            raise ValueError(f"The speed must be {float(slowest):.0%} to {float(fastest):.0%} of the tempo.")
         if self.swing is not None and not 1 <= self.swing <= MOST_SWING:
             raise ValueError(f"The swing must be 1 to {MOST_SWING}.")
         if not 0 <= self.count_in <= MOST_COUNT_IN:
@@ -290,8 +290,7 @@ class _Open:
     loud_db: float
     visit: int
     tones: list[Tone] = field(default_factory=list)
-    last_begin: Fraction = Fraction(0)  # of its last written note
-    last_sounds_for: Fraction = WHOLE  # the share of it that sounds
+    last_sounds_for: Fraction = WHOLE  # the share of its last tone that sounds
 
 
 class _Bowed:
@@ -346,7 +345,6 @@ class _Bowed:
             elif struck or parted or self.open is None:
                 self._begin(begin, Start.HOOKED, bow, self._loud(note, visit, bow), visit)
         assert self.open is not None
-        self.open.last_begin = begin
         self.open.last_sounds_for = min((SOUNDS_FOR.get(sign, WHOLE) for sign in signs.articulations), default=WHOLE)
         if held:
             return
@@ -360,7 +358,6 @@ class _Bowed:
         for part, turned in ((1, bow.turned), (2, bow)):
             self._begin(begin + part * third, Start.STROKE, turned, BOW_DB[turned], visit)
             self.open.tones.append(Tone(begin + part * third, keys, index))
-            self.open.last_begin = begin + part * third
 
     def _moments(self, note: Note, signs: Signs, begin: Fraction, end: Fraction) -> tuple[Moment, ...]:
         if note.id not in self.fingered:
@@ -383,8 +380,9 @@ class _Bowed:
         going, self.open = self.open, None
         if going is None:
             return
-        last = end - going.last_begin
-        until = going.last_begin + last * going.last_sounds_for
+        begin = going.tones[-1].begin
+        last = end - begin
+        until = begin + last * going.last_sounds_for
         if stopped:
             until = min(until, end - min(STOP_S, STOP_SHARE * last))
         self.found.append(

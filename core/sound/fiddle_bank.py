@@ -1,0 +1,118 @@
+"""Recordings of single fiddle notes, made ready to be read at any pitch for any time.
+
+They speak slowly, as they were played: a tenth of a second until they are full. A fiddler who plays reels bites at
+once. So their beginning is levelled here, and how a note begins is left to the envelope of the bow.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache, lru_cache
+from importlib.resources import files
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.sound.track import SAMPLES_A_SECOND, Samples
+
+FULL_SCALE = 32_768
+WINDOW = 529  # samples in which a level is measured, 12 ms: two periods of the open G string
+SPOKEN = int(0.2 * SAMPLES_A_SECOND)  # behind it the level is as recorded
+MOST_LIFT = 6.0
+BODY = int(0.35 * SAMPLES_A_SECOND)  # where a note that is not attacked enters
+KEPT_LENGTH = 16_384  # notes are worked out in multiples of it
+
+
+@dataclass(frozen=True)
+class Recording:
+    """One note.
+
+    Attributes:
+        key: Its pitch as a MIDI key, with a fraction.
+        samples: From the attack to the end of the loop, one sample more for reading between samples.
+        loop_begin, loop_end: The samples from one up to the other can be repeated for ever.
+    """
+
+    key: float
+    samples: Samples
+    loop_begin: int
+    loop_end: int
+
+
+@cache
+def recordings() -> tuple[Recording, ...]:
+    """All recordings, low to high; the file is ``resources/sound/fiddle_bank.npz``, its licence stands beside it."""
+    with (files("resources") / "sound" / "fiddle_bank.npz").open("rb") as file, np.load(file) as bank:
+        found = []
+        for root, (begin, end), cents in zip(bank["roots"], bank["loops"], bank["cents"], strict=True):
+            samples = bank[f"sample_{root}"].astype(np.float32) / FULL_SCALE
+            levelled, left_out = _levelled(samples[:end])
+            begin, end = int(begin) - left_out, int(end) - left_out
+            found.append(Recording(root + cents / 100, np.append(levelled, levelled[begin]), begin, end))
+    return tuple(found)
+
+
+def _levelled(samples: Samples) -> tuple[Samples, int]:
+    """With a beginning as loud as the rest; and how many samples were left out because they are too soft for it."""
+    power = np.convolve(np.pad(samples[: SPOKEN + WINDOW].astype(float) ** 2, WINDOW // 2, mode="reflect"),
+                        np.hanning(WINDOW) / np.hanning(WINDOW).sum(), "valid")[:SPOKEN]  # fmt: skip
+    full = np.sqrt((samples[SPOKEN:].astype(float) ** 2).mean())
+    lift = np.minimum(full / np.sqrt(power + 1e-12), MOST_LIFT)
+    share = np.linspace(1, 0, SPOKEN)  # less and less towards the end, so that nothing steps
+    levelled = samples.copy()
+    levelled[:SPOKEN] *= (lift**share).astype(np.float32)
+    left_out = int((lift < MOST_LIFT).argmax())
+    return levelled[left_out:], left_out
+
+
+def sounding(key: int, length: int, *, attacked: bool) -> Samples:
+    """A note of a key, at an even level.
+
+    Args:
+        key: MIDI key.
+        length: Samples wanted.
+        attacked: From the attack of the recording on; else from its body.
+    Returns:
+        At least as many samples as wanted; not to be written to.
+    """
+    return _kept(key, attacked, -(-length // KEPT_LENGTH) * KEPT_LENGTH)
+
+
+def slid(key: int, length: int, semitones: int, sliding: int, *, attacked: bool) -> Samples:
+    """A note that is reached by sliding.
+
+    Args:
+        key: MIDI key that is reached.
+        length: Samples wanted.
+        semitones: From the key to where the slide begins.
+        sliding: Samples that the slide takes.
+        attacked: As for ``sounding``.
+    """
+    way = np.clip(1 - np.arange(length) / max(sliding, 1), 0, 1) * semitones
+    recording = _nearest(key)
+    steps = 2 ** ((key + way - recording.key) / 12)
+    return _read(recording, (0 if attacked else BODY) + np.cumsum(steps) - steps[0])
+
+
+@lru_cache(maxsize=128)
+def _kept(key: int, attacked: bool, length: int) -> Samples:
+    recording = _nearest(key)
+    begin = 0 if attacked else BODY
+    return _read(recording, begin + np.arange(length) * 2 ** ((key - recording.key) / 12))
+
+
+def _nearest(key: int) -> Recording:
+    return min(recordings(), key=lambda recording: abs(recording.key - key))
+
+
+def _read(recording: Recording, places: NDArray[np.floating[Any]]) -> Samples:
+    """The recording at places between its samples, going round in its loop."""
+    begin, end = recording.loop_begin, recording.loop_end
+    places = np.where(places < end, places, begin + (places - begin) % (end - begin))
+    before = places.astype(np.int32)
+    share = (places - before).astype(np.float32)
+    samples = recording.samples
+    read: Samples = samples[before] * (1 - share) + samples[before + 1] * share
+    read.setflags(write=False)
+    return read

@@ -1,0 +1,103 @@
+"""Playings as files: WAV, FLAC, Ogg Vorbis and MP3 by libsndfile, MIDI by ``core.sound.midi``.
+
+Bytes are written to a stream that the caller has opened. Audio goes out in blocks of ``mix.BLOCK`` samples: a single
+write of some millions of samples to a Vorbis stream can end the process inside the encoder, and nobody has to hold
+more than a block.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from io import BytesIO
+from typing import BinaryIO
+
+import numpy as np
+
+from core.errors import BowbenchError
+from core.sound.backing import back
+from core.sound.id3 import id3_tag
+from core.sound.midi import midi_file
+from core.sound.mix import BLOCK, USUAL, Levels, Mix, mix
+from core.sound.performance import Performance
+from core.sound.tags import Tags
+from core.sound.track import SAMPLES_A_SECOND, Samples
+
+MIDI_SUFFIXES = (".mid", ".midi")
+FORMATS = {".wav": ("WAV", "PCM_16"), ".flac": ("FLAC", "PCM_16"), ".ogg": ("OGG", "VORBIS"), ".mp3": ("MP3", None)}
+"""Format and encoding of libsndfile by suffix."""
+SUFFIXES = (*FORMATS, *MIDI_SUFFIXES)
+
+
+class SoundFileError(BowbenchError):
+    """A sound file cannot be written here; ``str()`` is one sentence that says why."""
+
+
+def write_sound(
+    out: BinaryIO, suffix: str, playings: Sequence[Performance], tags: Tags, levels: Levels = USUAL
+) -> None:
+    """Write playings one after another.
+
+    Args:
+        out: Open for binary writing; for audio it must seek as well.
+        suffix: One of ``SUFFIXES``.
+        playings: At least one.
+        tags: What the file says of itself.
+        levels: How loud each part is; a MIDI file holds the fiddle alone.
+    Raises:
+        SoundFileError: there is no libsndfile, or it cannot write this format.
+        ValueError: no such suffix, or nothing to play.
+    """
+    if not playings:
+        raise ValueError("There is nothing to play.")
+    if suffix in MIDI_SUFFIXES:
+        out.write(midi_file(playings, tags))
+    elif suffix in FORMATS:
+        write_audio(out, suffix, [mix(playing, back(playing), levels) for playing in playings], tags)
+    else:
+        raise ValueError(f"“{suffix}” is no kind of sound file: expected {', '.join(SUFFIXES)}")
+
+
+def write_audio(out: BinaryIO, suffix: str, mixes: Sequence[Mix], tags: Tags) -> None:
+    """Write mixes one after another; arguments and errors as for ``write_sound``."""
+    try:
+        import soundfile
+    except (ImportError, OSError) as fault:  # OSError: the package is there, the library it calls is not
+        raise SoundFileError(
+            "Sound files cannot be written because libsndfile is missing: install the Python package soundfile, or "
+            "write MIDI (.mid)."
+        ) from fault
+    kind, encoding = FORMATS[suffix]
+    stream = BytesIO() if kind == "MP3" else out  # an MP3 file has our own tag before it
+    try:
+        with soundfile.SoundFile(stream, "w", SAMPLES_A_SECOND, channels=1, format=kind, subtype=encoding) as file:
+            for name, text in _texts(tags).items() if stream is out else ():
+                setattr(file, name, text)
+            for block in _joined(mixes):
+                file.write(block)
+    except soundfile.LibsndfileError as fault:
+        raise SoundFileError(f"libsndfile could not write {kind}: {fault.error_string.strip('. ')}.") from fault
+    if isinstance(stream, BytesIO) and stream is not out:
+        out.write(id3_tag(tags))
+        out.write(stream.getbuffer())
+
+
+def _texts(tags: Tags) -> dict[str, str]:
+    """Texts by the names that libsndfile has for them, the empty ones left out."""
+    texts = {"title": tags.title, "artist": tags.composer, "comment": tags.comment, "software": "Bowbench"}
+    return {name: text for name, text in texts.items() if text}
+
+
+def _joined(mixes: Sequence[Mix]) -> Iterator[Samples]:
+    """All samples of all mixes in blocks of ``BLOCK``; the last may be shorter."""
+    kept: list[Samples] = []
+    size = 0
+    for each in mixes:
+        for block in each.blocks():
+            kept.append(block)
+            size += len(block)
+            if size >= BLOCK:
+                joined = np.concatenate(kept)
+                yield joined[:BLOCK]
+                kept, size = [joined[BLOCK:]], size - BLOCK
+    if size:
+        yield np.concatenate(kept)
