@@ -761,7 +761,7 @@ class MainWindow(QMainWindow):
             action.setEnabled(can)
 
     def _enable_actions(self) -> None:
-        always = {"tune_set", "pack", "open", "paste", "shelf", "close", "keys", "about", "undo", "redo"}
+        always = {"tune_set", "pack", "open", "recover", "paste", "shelf", "close", "keys", "about", "undo", "redo"}
         for spec in ACTIONS:
             if spec.name not in always and not spec.group:
                 self.actions_by_name[spec.name].setEnabled(self.document.state is not None)
