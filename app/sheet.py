@@ -24,7 +24,7 @@ from app.sheet_blocks import (
 )
 from app.sheet_content import Chapter, Content, Joint, Music, Opening, Printed, content_of
 from app.sheet_flow import PageFlow, numbered
-from app.sheet_format import SheetFormat, cells, filling_formats, format_for, paper_for
+from app.sheet_format import SheetFormat, cells, filling_formats, format_for, paper_for, sparing_formats
 from app.sheet_legend import legend, legend_block
 from app.sheet_page import A4, LETTER, PAPERS, Heading, Page, Paper, Rule, Sheet, paint_page, united
 from core.engraving.engraver import Engraver
@@ -34,6 +34,7 @@ from core.tune_set import Way
 __all__ = ["A4", "LETTER", "PAPERS", "Page", "Paper", "Printed", "Sheet", "lay_out", "lay_out_steps", "paint_page"]
 
 PLAIN = SheetPlan()
+MOST_LINES_TRIED = 48  # beyond, larger notes are not tried: each size engraves all of it again
 
 
 def lay_out(
@@ -99,19 +100,24 @@ class _Layout:
         self._legend = tuple(legend(used.bows, used.hooked, used.ornaments, used.mets)) if plan.legend else ()
 
     def best(self, base: SheetFormat) -> Iterator[None]:
-        """Lay out in the format given, or with larger notes where the plan asks for it, or with somewhat smaller ones
-        where that saves a page."""
+        """Lay out in the format given, or with somewhat smaller notes where that saves a page, or with larger ones
+        where the plan asks for it."""
         yield from self._lay_out(base)
-        first, smallest, spares = self.pages, self.smallest_mm, self._may_spare(base)
-        if self._plan.size is NoteSize.FILL:
+        first, smallest = self.pages, self.smallest_mm
+        smaller = tuple(sparing_formats(base)) if self._may_spare(base) else ()
+        if smaller:
+            yield from self._lay_out(smaller[-1])
+            fewest = len(self.pages)
+            for tried in smaller if fewest < len(first) else ():
+                yield from self._lay_out(tried)
+                if len(self.pages) == fewest:
+                    return
+        lines = sum(len(page.lines) for page in first)
+        if self._plan.size is NoteSize.FILL and lines <= MOST_LINES_TRIED:
             for larger in filling_formats(base):
                 yield from self._lay_out(larger)
                 if len(self.pages) <= len(first) and self.smallest_mm >= larger.staff_mm - 0.01:
                     return
-        for share in base.sparing if spares else ():
-            yield from self._lay_out(base.with_staff(base.staff_mm * share))
-            if len(self.pages) < len(first):
-                return
         self.pages, self.smallest_mm = first, smallest
 
     def _may_spare(self, base: SheetFormat) -> bool:

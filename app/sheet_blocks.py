@@ -21,6 +21,7 @@ from core.strokes import work_out
 LINE_GAP_MM = 3.5  # between lines of music, and under what stands over them
 BOWING_GAP_MM = 7.0  # over the name of a bowing
 PROSE_GAP_MM = 4.0
+NOTE_GAP_MM = 1.2  # under the sentence that stands over music
 PARAGRAPH_GAP, EMPTY_GAP = 0.35, 0.8  # between paragraphs, and where one is empty, in ems
 JOINT_SIGN_EMS, JOINT_ROOM_EMS = 2.0, 4.6  # size of the signs at a joint, and the room that the pair takes
 
@@ -135,7 +136,7 @@ def prose_blocks(item: Prose, page: SheetFormat) -> list[Block]:
         gap = PARAGRAPH_GAP * em
     if blocks:
         blocks[0] = replace(blocks[0], gap_mm=PROSE_GAP_MM)
-    return blocks
+    return [replace(block, goes_on=item.bowing) for block in blocks]
 
 
 def joint_blocks(item: Joint, page: SheetFormat) -> list[Block]:
@@ -243,7 +244,7 @@ def music_blocks(music: Music, lines: Sequence[PlacedLine], page: SheetFormat) -
     ]
     if head:
         head[0] = replace(head[0], gap_mm=BOWING_GAP_MM, heading=Heading(1, music.name))
-        body[0] = replace(body[0], gap_mm=0.0)
+        body[0] = replace(body[0], gap_mm=NOTE_GAP_MM if music.note else 0.0)
     half = (len(lines) + 1) // 2
     together = [*head, *body[:half]]
     return [*kept_with_next(together[:-1]), together[-1], *body[half:]]

@@ -56,6 +56,7 @@ class Prose:
         quiet: Smaller than text of the teacher's own.
         italic: Slanted.
         closes: It ends its tune, and is never alone on a page.
+        bowing: Name of the bowing that it is about, or "".
     """
 
     heading: str
@@ -63,6 +64,7 @@ class Prose:
     quiet: bool = False
     italic: bool = False
     closes: bool = False
+    bowing: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -217,9 +219,9 @@ def _bowings(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> Iter
         if plan.totals or plan.findings:
             report = check_lesson(lesson, bowing)
             if plan.totals:
-                yield Prose("Totals", tuple(_totals(lesson, report)), quiet=True)
+                yield Prose("Totals", tuple(_totals(lesson, report)), quiet=True, bowing=bowing.name)
             if plan.findings:
-                yield Prose("What the check tells", _findings(report), quiet=True)
+                yield Prose("What the check tells", _findings(report), quiet=True, bowing=bowing.name)
 
 
 def _exercises(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> tuple[tuple[Item, ...], tuple[Item, ...]]:

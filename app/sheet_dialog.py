@@ -118,7 +118,6 @@ class SheetDialog(QDialog):
         for choice in Way:
             button = buttons.addButton(choice.value, QDialogButtonBox.ButtonRole.ActionRole)
             button.setAutoDefault(choice is way)
-            button.setDefault(choice is way)
             button.clicked.connect(self._taker(choice))
             self.way_buttons[choice] = button
         self.way_buttons[Way.KEEP].setToolTip("Keep this sheet in the lesson, for the next time")
@@ -129,6 +128,7 @@ class SheetDialog(QDialog):
         row.addLayout(foot)
         self.resize(WIDTH, HEIGHT)
         self.form.kind.setFocus()
+        self.way_buttons[way].setDefault(True)  # only now does it belong to the dialog
 
     def _taker(self, way: Way) -> Callable[[], None]:
         return lambda: self._take(way)

@@ -82,6 +82,7 @@ class SheetForm(QWidget):
         self.legend = QCheckBox("Say what the si&gns mean")
         self.drill = _choice({"": NO_DRILL} | {name: drill.title for name, drill in DRILLS.items()})
         self.from_bar = QSpinBox(minimum=0, maximum=LAST_BAR, specialValueText="the beginning", prefix="bar ")
+        self.from_bar.setMinimumHeight(self.from_bar.fontMetrics().height() + 12)
         self.key = QCheckBox("Print the ke&y on a page of its own")
         self.before = _TextFields("before the music")
         self.after = _TextFields("after the music")
@@ -230,6 +231,8 @@ class SheetForm(QWidget):
         self.about.setText(text)
         self.kind.setAccessibleDescription(text)
         self._exercise.setVisible(self._kind is SheetKind.EXERCISE)
+        for box in (self.totals, self.findings):
+            box.setEnabled(self._kind not in (SheetKind.EXERCISE, SheetKind.SET))
 
     def _bowing_list(self) -> QListWidget:
         found = QListWidget()

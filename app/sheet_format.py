@@ -59,10 +59,6 @@ class SheetFormat:
         """Full bars on a line: four, or two where four would be cramped."""
         return 4 if self.inner_mm >= FOUR_BARS * self.staff_mm else 2
 
-    def with_staff(self, staff_mm: float) -> SheetFormat:
-        """The format with another staff; texts stay."""
-        return replace(self, staff_mm=staff_mm)
-
 
 def paper_for(plan: SheetPlan) -> Paper:
     """The paper as the plan lays it."""
@@ -90,6 +86,13 @@ def format_for(plan: SheetPlan, paper: Paper, copies: int) -> SheetFormat:
     staff, text = STAFF_MM[plan.size] * scale, TEXT_SCALE[plan.size] * scale
     sparing = tuple(share for share in SPARING[copies] if staff * share >= smallest)
     return SheetFormat(width, height, MARGIN_MM[copies], staff, smallest, text, sparing)
+
+
+def sparing_formats(base: SheetFormat) -> Iterator[SheetFormat]:
+    """Formats with smaller notes, the largest first; where copies share a paper texts shrink a little too."""
+    for share in base.sparing:
+        text = base.text if len(base.sparing) == len(SPARING[1]) else base.text * share**0.5
+        yield replace(base, staff_mm=base.staff_mm * share, text=text)
 
 
 def filling_formats(base: SheetFormat) -> Iterator[SheetFormat]:
