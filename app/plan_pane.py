@@ -11,7 +11,7 @@ from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QAbstractButton, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from app.document import Document, State
@@ -30,6 +30,7 @@ from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
 from core.planner import VERSIONS, Plan
 
+TAB_REASONS = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 STARTING_VERSIONS = len(VERSIONS)
 AFTER_PAINT_MS = 40  # lets the best plan be painted before the search for others takes a share of the time
 
@@ -190,14 +191,14 @@ class PlanPane(QWidget):
             self._refuse(str(refusal))
             return
         self._plans_to_come = True
-        planned = self._ahead.answer(self._what_is_asked(state))
-        self._ahead.drop()
+        key, best = self._what_is_asked(state), partial(tell_best, question, state.bowing)
+        planned = self._ahead.answer(key)
         if planned is not None:
             self._stop()
             self._on_planned(planned)
             self._next_best.start()
         else:
-            self._start(partial(tell_best, question, state.bowing), WORKING, self._on_planned, self._next_best.start)
+            self._start(self._ahead.awaited(key, best), WORKING, self._on_planned, self._next_best.start)
 
     def look_ahead(self) -> None:
         """Work out quietly what would be shown if it were asked for now."""
@@ -292,7 +293,7 @@ class PlanPane(QWidget):
 
     def _on_found_ahead(self, planned: Planned) -> None:
         state = self._document.state
-        if state is not None:
+        if state is not None and not self.works:  # else it is shown at once
             self.likely.emit(PlanPreview(replace(planned.plan.bowing, name=state.bowing.name), ""))
 
     def _look_for_more(self) -> None:
@@ -442,7 +443,8 @@ class PlanPane(QWidget):
     # ------------------------------------------------------------------------------------------------- Qt events
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if event.type() in (QEvent.Type.Enter, QEvent.Type.FocusIn):
+        by_keys = isinstance(event, QFocusEvent) and event.gotFocus() and event.reason() in TAB_REASONS
+        if event.type() is QEvent.Type.Enter or by_keys:
             self.look_ahead()
         return super().eventFilter(watched, event)
 

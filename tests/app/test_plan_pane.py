@@ -158,6 +158,25 @@ def test_what_was_worked_out_under_the_pointer_is_shown_at_once(qtbot, bare, wai
     assert len(bare.plan.plans) > 1
 
 
+def test_what_is_still_worked_out_under_the_pointer_is_waited_for(bare, wait, monkeypatch):
+    asked, work_out_plan = [], planner.work_out_plan
+
+    def slowly(*args, **others):
+        asked.append(args)
+        sleep(0.1)
+        return work_out_plan(*args, **others)
+
+    monkeypatch.setattr(planner, "work_out_plan", slowly)
+    bare.show_planner(True)
+    bare.plan.look_ahead()
+    QTest.qWait(20)
+    bare.plan.work_out()
+    assert bare.plan.works
+    wait()
+    assert bare.page.plan is not None
+    assert len(asked) == 1
+
+
 def test_what_was_worked_out_for_other_choices_is_not_shown(qtbot, bare, wait):
     bare.show_planner(True)
     with qtbot.waitSignal(bare.plan.likely):

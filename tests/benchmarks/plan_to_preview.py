@@ -101,13 +101,12 @@ def time_plans(
         while window.page.waits:
             app.processEvents()
         QTest.qWait(100)
+        window.page.setFocus()
+        QTest.mouseMove(window.plan.form.keep, QPoint(3, 3))
+        app.processEvents()
         if rest_ms:
-            QTest.mouseMove(window.plan.work_button, QPoint(3, 3))
             QTest.mouseMove(window.plan.work_button, window.plan.work_button.rect().center())
             QTest.qWait(rest_ms)
-        else:
-            QTest.mouseMove(window.plan.form.keep, QPoint(3, 3))
-            window.page.setFocus()
         split.click()
         painted.seen.clear()
         start = time.perf_counter()
