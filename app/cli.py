@@ -92,10 +92,12 @@ def _parser() -> argparse.ArgumentParser:
     from app.pack_command import add_pack_parser
     from app.sheet_command import add_sheet_parser
     from app.shelf_command import add_shelf_parser
+    from app.sound_command import add_sound_parser
 
     add_bow_parser(commands, _plan)
     add_pack_parser(commands)
     add_shelf_parser(commands, _plan)
+    add_sound_parser(commands, _beats)
     add_sheet_parser(commands)
     return parser
 
@@ -338,6 +340,16 @@ def _shelf(options: argparse.Namespace) -> int:
     return run_shelf(options)
 
 
+# ------------------------------------------------------------------------------------------------------------ sound
+
+
+def _sound(options: argparse.Namespace) -> int:
+    from app.sound_command import run_sound
+
+    reading = _read(options.file)
+    return UNREADABLE if reading is None else run_sound(options, reading)
+
+
 # ----------------------------------------------------------------------------------------------------------- window
 
 
@@ -347,4 +359,4 @@ def _open_window(options: argparse.Namespace) -> int:
     return run_window([options.file] if options.file else [])
 
 
-COMMANDS = {"bow": _bow, "check": _check, "pack": _pack, "sheet": _sheet, "shelf": _shelf}
+COMMANDS = {"bow": _bow, "check": _check, "pack": _pack, "sheet": _sheet, "shelf": _shelf, "sound": _sound}

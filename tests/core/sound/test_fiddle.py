@@ -1,8 +1,8 @@
 """The fiddle as it is heard: everything here is measured on its samples.
 
 Limits: a stroke is heard to begin where the level dips 6 dB or more, a slur where it does not (ours, with room on
-either side); an onset is in time within 6 ms (Friberg and Sundberg, JASA 98, 1995, 2524), a tempo within 1.5 % (Drake and
-Botte, Perception & Psychophysics 54, 1993, 277), from their abstracts.
+either side); an onset is in time within 6 ms (Friberg and Sundberg, JASA 98, 1995, 2524), a tempo within 1.5 %
+(Drake and Botte, Perception & Psychophysics 54, 1993, 277), from their abstracts.
 """
 
 from fractions import Fraction
@@ -30,7 +30,7 @@ from tests.property.strategies import bowings, tunes
 
 STROKE_DIP_DB = SLUR_DIP_DB = 6
 CLEAR_S = 0.090  # a slurred note so far from its stroke's edges stands for itself
-SPELLED = "C C# D D# E F F# G G# A A# B".split()
+SPELLED = ("C", "C#", "D", "D#", "E", "F", "F#", "G", "G#", "A", "A#", "B")
 TEMPOS = st.sampled_from([80, 112, 150, 184, 224]).map(lambda quarters: Tempo(Fraction(1), Fraction(quarters)))
 
 

@@ -216,7 +216,7 @@ def test_excerpts_run_on_where_their_bars_do():
 @pytest.mark.parametrize(("visits", "times"), [([], 1), ([3], 1), ([-1], 1), ([0], 0), ([0], 101)])
 def test_an_excerpt_of_nothing_is_refused(visits, times):
     tune, bowing = bowed("A8|B8|c8|")
-    with pytest.raises(ValueError, match="can be played|must be at least"):
+    with pytest.raises(ValueError, match=r"can be played|must be at least"):
         excerpt(work_out(tune, bowing), visits, times)
 
 

@@ -1,0 +1,137 @@
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+import soundfile
+from mido import MidiFile
+
+from app.cli import main
+from core.reading import read_file
+from core.sound.performance import Manner, perform
+from core.tune import Tempo
+
+TOP = Path(__file__).parents[2]
+SAMPLES = TOP / "sample_tunes"
+FERRY = str(SAMPLES / "tuesday_ferry.musicxml")
+BOOK = str(SAMPLES / "tuesday_class_book.abc")
+LESSON = read_file(Path(FERRY).read_bytes()).lessons[0]
+
+
+def told(capsys: pytest.CaptureFixture[str]) -> str:
+    printed = capsys.readouterr()
+    assert not printed.out  # stdout stays clean
+    return printed.err.replace(str(TOP), "").strip()
+
+
+def seconds(path: Path) -> float:
+    return MidiFile(path).length
+
+
+@pytest.mark.parametrize("suffix", [".wav", ".flac", ".ogg", ".mp3"])
+def test_audio_is_as_long_as_the_playing_and_its_tail(tmp_path, suffix):
+    out = tmp_path / f"out{suffix}"
+    assert main(["sound", FERRY, "--out", str(out), "--bars", "1-2", "--count-in", "0", "--tempo", "120"]) == 0
+    with soundfile.SoundFile(out) as file:
+        assert (file.samplerate, file.channels) == (44_100, 1)
+        assert file.frames == (2 + 0.8) * 44_100  # two bars of two half notes, and the tail
+        assert file.title == LESSON.tune.title
+
+
+def test_midi_lasts_as_long_as_the_tune_at_its_tempo(tmp_path):
+    out = tmp_path / "out.mid"
+    assert main(["sound", FERRY, "--out", str(out), "--bowing", "Backbeat", "--tempo", "100"]) == 0
+    played = perform(LESSON.tune, LESSON.named("Backbeat"), manner=Manner(Tempo(2, 100), count_in=1))
+    assert seconds(out) == pytest.approx(float(played.end), abs=0.01)
+
+
+def test_two_bowings_give_two_files(tmp_path):
+    outs = [tmp_path / "a.mid", tmp_path / "b.mid"]
+    for out, name in zip(outs, ("Separate bows", "Backbeat"), strict=True):
+        assert main(["sound", FERRY, "--out", str(out), "--bowing", name]) == 0
+    assert outs[0].read_bytes() != outs[1].read_bytes()
+
+
+def test_a_ladder_stands_in_one_file_or_in_one_for_each_rung(tmp_path):
+    call = ["sound", FERRY, "--bars", "1-4", "--ladder", "50-100/25x2", "--out"]
+    assert main([*call, str(tmp_path / "all.mid")]) == 0
+    assert main([*call, str(tmp_path / "one.mid"), "--apart"]) == 0
+    rungs = [tmp_path / f"one-{percent}.mid" for percent in ("050", "075", "100")]
+    assert sorted(tmp_path.iterdir()) == sorted([tmp_path / "all.mid", *rungs])
+    lengths = [seconds(rung) for rung in rungs]
+    assert lengths[0] == pytest.approx(2 * lengths[2], abs=0.01)
+    assert seconds(tmp_path / "all.mid") == pytest.approx(sum(lengths), abs=0.01)
+
+
+def test_bars_are_played_so_many_times(tmp_path):
+    call = ["sound", FERRY, "--bars", "5-6", "--count-in", "0", "--out"]
+    for times in (1, 4):
+        assert main([*call, str(tmp_path / f"{times}.mid"), "--times", str(times)]) == 0
+    assert seconds(tmp_path / "4.mid") == pytest.approx(4 * seconds(tmp_path / "1.mid"), abs=0.03)
+
+
+def test_without_backing_the_file_is_quieter_between_the_notes(tmp_path):
+    levels = []
+    for word in ("--backing", "--no-backing"):
+        out = tmp_path / "out.wav"
+        assert main(["sound", FERRY, "--out", str(out), "--bars", "1-4", word]) == 0
+        levels.append(float((soundfile.read(out)[0] ** 2).mean()))
+    assert levels[0] > levels[1]
+
+
+def test_a_book_says_which_tune_was_taken(tmp_path, capsys):
+    assert main(["sound", BOOK, "--out", str(tmp_path / "out.mid")]) == 0
+    assert "--tune chooses another" in told(capsys)
+
+
+@pytest.mark.parametrize(
+    ("words", "sentence"),
+    [
+        (["--out", "out.txt"], "out.txt: expected a name that ends in .wav, .flac, .ogg, .mp3, .mid, .midi"),
+        (["--out", "out.mid", "--bowing", "Nobody's"], "no bowing named “Nobody's”; there is “Separate bows”"),
+        (["--out", "out.mid", "--tune", "9"], "there is no tune number 9"),
+        (["--out", "out.mid", "--bars", "90-91"], "bars 90-91 are not among 0-18"),
+        (["--out", "out.mid", "--bars", "6-5"], "“6-5” names no bars: expected FROM-TO, such as 5-8"),
+        (["--out", "out.mid", "--ladder", "slow"], "“slow” is no ladder: expected percents such as 60-100"),
+        (["--out", "out.mid", "--ladder", "100-60"], "A ladder leads up"),
+        (["--out", "out.mid", "--apart"], "--apart needs --ladder"),
+        (["--out", "out.mid", "--count-in", "9"], "“9” is not a number from 0 to 8"),
+        (["--out", "out.mid", "--times", "0"], "“0” is not a number from 1 to 100"),
+        (["--out", "/no/such/folder/out.mid"], "/no/such/folder/out.mid: "),
+    ],
+)
+def test_a_wrong_call_is_refused_in_a_sentence(tmp_path, monkeypatch, capsys, words, sentence):
+    monkeypatch.chdir(tmp_path)
+    assert main(["sound", FERRY, *words]) == 2
+    assert sentence in told(capsys)
+    assert not list(tmp_path.iterdir())
+
+
+def test_a_file_that_cannot_be_read_is_status_3(tmp_path, capsys):
+    assert main(["sound", str(tmp_path / "none.abc"), "--out", str(tmp_path / "out.mid")]) == 3
+    assert "none.abc" in told(capsys)
+
+
+def test_chords_that_cannot_be_read_are_told_and_passed_over(tmp_path, capsys):
+    source = tmp_path / "tune.abc"
+    source.write_text('X:1\nT:Odd chords\nM:4/4\nL:1/8\nK:D\n"D"A4 "H7"B4|"Zz"c4 "A7/C#"d4|]\n', encoding="utf-8")
+    assert main(["sound", str(source), "--out", str(tmp_path / "out.wav")]) == 0
+    assert "“H7” is no chord symbol" in told(capsys)  # the reader says so
+
+
+def test_without_libsndfile_one_sentence_says_what_is_missing(tmp_path, monkeypatch, capsys):
+    monkeypatch.setitem(sys.modules, "soundfile", None)
+    out = tmp_path / "out.wav"
+    assert main(["sound", FERRY, "--out", str(out), "--bars", "1"]) == 2
+    assert told(capsys).startswith("Sound files cannot be written because libsndfile is missing")
+    assert not out.exists()
+    assert main(["sound", FERRY, "--out", str(tmp_path / "out.mid")]) == 0
+
+
+def test_other_commands_load_nothing_of_sound():
+    code = (
+        "import sys, app.cli\n"
+        f"app.cli.main(['check', {FERRY!r}])\n"
+        "sys.exit(any(name in sys.modules for name in ('soundfile', 'mido', 'core.sound.mix', 'core.sound.fiddle')))"
+    )
+    assert subprocess.run([sys.executable, "-c", code], cwd=TOP, timeout=60, capture_output=True).returncode == 0
