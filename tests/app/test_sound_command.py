@@ -34,7 +34,7 @@ def test_audio_is_as_long_as_the_playing_and_its_tail(tmp_path, suffix):
     assert main(["sound", FERRY, "--out", str(out), "--bars", "1-2", "--count-in", "0", "--tempo", "120"]) == 0
     with soundfile.SoundFile(out) as file:
         assert (file.samplerate, file.channels) == (44_100, 1)
-        assert file.frames == (2 + 0.8) * 44_100  # two bars of two half notes, and the tail
+        assert file.frames == 2 * 44_100 + 35_280  # two bars of two half notes, and the tail
         assert file.title == LESSON.tune.title
 
 
