@@ -277,6 +277,7 @@ class MainWindow(QMainWindow):
         self.bowings.hinted.connect(self._show_hint)
         self.plan.hinted.connect(self._show_hint)
         self.plan.previewed.connect(self._on_plan_previewed)
+        self.actions_by_name["plan"].hovered.connect(self.plan.look_ahead)
         self.plan.likely.connect(self.page.foresee_plan)
         self.plan.note_wanted.connect(self.page.focus_on)
         self.plan.page_wanted.connect(self.page.setFocus)
