@@ -91,6 +91,7 @@ if TYPE_CHECKING:
 
 SIDE_WIDTH, SIDE_LEAST = 350, 280
 FIRST_SIZE = (1280, 820)
+FRAME = QSize(8, 40)  # what the system puts round a window, about
 LEAST_PAGE = 160  # pixels of height
 PASTED = "The pasted text"
 
@@ -311,7 +312,8 @@ class MainWindow(QMainWindow):
         hints.colorSchemeChanged.connect(self._on_system_look_changed)
 
     def _restore(self) -> None:
-        self.resize(*FIRST_SIZE)
+        room = self.screen().availableGeometry().size() - FRAME
+        self.resize(QSize(*FIRST_SIZE).boundedTo(room))
         self.restoreGeometry(self._settings.window("place"))
         self._splitter.restoreState(self._settings.window("split"))
         self.restoreState(self._settings.window("docks"))
