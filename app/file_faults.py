@@ -23,6 +23,7 @@ BY_NAME = {
     "ENAMETOOLONG": "its name is too long",
     "EINVAL": NAME_REFUSED,
     "EILSEQ": NAME_REFUSED,
+    "EEXIST": "something else has that name",
     "EISDIR": "a folder has that name",
     "ENOTDIR": "what should be its folder is a file",
     "EBUSY": IN_USE,

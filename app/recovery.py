@@ -156,7 +156,9 @@ class Recovery(QObject):
     def _on_modified(self, modified: bool) -> None:
         if not modified:
             self._drop_copy()
-        elif not self._due.isActive():  # unsaved from the start
+            return
+        self._steps = min(self._steps, 1)  # what came before belongs to what is saved
+        if not self._due.isActive():  # unsaved from the start
             self._edited = datetime.now(UTC)
             self._plan()
 

@@ -28,6 +28,11 @@ class RecoveryWriter:
         self._process: subprocess.Popen[bytes] | None = None
         self._works = not getattr(sys, "frozen", False)  # there the interpreter is the program itself
 
+    @property
+    def pid(self) -> int | None:
+        """Number of the process; None where there is none now."""
+        return self._process.pid if self._process is not None else None
+
     def start(self) -> None:
         """Start the process, unless it runs."""
         if self._process is not None or not self._works:
