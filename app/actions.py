@@ -102,6 +102,10 @@ ACTIONS = (
     ActionSpec("bowing_delete", "De&lete this bowing", ("Ctrl+Delete",), "Take the bowing on the page away"),
     ActionSpec("bowing_next", "&Next bowing", ("Ctrl+PgDown",), "Put the next bowing on the page"),
     ActionSpec("bowing_previous", "&Previous bowing", ("Ctrl+PgUp",), "Put the previous bowing on the page"),
+    ActionSpec("compare", "&Compare bowings", ("Ctrl+K",),
+               "Show bowings under one another, line by line, with what tells them apart", is_switch=True),
+    ActionSpec("compare_reference", "Tell the others &from this one", ("Ctrl+Shift+K",),
+               "Mark what tells the others from the bowing that is worked on"),
     ActionSpec("plan", "&Work out the best bowing", ("F9",), "Work out the best bowing for the accents and show it",
                "plan", short="Plan"),
     ActionSpec("plan_onward", "Mend &from here on", ("Shift+F9",),
@@ -159,7 +163,7 @@ MENUS: MenuItems = (
     ("&Edit", ("undo", "redo", SEPARATOR, "paste")),
     ("&Note", NOTE_ITEMS),
     ("&Bowing", ("bowing_add", "bowing_copy", "bowing_rename", "bowing_up", "bowing_down", "bowing_delete", SEPARATOR,
-                 "bowing_next", "bowing_previous")),
+                 "bowing_next", "bowing_previous", SEPARATOR, "compare", "compare_with", "compare_reference")),
     ("&Plan", ("plan", "plan_onward", SEPARATOR, "plan_take", "plan_take_new", "plan_drop", SEPARATOR, "plan_compare",
                "plan_versions", SEPARATOR, "planner")),
     ("&Check", ("finding_next", "finding_previous", "mend", SEPARATOR, "tell_as_note", "tell_not", "tell_all",
@@ -169,7 +173,8 @@ MENUS: MenuItems = (
                ("&Colours", ("look_system", "look_light", "look_dark")))),
     ("&Help", ("keys", "about")),
 )  # fmt: skip
-RECENT = "recent"
+RECENT, COMPARE_WITH = "recent", "compare_with"
+OPEN_MENUS = {RECENT: "Open &recent", COMPARE_WITH: "Compare &with"}  # menus that the window fills
 TOOL_BAR = (
     "open", "save", SEPARATOR, "undo", "redo", SEPARATOR, "slur", "hook", "separate", "turn", "free", "retake",
     SEPARATOR, "plan", SEPARATOR, "zoom_out", "zoom_fit", "zoom_in", SEPARATOR, "print",
@@ -247,7 +252,7 @@ def fill_menu(
         elif item in actions:
             menu.addAction(actions[item])
         elif open_menus is not None:
-            open_menus[item] = menu.addMenu("Open &recent")
+            open_menus[item] = menu.addMenu(OPEN_MENUS[item])
 
 
 def fill_tool_bar(bar: QToolBar, actions: Mapping[str, QAction]) -> None:

@@ -20,6 +20,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QToolButton, QVBoxLayout, QWidget
 
+from app.comparison import Comparison
 from app.document import Document, State
 from core.bowing import separate_bows
 from core.errors import RefusedEditError
@@ -29,6 +30,7 @@ Index = QModelIndex | QPersistentModelIndex
 ROW_MIME = "application/x-bowbench-bowing-row"
 NEW_NAME = "Separate bows"
 MOST_ROWS_SHOWN = 6
+TIP = "Choose the bowing on the page; tick others to compare them with it; double-click to rename, drag to reorder"
 
 
 class BowingsModel(QAbstractListModel):
@@ -37,24 +39,28 @@ class BowingsModel(QAbstractListModel):
     Signals:
         rename_wanted: (row, new name).
         move_wanted: (row, row to move it to).
+        compare_wanted: (row, whether it is to be compared).
     """
 
     rename_wanted = Signal(int, str)
     move_wanted = Signal(int, int)
+    compare_wanted = Signal(int, bool)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._names: tuple[str, ...] = ()
         self._shown = -1
+        self._compared: tuple[int, ...] = ()
 
-    def show_names(self, names: Sequence[str], shown: int) -> None:
-        """Show other names, one of them as the one on the page."""
+    def show_names(self, names: Sequence[str], shown: int, compared: tuple[int, ...] = ()) -> None:
+        """Show other names, one of them as the one on the page, and tick those that are compared."""
+        new = tuple(names), shown, compared
         if len(names) != len(self._names):
             self.beginResetModel()
-            self._names, self._shown = tuple(names), shown
+            self._names, self._shown, self._compared = new
             self.endResetModel()
-        elif (tuple(names), shown) != (self._names, self._shown):
-            self._names, self._shown = tuple(names), shown
+        elif new != (self._names, self._shown, self._compared):
+            self._names, self._shown, self._compared = new
             self.dataChanged.emit(self.index(0), self.index(len(names) - 1))
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
@@ -65,7 +71,12 @@ class BowingsModel(QAbstractListModel):
             return self._names[index.row()]
         if role == Qt.ItemDataRole.AccessibleTextRole:
             on_page = ", on the page" if index.row() == self._shown else ""
-            return f"{self._names[index.row()]}{on_page}"
+            compared = ", compared" if index.row() in self._compared else ""
+            return f"{self._names[index.row()]}{on_page}{compared}"
+        if role == Qt.ItemDataRole.CheckStateRole:
+            return Qt.CheckState.Checked if index.row() in self._compared else Qt.CheckState.Unchecked
+        if role == Qt.ItemDataRole.ToolTipRole:
+            return TIP
         if role == Qt.ItemDataRole.FontRole and index.row() == self._shown:
             font = QFont()
             font.setWeight(QFont.Weight.DemiBold)
@@ -75,6 +86,9 @@ class BowingsModel(QAbstractListModel):
     def setData(self, index: Index, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
         if role == Qt.ItemDataRole.EditRole and str(value) != self._names[index.row()]:
             self.rename_wanted.emit(index.row(), str(value))
+            return True
+        if role == Qt.ItemDataRole.CheckStateRole and len(self._names) > 1:
+            self.compare_wanted.emit(index.row(), Qt.CheckState(value) is Qt.CheckState.Checked)
             return True
         return False
 
@@ -86,6 +100,7 @@ class BowingsModel(QAbstractListModel):
             | Qt.ItemFlag.ItemIsSelectable
             | Qt.ItemFlag.ItemIsEditable
             | Qt.ItemFlag.ItemIsDragEnabled
+            | Qt.ItemFlag.ItemIsUserCheckable
         )
 
     def supportedDropActions(self) -> Qt.DropAction:
@@ -119,13 +134,15 @@ class BowingsPane(QWidget):
 
     hinted = Signal(str)
 
-    def __init__(self, document: Document, parent: QWidget | None = None) -> None:
+    def __init__(self, document: Document, parent: QWidget | None = None, comparison: Comparison | None = None) -> None:
         super().__init__(parent)
         self._document = document
-        self._seen: tuple[list[str], int] | None = None
+        self._comparison = comparison or Comparison(document, self)
+        self._seen: tuple[list[str], int, tuple[int, ...]] | None = None
         self.model = BowingsModel(self)
         self.model.rename_wanted.connect(self.rename)
         self.model.move_wanted.connect(self.put_at)
+        self.model.compare_wanted.connect(self._comparison.put)
         self.list = QListView()
         self.list.setAccessibleName("Bowings of this lesson")
         self.list.setModel(self.model)
@@ -133,7 +150,7 @@ class BowingsPane(QWidget):
         self.list.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
         self.list.setDefaultDropAction(Qt.DropAction.MoveAction)
         self.list.setDropIndicatorShown(True)
-        self.list.setToolTip("Choose the bowing on the page; double-click to rename, drag to reorder")
+        self.list.setToolTip(TIP)
         self.list.selectionModel().currentChanged.connect(self._on_chosen)
         heading = QLabel("Bowings")
         heading.setProperty("rank", "heading")
@@ -156,6 +173,7 @@ class BowingsPane(QWidget):
         column.addLayout(row)
         column.addWidget(self.list)
         document.lesson_changed.connect(self._on_lesson_changed)
+        self._comparison.changed.connect(self._show_bowings)
         self._show_bowings()
 
     def _button_table(self) -> tuple[tuple[str, str, str, Callable[[], None]], ...]:
@@ -188,6 +206,9 @@ class BowingsPane(QWidget):
         if (state := self._document.state) is not None:
             shown = state.shown
             after = min(shown, len(state.lesson.bowings) - 2)
+            compared = [place - (place > shown) for place in self._comparison.places if place != shown]
+            if len(compared) > 1:
+                after = min(compared, key=lambda place: abs(place - after))
             self._change(f"Delete “{state.bowing.name}”", lambda lesson: delete_bowing(lesson, shown), after)
 
     def rename(self, row: int, name: str) -> None:
@@ -218,9 +239,10 @@ class BowingsPane(QWidget):
             self.list.edit(self.model.index(self._document.state.shown))
 
     def show_by(self, rows: int) -> None:
-        """Put the next or the previous bowing on the page, round the ends."""
+        """Put the next or the previous bowing on the page, round the ends; go through those that are compared."""
         if (state := self._document.state) is not None:
-            self._document.show((state.shown + rows) % len(state.lesson.bowings))
+            places = self._comparison.places if self._comparison.runs else range(len(state.lesson.bowings))
+            self._document.show(places[(places.index(state.shown) + rows) % len(places)])
 
     def _change(self, label: str, change: Callable[[Lesson], Lesson], shown: int) -> None:
         try:
@@ -239,12 +261,13 @@ class BowingsPane(QWidget):
         state = self._document.state
         names = [bowing.name for bowing in state.lesson.bowings] if state is not None else []
         shown = state.shown if state is not None else -1
-        if (names, shown) == self._seen:
+        compared = self._comparison.chosen
+        if (names, shown, compared) == self._seen:
             return
-        self._seen = names, shown
+        self._seen = names, shown, compared
         selection = self.list.selectionModel()
         selection.blockSignals(True)  # shown, not chosen: nothing goes back to the document
-        self.model.show_names(names, shown)
+        self.model.show_names(names, shown, compared)
         self.list.setCurrentIndex(self.model.index(shown))
         selection.blockSignals(False)
         self.list.viewport().update()

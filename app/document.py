@@ -113,20 +113,25 @@ class Document(QObject):
         self._set_path(path)
         self.put(State(lesson))
 
-    def edit(self, label: str, edit: Callable[[Tune, Bowing], Bowing]) -> bool:
-        """Edit the shown bowing as one undo step.
+    def edit(self, label: str, edit: Callable[[Tune, Bowing], Bowing], index: int | None = None) -> bool:
+        """Edit a bowing as one undo step, and show it; the shown one where no index is given.
 
         Returns:
             False where the edit changed nothing, and so nothing was pushed.
         Raises:
             RefusedEditError: the edit has no meaning there; nothing was changed.
         """
-        shown = self._open_state().shown
-        return self.change(label, lambda lesson: edit_bowing(lesson, shown, edit), shown)
+        shown = self._open_state().shown if index is None else index
+        return self.change(label, lambda lesson: edit_bowing(lesson, shown, edit), shown, shown)
 
-    def change(self, label: str, change: Callable[[Lesson], Lesson], shown: int) -> bool:
+    def change(self, label: str, change: Callable[[Lesson], Lesson], shown: int, undone: int | None = None) -> bool:
         """Change the lesson as one undo step and show a bowing of the changed lesson.
 
+        Args:
+            label: What the change does.
+            change: Makes the new lesson.
+            shown: Place of the bowing to show.
+            undone: Place of the bowing to show when it is undone; the one that is shown now where None.
         Returns:
             False where the change left the lesson equal, and so nothing was pushed.
         Raises:
@@ -136,7 +141,8 @@ class Document(QObject):
         after = change(before.lesson)
         if after == before.lesson:
             return False
-        self.stack.push(Edit(self, before, State(after, shown), label))
+        back = before if undone is None else replace(before, shown=undone)
+        self.stack.push(Edit(self, back, State(after, shown), label))
         return True
 
     def show(self, index: int) -> None:

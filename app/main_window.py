@@ -30,6 +30,7 @@ from PySide6.QtWidgets import (
 
 from app.actions import (
     ACTIONS,
+    COMPARE_WITH,
     NOTE_ITEMS,
     PLANS,
     RECENT,
@@ -43,6 +44,7 @@ from app.actions import (
 )
 from app.bow_trace import BowTrace
 from app.bowings_pane import BowingsPane
+from app.comparison import Comparison
 from app.dialogs import Dialogs
 from app.document import Document, State
 from app.files import (
@@ -109,6 +111,7 @@ class MainWindow(QMainWindow):
         self._settings = settings or Settings()
         self._dialogs = dialogs or Dialogs()
         self.document = Document(self)
+        self.comparison = Comparison(self.document, self)  # knows of a change before the views do
         self.file = LessonFile(self.document, parent=self)
         self.recovery = Recovery(self.document, lambda: self.file.known, parent=self)
         self.saving = Saving(self.document, self.file, self._dialogs, lambda: self._settings.folder, self)
@@ -116,11 +119,11 @@ class MainWindow(QMainWindow):
         self.set_window: SetWindow | None = None  # made when it is first wanted
         self.pack_dialog: PackDialog | None = None  # and so is this
         self._note_menu: QMenu | None = None
-        self.page = PageView(self.document)
+        self.page = PageView(self.document, comparison=self.comparison)
         self.page.set_density(MarkDensity(self._settings.marks))
         self.area = PageArea(self.page)
-        self.side_list = SideList(self.document)
-        self.bowings = BowingsPane(self.document)
+        self.side_list = SideList(self.document, comparison=self.comparison)
+        self.bowings = BowingsPane(self.document, comparison=self.comparison)
         self.plan = PlanPane(self.document, self._settings, lambda: self.page.selection)
         self.tabs = SideTabs(self.side_list, (self.plan,), ("Bow check", "Plan"))
         self.banner = PreviewBanner()
@@ -132,6 +135,7 @@ class MainWindow(QMainWindow):
         self.actions_by_name = make_actions(self, self.page, self._handlers())
         self._open_menus = fill_menu_bar(self.menuBar(), self.actions_by_name)
         self._open_menus[RECENT].aboutToShow.connect(self._fill_recent_menu)
+        self._open_menus[COMPARE_WITH].aboutToShow.connect(self._fill_compare_menu)
         fill_tool_bar(self._tool_bar, self.actions_by_name)
         self._connect()
         self._restore()
@@ -232,6 +236,8 @@ class MainWindow(QMainWindow):
             "bowing_delete": bowings.delete,
             "bowing_next": partial(bowings.show_by, 1),
             "bowing_previous": partial(bowings.show_by, -1),
+            "compare": self.toggle_comparison,
+            "compare_reference": self.tell_from_this,
             "plan": self.work_out_plan,
             "plan_onward": self.mend_from_here,
             "planner": self.toggle_planner,
@@ -302,6 +308,8 @@ class MainWindow(QMainWindow):
         self.recovery.failed.connect(self.notice.say)
         self.file.changed.connect(self._on_file_changed)
         self.document.lesson_changed.connect(self._on_lesson_changed)
+        self.document.lesson_changed.connect(self._enable_comparing)
+        self.comparison.changed.connect(self._enable_comparing)
         self.document.modified_changed.connect(self._show_title)
         self.document.path_changed.connect(self._show_title)
         stack = self.document.stack
@@ -624,6 +632,42 @@ class MainWindow(QMainWindow):
         for name in ("plan_take", "plan_take_new", "plan_drop"):
             self.actions_by_name[name].setEnabled(self.page.plan is not None)
 
+    # ------------------------------------------------------------------------------------------------- comparing
+
+    def toggle_comparison(self) -> None:
+        """Compare bowings, those that were compared last or all, or show one alone again, as the menu entry says."""
+        if self.comparison.runs:
+            self.comparison.end()
+        else:
+            self.comparison.start()
+            self._show_hint(self.page.comparison_words())
+        self._enable_comparing()
+
+    def tell_from_this(self) -> None:
+        """Tell the other bowings that are compared from the one that is worked on."""
+        state = self.document.state
+        if state is not None:
+            self.comparison.refer_to(state.shown)
+            self._show_hint(self.page.comparison_words())
+
+    def _enable_comparing(self) -> None:
+        state, runs = self.document.state, self.comparison.runs
+        several = state is not None and len(state.lesson.bowings) > 1
+        self.actions_by_name["compare"].setChecked(runs)
+        self.actions_by_name["compare"].setEnabled(several)
+        self.actions_by_name["compare_reference"].setEnabled(runs)
+        self._open_menus[COMPARE_WITH].menuAction().setEnabled(several)
+
+    def _fill_compare_menu(self) -> None:
+        menu, state = self._open_menus[COMPARE_WITH], self.document.state
+        menu.clear()
+        for place, bowing in enumerate(state.lesson.bowings if state is not None else ()):
+            action = menu.addAction(bowing.name.replace("&", "&&"))
+            action.setCheckable(True)
+            action.setChecked(place in self.comparison.chosen)
+            action.setEnabled(self.comparison.runs or state is None or place != state.shown)
+            action.toggled.connect(partial(self.comparison.put, place))
+
     # ------------------------------------------------------------------------------------------------- sets
 
     def show_set(self) -> None:
@@ -769,6 +813,7 @@ class MainWindow(QMainWindow):
             if spec.name not in always and not spec.group:
                 self.actions_by_name[spec.name].setEnabled(self.document.state is not None)
         self._enable_taking()
+        self._enable_comparing()
 
     def _fill_recent_menu(self) -> None:
         menu = self._open_menus[RECENT]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 
 from PySide6.QtCore import Qt
 
@@ -65,3 +65,25 @@ STEPS: Mapping[tuple[int, bool], Step] = {  # (key, Ctrl held) -> the note to go
     (Qt.Key.Key_Home, True): _end(0, of_line=False),
     (Qt.Key.Key_End, True): _end(-1, of_line=False),
 }
+
+
+def beside_row(key: int, layouts: Sequence[PageLayout], tune: Tune, note_id: str, row: int) -> tuple[str, int] | None:
+    """Where Up and Down go from a note where bowings are stacked: the same note of the bowing above or below, and from
+    the last bowing of a line to the first of the next.
+
+    Args:
+        key: The key.
+        layouts: Of each bowing.
+        tune: The tune.
+        note_id: The note.
+        row: Index of its bowing.
+    Returns:
+        A note and the index of its bowing; None for another key.
+    """
+    step = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}.get(Qt.Key(key))
+    if step is None:
+        return None
+    if 0 <= row + step < len(layouts):
+        return note_id, row + step
+    goal = _over(step)(layouts[row], tune, note_id)
+    return (goal, row) if goal == note_id else (goal, 0 if step > 0 else len(layouts) - 1)

@@ -25,31 +25,34 @@ class Heading:
         title: In large letters, in the middle.
         subtitles: Other titles under it.
         left, right: One line each under the titles.
+        foot: Height kept free under them.
     """
 
     title: str
     subtitles: tuple[str, ...]
     left: str
     right: str
+    foot: float = 0
 
     @property
     def height(self) -> float:
         """Picture units from the top margin to the foot of the heading."""
-        return TITLE_SIZE * 1.2 + SMALL_SIZE * LEADING * (len(self.subtitles) + bool(self.left or self.right))
+        lines = len(self.subtitles) + bool(self.left or self.right)
+        return TITLE_SIZE * 1.2 + SMALL_SIZE * LEADING * lines + self.foot
 
     def texts(self, page_width: float) -> tuple[Text, ...]:
         """Its lines as they stand on a page of some width, none over the edge."""
         room = page_width - 2 * SIDE_MARGIN
         middle, right = page_width / 2, page_width - SIDE_MARGIN
         y = TOP_MARGIN + TITLE_SIZE * 0.9
-        texts = [Text(middle, y, Anchor.MIDDLE, (_fitted(Run(self.title, TITLE_SIZE), room),))]
+        texts = [Text(middle, y, Anchor.MIDDLE, (fitted(Run(self.title, TITLE_SIZE), room),))]
         for subtitle in self.subtitles:
             y += SMALL_SIZE * LEADING
-            texts.append(Text(middle, y, Anchor.MIDDLE, (_fitted(Run(subtitle, SMALL_SIZE, italic=True), room),)))
+            texts.append(Text(middle, y, Anchor.MIDDLE, (fitted(Run(subtitle, SMALL_SIZE, italic=True), room),)))
         y += SMALL_SIZE * LEADING * 1.2
-        left = _fitted(Run(self.left, SMALL_SIZE, italic=True), room * 0.48)
+        left = fitted(Run(self.left, SMALL_SIZE, italic=True), room * 0.48)
         texts.append(Text(SIDE_MARGIN, y, Anchor.START, (left,)))
-        texts.append(Text(right, y, Anchor.END, (_fitted(Run(self.right, SMALL_SIZE), room * 0.48),)))
+        texts.append(Text(right, y, Anchor.END, (fitted(Run(self.right, SMALL_SIZE), room * 0.48),)))
         return tuple(text for text in texts if text.text)
 
     def paint(self, painter: QPainter, page_width: float, ink: QColor) -> None:
@@ -58,16 +61,16 @@ class Heading:
             paint_text(painter, text, ink)
 
 
-def heading_of(tune: Tune, bowing_name: str) -> Heading:
-    """The heading of a tune's page on which a bowing is shown."""
+def heading_of(tune: Tune, bowing_name: str, foot: float = 0) -> Heading:
+    """The heading of a tune's page on which a bowing is shown; ``foot`` is height kept free at its foot."""
     dance = tune.dance[:1].upper() + tune.dance[1:]
     left = f"{dance}, {bowing_name}" if dance else bowing_name
     credits = [credit.text for kind in SHOWN_CREDITS for credit in tune.credits if credit.kind == kind]
-    return Heading(tune.title or "Untitled", tune.other_titles[:2], left, ", ".join(credits[:2]))
+    return Heading(tune.title or "Untitled", tune.other_titles[:2], left, ", ".join(credits[:2]), foot)
 
 
-def _fitted(run: Run, room: float) -> Run:
-    """A text that is too long, shortened with an ellipsis."""
+def fitted(run: Run, room: float) -> Run:
+    """A text that is too wide for some room, shortened with an ellipsis."""
     text = run.text
     while len(text) > 1 and run_width(run) > room:
         text = text[:-1].rstrip()

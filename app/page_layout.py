@@ -26,6 +26,10 @@ LEAST_BELOW = 4 * STAFF_SPACE
 LEAST_BELOW_TO_STRIP = 3 * STAFF_SPACE
 STRIP_HEIGHT = 1.6 * STAFF_SPACE  # of the accent strip, which has a line's foot to itself
 STRIP_GAP = 0.4 * STAFF_SPACE  # over it
+NAME_HEIGHT = 2.1 * STAFF_SPACE  # of the name over the line of a bowing that stands among others
+LANE_HEIGHT = 2.3 * STAFF_SPACE  # of the differences under it
+BOWING_GAP = 60  # between the bowings of a line
+STACK_GAP = 620  # between all bowings of one line and those of the next
 NOTE_REACH = 1.3 * STAFF_SPACE  # how far beside a note it still answers
 SIGN_REACH = 0.55 * STAFF_SPACE
 
@@ -39,16 +43,20 @@ class Target:
         is_sign: The pointer is on the bow mark over the note, not on the note.
         place: The place of the accent strip that the pointer is on: index of the bar, and quarter notes from the
             beginning of the full bar. None where it is not on the strip.
+        row: Which of the bowings on the page, counted from 0.
+        is_difference: The pointer is on what tells the note from that of another bowing.
     """
 
     note_id: str
     is_sign: bool = False
     place: tuple[int, Fraction] | None = None
+    row: int = 0
+    is_difference: bool = False
 
     @property
     def is_note(self) -> bool:
         """The pointer is on the note itself."""
-        return not self.is_sign and self.place is None
+        return not self.is_sign and self.place is None and not self.is_difference
 
 
 @dataclass(frozen=True)
@@ -62,6 +70,8 @@ class PlacedLine:
         bottom: End of the band.
         picture_top: y at which the picture is painted.
         strip: y of the middle of the accent strip, below all that the picture holds; None where it is hidden.
+        name: y of the middle of the name of its bowing, over all that the picture holds; None where it has none.
+        lane: y of the middle of the differences from another bowing, at the foot; None where none are shown.
     """
 
     line: Line
@@ -70,6 +80,8 @@ class PlacedLine:
     bottom: float
     picture_top: float
     strip: float | None = None
+    name: float | None = None
+    lane: float | None = None
 
     def heads(self) -> dict[str, float]:
         """x of each note's head in the picture; empty while the line waits."""
@@ -126,6 +138,14 @@ class PageLayout:
             return None
         return (placed, x - SIDE_MARGIN) if abs(y - placed.strip) <= STRIP_HEIGHT / 2 else None
 
+    def lane_at(self, x: float, y: float) -> tuple[PlacedLine, float] | None:
+        """The line at whose foot among the differences a place lies, and x in its picture; None beside all."""
+        index = self.line_at(y)
+        placed = self.lines[index] if index is not None else None
+        if placed is None or placed.picture is None or placed.lane is None:
+            return None
+        return (placed, x - SIDE_MARGIN) if abs(y - placed.lane) <= LANE_HEIGHT / 2 else None
+
     def lines_between(self, top: float, bottom: float) -> range:
         """The lines whose bands reach into a strip of the page."""
         hit = [index for index, placed in enumerate(self.lines) if placed.bottom > top and placed.top < bottom]
@@ -148,33 +168,85 @@ def lay_out(
     *,
     strip: bool = False,
 ) -> PageLayout:
-    """Put lines under one another, with room for an accent strip at the foot of each where it is shown.
+    """Put the lines of one bowing under one another: ``stack`` for one that needs no name."""
+    return stack(tune, lines, [pictures], heading, music_width, strip=strip)[0]
+
+
+def stack(
+    tune: Tune,
+    lines: Sequence[Line],
+    pictures: Sequence[Sequence[Picture | None]],
+    heading: float,
+    music_width: float,
+    *,
+    strip: bool = False,
+    reference: int | None = None,
+) -> tuple[PageLayout, ...]:
+    """Put the lines of bowings under one another: the first line of each, then the second of each, and so on.
 
     Room above and below each staff is counted in whole staff spaces, so that an edit which makes a line a little
     taller leaves the rest of the page where it is.
+
+    Args:
+        tune: The tune.
+        lines: Which bars stand on which line.
+        pictures: For each bowing those of its lines; None for one that waits.
+        heading: Height of the title and credits.
+        music_width: Width of the lines.
+        strip: Room is kept for an accent strip under each line.
+        reference: The bowing, counted from 0, from which the others are told apart: each line has room for a name
+            over it and, but for the reference, for differences at its foot. None for neither.
+    Returns:
+        For each bowing where its lines stand, all of one page and so of one width and height.
     """
-    least_below = LEAST_BELOW_TO_STRIP if strip else LEAST_BELOW
-    gap = LINE_GAP_WITH_STRIP if strip else LINE_GAP
-    foot = STRIP_GAP + STRIP_HEIGHT if strip else 0
-    waiting = LEAST_ABOVE + least_below + 4 * STAFF_SPACE + foot
-    placed = []
+    rows = [_Row(strip, reference is not None, reference not in (None, row)) for row in range(len(pictures))]
+    last_gap = LINE_GAP if not strip else LINE_GAP_WITH_STRIP
+    gap, last_gap = (BOWING_GAP, STACK_GAP) if reference is not None else (last_gap, last_gap)
+    placed: list[list[PlacedLine]] = [[] for _ in pictures]
     y = TOP_MARGIN + heading + (HEADING_GAP if heading else 0)
-    for line, picture in zip(lines, pictures, strict=True):
-        if picture is None:
-            placed.append(PlacedLine(line, None, y, y + waiting, y))
-            y += waiting + gap
-            continue
-        above = max(LEAST_ABOVE, ceil(picture.staff_top / STAFF_SPACE) * STAFF_SPACE)
-        below_staff = picture.height - picture.staff_bottom
-        below = max(least_below, ceil(below_staff / STAFF_SPACE) * STAFF_SPACE)
-        bottom = y + above + (picture.staff_bottom - picture.staff_top) + below + foot
-        middle = bottom - STRIP_HEIGHT / 2 if strip else None
-        placed.append(PlacedLine(line, picture, y, bottom, y + above - picture.staff_top, middle))
-        y = bottom + gap
+    for place, line in enumerate(lines):
+        for row, of_row, to in zip(rows, pictures, placed, strict=True):
+            to.append(row.place(line, of_row[place], y))
+            y = to[-1].bottom + gap
+        y += last_gap - gap
+    width, height = music_width + 2 * SIDE_MARGIN, y - last_gap + BOTTOM_MARGIN
     line_of = {
         note.id: index
         for index, line in enumerate(lines)
         for bar in tune.bars[line.first : line.stop]
         for note in bar.notes
     }
-    return PageLayout(tuple(placed), heading, music_width + 2 * SIDE_MARGIN, y - gap + BOTTOM_MARGIN, line_of)
+    return tuple(PageLayout(tuple(of_row), heading, width, height, line_of) for of_row in placed)
+
+
+@dataclass(frozen=True)
+class _Row:
+    """What a line of a bowing has room for beside its picture."""
+
+    strip: bool
+    name: bool
+    lane: bool
+
+    def place(self, line: Line, picture: Picture | None, top: float) -> PlacedLine:
+        """Put a line under this height."""
+        head = NAME_HEIGHT if self.name else 0
+        least_below = LEAST_BELOW_TO_STRIP if self.strip else LEAST_BELOW
+        above, staff, below = LEAST_ABOVE, 4 * STAFF_SPACE, least_below
+        picture_top = top
+        if picture is not None:
+            above = max(LEAST_ABOVE, ceil(picture.staff_top / STAFF_SPACE) * STAFF_SPACE)
+            staff = picture.staff_bottom - picture.staff_top
+            below = max(least_below, ceil((picture.height - picture.staff_bottom) / STAFF_SPACE) * STAFF_SPACE)
+            picture_top = top + head + above - picture.staff_top
+        strip_top = top + head + above + staff + below + STRIP_GAP
+        lane_top = strip_top + STRIP_HEIGHT if self.strip else strip_top - STRIP_GAP
+        return PlacedLine(
+            line,
+            picture,
+            top,
+            lane_top + (LANE_HEIGHT if self.lane else 0),
+            picture_top,
+            strip_top + STRIP_HEIGHT / 2 if self.strip and picture is not None else None,
+            top + NAME_HEIGHT / 2 if self.name else None,
+            lane_top + LANE_HEIGHT / 2 if self.lane else None,
+        )

@@ -11,8 +11,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import pairwise
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap
+from PySide6.QtCore import QPointF, QRect, QRectF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QRegion
 
 from app.accent_painting import StripPainter
 from app.accent_strip import Accented, Place
@@ -27,6 +27,7 @@ from core.bowing import Bow
 from core.check import Severity
 from core.engraving.bow_signs import BowSign
 from core.engraving.picture import STAFF_SPACE, Box, Curve, Outline, Picture
+from core.tune import Tune
 
 PIXMAPS_KEPT = 64
 SLUR_RISE = 0.9 * STAFF_SPACE
@@ -43,6 +44,7 @@ class Marks:
         found, severity: Notes of the chosen finding and how grave it is.
         preview: What a gesture would do.
         accents: The accented places, for the strip under the lines.
+        signs: The bow signs by note id.
     """
 
     focus_note: str = ""
@@ -52,6 +54,15 @@ class Marks:
     severity: Severity = Severity.NOTE
     preview: Preview = Preview()
     accents: Mapping[Place, Accented] = field(default_factory=dict)
+    signs: Mapping[str, BowSign] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Band:
+    """Some lines of one bowing, and what is marked on them."""
+
+    lines: Sequence[PlacedLine]
+    marks: Marks
 
 
 class PagePainter:
@@ -85,15 +96,14 @@ class PagePainter:
         painter: QPainter,
         page: EngravedPage,
         heading: Heading,
-        marks: Marks,
-        indexes: Iterable[int],
+        bands: Iterable[Band],
         scale: float,
         device_ratio: float,
     ) -> None:
         """Paint the page with its top left corner at the painter's origin, in pixels.
 
         Args:
-            indexes: The lines to paint, by index.
+            bands: The lines to paint, those of each bowing together; of several bowings none paints over another.
             scale: Pixels a picture unit.
             device_ratio: Device pixels a pixel.
         """
@@ -103,10 +113,28 @@ class PagePainter:
         painter.fillRect(QRectF(0, 0, layout.width * scale, layout.height * scale), self._inks.paper)
         painter.setPen(QPen(QColor(self._theme.line), 1))
         painter.drawRect(QRectF(-0.5, -0.5, layout.width * scale + 1, layout.height * scale + 1))
-        placed_lines = [layout.lines[index] for index in indexes]
         painter.save()
         painter.scale(scale, scale)
         heading.paint(painter, layout.width, self._inks.ink)
+        painter.restore()
+        for band in bands:
+            painter.save()
+            if len(page.layouts) > 1:
+                painter.setClipRegion(_region(band.lines, layout.width, scale), Qt.ClipOperation.IntersectClip)
+            self._paint_band(painter, page.tune, band.lines, band.marks, scale, device_ratio)
+            painter.restore()
+
+    def _paint_band(
+        self,
+        painter: QPainter,
+        tune: Tune,
+        placed_lines: Sequence[PlacedLine],
+        marks: Marks,
+        scale: float,
+        device_ratio: float,
+    ) -> None:
+        painter.save()
+        painter.scale(scale, scale)
         self._paint_grounds(painter, placed_lines, marks)
         painter.restore()
         for placed in placed_lines:
@@ -115,16 +143,16 @@ class PagePainter:
                 x = round(SIDE_MARGIN * scale * device_ratio) / device_ratio
                 y = round(placed.picture_top * scale * device_ratio) / device_ratio
                 painter.drawPixmap(QPointF(x, y), self._pixmap(placed.picture, scale, device_ratio))
-        self._strip.paint(painter, page.tune, placed_lines, marks.accents, marks.preview.place, scale)
+        self._strip.paint(painter, tune, placed_lines, marks.accents, marks.preview.place, scale)
         painter.scale(scale, scale)
         for placed in placed_lines:
             if placed.picture is not None:
                 painter.save()
                 painter.translate(SIDE_MARGIN, placed.picture_top)
-                paint_bow_signs(painter, placed.picture, page.signs, self._inks)
+                paint_bow_signs(painter, placed.picture, marks.signs, self._inks)
                 painter.restore()
         self._paint_focus(painter, placed_lines, marks, 1 / scale)
-        self._paint_preview(painter, placed_lines, marks.preview, page.signs, 1 / scale)
+        self._paint_preview(painter, placed_lines, marks.preview, marks.signs, 1 / scale)
 
     def foresee(self, pictures: Iterable[Picture], scale: float, device_ratio: float) -> None:
         """Have the pixmaps of lines at hand that may be shown soon."""
@@ -292,6 +320,15 @@ class PagePainter:
         painter.drawLine(
             QPointF(place.left() - reach, place.bottom() + reach), QPointF(place.right() + reach, place.top() - reach)
         )
+
+
+def _region(placed_lines: Sequence[PlacedLine], width: float, scale: float) -> QRegion:
+    """The bands of some lines in pixels."""
+    region = QRegion()
+    for placed in placed_lines:
+        top, bottom = round(placed.top * scale), round(placed.bottom * scale)
+        region += QRect(0, top, round(width * scale), bottom - top)
+    return region
 
 
 def _sign_place(picture: Picture, note_id: str, signs: Mapping[str, BowSign]) -> QRectF:

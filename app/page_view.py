@@ -1,33 +1,36 @@
-"""The page: the shown bowing engraved, and every gesture on its notes.
+"""The page: the shown bowing engraved, alone or among those that it is compared with, and every gesture on its notes.
 
 The page reads the document and sends edits to it; it writes to no other view. A gesture goes through a ``Proposal``:
-the pointer over a note shows it, the click does it, a key does it to the focus note.
+the pointer over a note shows it, the click does it, a key does it to the focus note. Where bowings are compared a
+gesture edits the bowing that it touches, and the document shows that one from then on.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
-    QColor,
     QContextMenuEvent,
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
-    QPaintEvent,
 )
-from PySide6.QtWidgets import QApplication, QSizePolicy, QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
-from app.accent_strip import Accented, Place, accented, onset, place_at, place_text, place_x
+from app.accent_strip import accented, onset, place_text
+from app.comparison import Comparison
+from app.comparison_painting import LEGEND_HEIGHT
+from app.difference_words import count_text, difference_text
 from app.document import Document, State
-from app.engraved_page import EngravedPage
 from app.gestures import CLICKS, CTRL, HELD_KEYS, MENU_KEYS, NO_KEY, SHIFT, STRIP_TIPS, TIPS, held_key
-from app.note_steps import STEPS
-from app.page_heading import Heading, heading_of
-from app.page_layout import MUSIC_WIDTH, SIDE_MARGIN, PageLayout, Target
-from app.page_painter import Marks, PagePainter
+from app.note_steps import STEPS, beside_row
+from app.page_canvas import PageCanvas
+from app.page_heading import heading_of
+from app.page_layout import Target
+from app.page_painter import Band, Marks
+from app.page_rows import make_rows
 from app.plan_preview import PlanPreview
 from app.preview_painting import bar_at, paint_brackets, paint_frame
 from app.proposals import (
@@ -51,62 +54,52 @@ from app.proposals import (
     propose_slur,
     propose_turn,
 )
-from app.theme import Theme
 from core.accent_plan import PlanKind
 from core.bowing import Bow, Bowing, Ornament
 from core.check import Remedy, Severity
-from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
+from core.engraving.bow_signs import MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
-from core.engraving.picture import STAFF_SPACE, Box, Picture, slot_height
 from core.tune import Tune
 
-UNITS_PER_INCH = 2540
-DESK_MARGIN = 18  # pixels around the page
-LEAST_ZOOM, MOST_ZOOM = 0.25, 5.0
-LINES_A_TURN = 2  # lines out of sight that are engraved in one turn of the event loop
-PAINT_MS = 12  # lets what is in sight be painted before lines out of sight are engraved
 REST_MS = 25  # how long the pointer rests on a note before what a click would give is engraved
-FIRST_SIGHT = 1000  # pixels that a window shows about, before it is shown
 PREVIEW_SHOWN = "This is a preview, not edited here: Enter takes it, Escape drops it."
 
 
-class PageView(QWidget):
-    """The engraved page of the document's shown bowing.
+class PageView(PageCanvas):
+    """The engraved page of the document's shown bowing, or of those that are compared.
+
+    Args:
+        document: What it shows.
+        engraver: Engraves it; its own where None.
+        comparison: Which bowings are compared; never any where None.
 
     Signals:
         hinted: A sentence for the status line: what a gesture would do or did, or why it does nothing; "" for none.
         note_focused: Id of the note that the keyboard acts on, or "".
         menu_wanted: A global place for the menu of the focus note.
         strip_menu_wanted: The same for the menu of the accent strip at the focus note.
-        revealed: A rectangle of this widget that should come into sight.
-        widened: The page is wider or narrower now at the same zoom.
     """
 
     hinted = Signal(str)
     note_focused = Signal(str)
     menu_wanted = Signal(QPoint)
     strip_menu_wanted = Signal(QPoint)
-    revealed = Signal(QRect)
-    widened = Signal()
 
-    def __init__(self, document: Document, engraver: Engraver | None = None, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(
+        self,
+        document: Document,
+        engraver: Engraver | None = None,
+        parent: QWidget | None = None,
+        comparison: Comparison | None = None,
+    ) -> None:
+        super().__init__(engraver, parent)
         self.setObjectName("page")
         self.setAccessibleName("Page")
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self._document = document
-        self._engraver = engraver or Engraver()
-        self._painter = PagePainter()
+        self._comparison = comparison or Comparison(document, self)
         self._density = MarkDensity.EVERY
-        self._strip_shown = True
-        self._accents: Mapping[Place, Accented] = {}
-        self._zoom = 1.0
-        self._here: Here | None = None
-        self._page: EngravedPage | None = None
-        self._heading: Heading | None = None
-        self._width_seen = self._page_width
         self._focus_note = ""
         self._anchor = ""  # where a selection began; "" without one
         self._found: tuple[str, ...] = ()
@@ -116,16 +109,15 @@ class PageView(QWidget):
         self._pressed: Target | None = None
         self._dragged_to = ""
         self._proposal: Proposal | None = None  # what the pointer would do now
+        self._proposed_on = 0  # index of the row that it would do it to
         self._plan: PlanPreview | None = None  # what is shown in the place of the document's bowing
         self._told_bar: int | None = None  # the bar whose change is told
-        self._idle = QTimer(self)
-        self._idle.setInterval(0)
-        self._idle.timeout.connect(self._engrave_some)
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
         self._rest.timeout.connect(self._foresee)
         document.lesson_changed.connect(self._on_lesson_changed)
+        self._comparison.changed.connect(self._on_comparison_changed)
         if document.state is not None:
             self._on_lesson_changed(None, document.state)
 
@@ -143,15 +135,14 @@ class PageView(QWidget):
             return ()
         return notes_between(self._here.tune, self._anchor or self._focus_note, self._focus_note)
 
-    @property
-    def signs(self) -> Mapping[str, BowSign]:
-        """The bow signs on the page by note id."""
-        return self._page.signs if self._page is not None else {}
-
-    @property
-    def accents(self) -> Mapping[Place, Accented]:
-        """The accented places of the strip."""
-        return self._accents
+    def comparison_words(self) -> str:
+        """How much tells each bowing on the page from the reference, in sentences; "" where nothing is compared."""
+        rows = self._rows
+        if rows is None or rows.reference is None:
+            return ""
+        reference = rows.rows[rows.reference]
+        told = (row for row in rows.rows if row is not reference)
+        return " ".join(f"{row.name}: {count_text([*row.differences.values()], reference.name)}" for row in told)
 
     @property
     def preview(self) -> Preview:
@@ -168,51 +159,11 @@ class PageView(QWidget):
         """Ids of the notes marked for a finding."""
         return self._found
 
-    @property
-    def pictures(self) -> tuple[Picture | None, ...]:
-        """The engraving of each line; None for one that waits."""
-        return tuple(placed.picture for placed in self._page.layout.lines) if self._page is not None else ()
-
-    @property
-    def waits(self) -> bool:
-        """Whether lines out of sight wait to be engraved."""
-        return self._page is not None and bool(self._page.stale)
-
-    @property
-    def zoom(self) -> float:
-        """1 is life size on a screen of the resolution it claims."""
-        return self._zoom
-
-    def set_zoom(self, zoom: float) -> None:
-        """Show the page larger or smaller, within limits."""
-        zoom = min(max(zoom, LEAST_ZOOM), MOST_ZOOM)
-        if zoom != self._zoom:
-            self._zoom = zoom
-            self._resize()
-
-    def fitting_zoom(self, width: int) -> float:
-        """The zoom at which the page is just as wide as ``width`` pixels, its desk margins included."""
-        return (width - 2 * DESK_MARGIN) / (self._page_width * self.logicalDpiX() / UNITS_PER_INCH)
-
-    def set_theme(self, theme: Theme) -> None:
-        """Take other colours."""
-        self._painter.theme = theme
-        self.update()
-
     def set_density(self, density: MarkDensity) -> None:
         """Choose which strokes carry a bow mark."""
         if density is not self._density:
             self._density = density
-            self._show_strokes()
-
-    def show_strip(self, shown: bool) -> None:
-        """Show or hide the accent strip under the lines."""
-        if shown is not self._strip_shown:
-            self._strip_shown = shown
-            if self._page is not None:
-                self._page.show_strip(shown)
-                self._show_strokes()
-                self._resize()
+            self._show_again()
 
     def show_plan(self, plan: PlanPreview | None) -> None:
         """Show a bowing in the place of the document's, to be looked at; None shows the document's own again.
@@ -244,114 +195,24 @@ class PageView(QWidget):
         self._reveal(note_ids[:1])
         self.update()
 
-    # ------------------------------------------------------------------------------------------------- places
-
-    def note_rect(self, note_id: str) -> QRect:
-        """Where a note stands in this widget, stem and accidental included; empty for a hidden rest."""
-        box = self._final_layout(note_id).note_box(note_id)
-        return self._to_rect(box).toAlignedRect() if box is not None else QRect()
-
-    def head_point(self, note_id: str) -> QPoint:
-        """The middle of a note's head in this widget."""
-        layout = self._final_layout(note_id)
-        placed = layout.lines[layout.line_of[note_id]]
-        assert placed.picture is not None
-        head = placed.picture.heads[note_id]
-        return self._to_rect(placed.page_box(Box(head.x, head.y, head.x, head.y))).topLeft().toPoint()
-
-    def sign_point(self, note_id: str) -> QPoint:
-        """The middle of the bow mark over a note in this widget.
-
-        Raises:
-            KeyError: no room is kept for a mark over this note.
-        """
-        layout = self._final_layout(note_id)
-        placed = layout.lines[layout.line_of[note_id]]
-        assert placed.picture is not None
-        slot = placed.picture.bow_slots[note_id]
-        y = slot.bottom - slot_height(slot) / 2
-        return self._to_rect(placed.page_box(Box(slot.x, y, slot.x, y))).topLeft().toPoint()
-
-    def strip_point(self, place: Place) -> QPoint:
-        """The middle of a place of the accent strip in this widget; the strip must be shown."""
-        assert self._here is not None
-        tune = self._here.tune
-        layout = self._final_layout(tune.bars[place[0]].notes[0].id)
-        placed = next(line for line in layout.lines if line.line.first <= place[0] < line.line.stop)
-        assert placed.picture is not None
-        assert placed.strip is not None
-        x = place_x(tune, placed.picture, place)
-        assert x is not None
-        left = SIDE_MARGIN + x
-        return self._to_rect(Box(left, placed.strip, left, placed.strip)).topLeft().toPoint()
-
-    def sizeHint(self) -> QSize:
-        height = self._page.layout.height if self._page is not None else 0
-        return QSize(
-            round(self._page_width * self._scale) + 2 * DESK_MARGIN, round(height * self._scale) + 2 * DESK_MARGIN
-        )
-
-    @property
-    def _page_width(self) -> float:
-        """Width of the page in picture units."""
-        return self._page.layout.width if self._page is not None else MUSIC_WIDTH + 2 * SIDE_MARGIN
-
-    @property
-    def _scale(self) -> float:
-        """Pixels a picture unit."""
-        return self._zoom * self.logicalDpiX() / UNITS_PER_INCH
-
-    @property
-    def _origin(self) -> QPointF:
-        """The page's top left corner in this widget."""
-        return QPointF(max((self.width() - round(self._page_width * self._scale)) // 2, DESK_MARGIN), DESK_MARGIN)
-
-    def _to_rect(self, box: Box) -> QRectF:
-        scale = self._scale
-        return QRectF(box.left * scale, box.top * scale, box.width * scale, box.height * scale).translated(self._origin)
-
-    def _target_at(self, place: QPointF) -> Target | None:
-        if self._page is None:
-            return None
-        on_page = (place - self._origin) / self._scale
-        strip = self._page.layout.strip_at(on_page.x(), on_page.y())
-        if strip is not None:
-            placed, x = strip
-            assert placed.picture is not None
-            found = place_at(self._page.tune, placed.picture, placed.line, self._accents, x)
-            return Target(found[1], place=found[0]) if found is not None else None
-        return self._page.layout.target_at(on_page.x(), on_page.y())
-
-    def _final_layout(self, note_id: str, lines_below: int = 0) -> PageLayout:
-        """The layout in which a note's line, all lines above it and some below are engraved."""
-        assert self._page is not None
-        if self._page.engrave(range(self._page.layout.line_of[note_id] + 1 + lines_below)):
-            self._resize()
-        return self._page.layout
-
-    def _reveal(self, note_ids: tuple[str, ...]) -> None:
-        for note_id in note_ids:
-            rect = self.note_rect(note_id)
-            if not rect.isEmpty():
-                room = round(5 * STAFF_SPACE * self._scale)
-                self.revealed.emit(rect.adjusted(-room, -room, room, room))
-                return
-
     # ------------------------------------------------------------------------------------------------- the document
 
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
         self._plan = None
         self._told_bar = None
         if before is not None and before.tune is after.tune:
+            rows = len(self.rows)
             self._show_bowing(after)
             changed = changed_notes(after.tune, before.bowing, after.bowing) if before.shown == after.shown else ()
-            if not self._is_in_sight(changed):
+            if rows > 1 and before.shown != after.shown and len(before.lesson.bowings) == len(after.lesson.bowings):
+                changed = changed_notes(after.tune, before.lesson.bowings[after.shown], after.bowing)
+            if rows != len(self.rows):
+                self._reveal((self._focus_note,) if self._focus_note else ())
+            elif not self._is_in_sight(changed):
                 self._reveal(changed[:1])  # an undo far away would else be done unseen
             self._describe_focus()
             return
-        heading = heading_of(after.tune, after.bowing.name)
-        self._page = EngravedPage(self._engraver, after.tune, heading.height)
-        self._page.show_strip(self._strip_shown)
+        self._open(after.tune)
         self._found = ()
         self._anchor = ""
         self._target = self._pressed = self._proposal = None
@@ -361,62 +222,34 @@ class PageView(QWidget):
         self._set_focus_note(notes[0] if notes else "", reveal=False)
         self.revealed.emit(QRect(0, 0, 1, 1))
 
+    def _on_comparison_changed(self) -> None:
+        if self._page is not None:
+            self._leave_gesture()
+            self._show_again()
+            self._resize()
+            if self._focus_note:
+                self._reveal((self._focus_note,))
+            self._describe_focus()
+
+    def _show_again(self) -> None:
+        state = self._document.state
+        if state is not None:
+            self._show_bowing(state)
+
     def _show_bowing(self, state: State) -> None:
-        """Show the bowing of the document, or the plan in its place."""
-        bowing, name = state.bowing, state.bowing.name
+        """Show the bowing of the document, or the plan in its place, among those that it is compared with."""
+        places = self._comparison.places
+        bowings = [(place, state.lesson.bowings[place]) for place in places]
+        active = places.index(state.shown)
         if self._plan is not None:
-            bowing, name = self._plan.bowing, f"{name} – preview"
-        report = self._document.foresee(bowing)
-        self._here = Here(state.tune, bowing, report.strokes)
-        self._accents = accented(report.accents)
-        self._heading = heading_of(state.tune, name)
-        self._show_strokes()
-
-    def _show_strokes(self) -> None:
-        """Engrave what is in sight now, the rest in the next turns of the event loop."""
-        if self._here is None or self._page is None:
-            return
-        here = self._here
-        self._page.take(here.bowing, bow_signs(here.tune, here.bowing, here.strokes, self._density))
-        height = self._page.layout.height
-        while self._page.engrave(self._lines_in_sight()):
-            pass  # lines may have moved into sight
-        if self._page.layout.height != height:
-            self._resize()
-        if self._page.stale:
-            QTimer.singleShot(PAINT_MS, self, self._idle.start)
-        self.update()
-
-    def _engrave_some(self) -> None:
-        assert self._page is not None
-        if self._page.engrave(sorted(self._page.stale)[:LINES_A_TURN]):
-            self._resize()
-        if not self._page.stale:
-            self._idle.stop()
-
-    def _strip(self) -> QRect:
-        """The part of this widget that is in sight."""
-        strip = self.visibleRegion().boundingRect()
-        return strip if not strip.isEmpty() else QRect(0, 0, self.width(), FIRST_SIGHT)
-
-    def _lines_in_sight(self, strip: QRect | None = None) -> range:
-        assert self._page is not None
-        strip = strip or self._strip()
-        top = (strip.top() - self._origin.y()) / self._scale
-        return self._page.layout.lines_between(top, top + strip.height() / self._scale)
-
-    def _is_in_sight(self, note_ids: tuple[str, ...]) -> bool:
-        assert self._page is not None
-        lines = self._lines_in_sight()
-        return not note_ids or any(self._page.layout.line_of[note_id] in lines for note_id in note_ids)
-
-    def _resize(self) -> None:
-        if self._page_width != self._width_seen:
-            self._width_seen = self._page_width
-            self.widened.emit()  # may come back here with another zoom
-        self.setMinimumSize(self.sizeHint())
-        self.updateGeometry()
-        self.update()
+            bowings[active] = (state.shown, self._plan.bowing)
+        told_from = self._comparison.reference
+        reference = places.index(told_from) if told_from is not None else None
+        check = self._document.foresee
+        rows = make_rows(state.tune, bowings, active, reference, self._density, check, self._rows)
+        name = f"{len(places)} bowings" if len(places) > 1 else bowings[active][1].name
+        name = name if self._plan is None else f"{name} – preview"
+        self._show_rows(rows, heading_of(state.tune, name, LEGEND_HEIGHT if reference is not None else 0))
 
     # ------------------------------------------------------------------------------------------------- edits by name
 
@@ -458,7 +291,7 @@ class PageView(QWidget):
 
     def toggle_accent(self) -> None:
         """Accent the place at which the focus note begins, in its bar alone, or stop doing so."""
-        self._do_here(lambda here, note: propose_place(here, onset(here.tune, note), self._accents))
+        self._do_here(lambda here, note: propose_place(here, onset(here.tune, note), self.accents))
 
     def set_plan(self, extent: Extent, kind: PlanKind | None) -> None:
         """Give the bar, phrase, part or tune around the focus note a plan; that of its bar where no kind is named."""
@@ -478,12 +311,14 @@ class PageView(QWidget):
             self._do(propose(self._here, self._focus_note))
 
     def _do(self, proposal: Proposal) -> None:
-        self._proposal = None  # what the pointer would do now is the way back: not shown until it moves
+        if self._proposal is not None:
+            self._proposal = None  # what the pointer would do now is the way back: not shown until it moves
+            self._update_rows(self._proposed_on)
         if proposal.refusal or self._plan is not None:
             self.hinted.emit(proposal.refusal if self._plan is None else PREVIEW_SHOWN)
-            self.update()
         else:
-            self._document.edit(proposal.label, proposal.edit)
+            assert self._row is not None
+            self._document.edit(proposal.label, proposal.edit, self._row.place)
             self.hinted.emit(f"Done: {proposal.label}.")
 
     def preview_remedy(self, remedy: Remedy | None) -> None:
@@ -492,6 +327,7 @@ class PageView(QWidget):
         if self._plan is not None:
             return
         self._proposal = propose_edit(here, remedy.label, remedy.edit) if remedy is not None and here else None
+        self._proposed_on = self._active
         self.hinted.emit(self._proposal.says("Click") if self._proposal is not None else "")
         if self._proposal is not None:
             self._rest.start()
@@ -499,23 +335,41 @@ class PageView(QWidget):
 
     # ------------------------------------------------------------------------------------------------- focus
 
-    def _set_focus_note(self, note_id: str, *, reveal: bool = True) -> None:
-        if note_id != self._focus_note:
+    def _set_focus_note(self, note_id: str, *, reveal: bool = True, row: int | None = None) -> None:
+        """Let keys act on a note, of a row by index or of the active one."""
+        before, self._active = self._active, self._active if row is None else row
+        if note_id != self._focus_note or before != self._active:
             self._focus_note = note_id
             self._rest.start()
             self.note_focused.emit(note_id)
         self._describe_focus()
         if reveal and note_id:
             self._reveal((note_id,))
-        self.update()
+        self._update_rows(before, self._active)
+
+    def _tell_document(self) -> None:
+        """Let the document show the bowing that was touched."""
+        state = self._document.state
+        if state is not None and self._row is not None and self._row.place != state.shown:
+            self._document.show(self._row.place)
 
     def _describe_focus(self) -> None:
         if self._here is not None and self._focus_note:
             words = describe_note(self._here, self._focus_note)
-            there = self._accents.get(onset(self._here.tune, self._focus_note))
+            there = self.accents.get(onset(self._here.tune, self._focus_note))
             words = words if there is None else f"{words}; accent {there.says}"
+            words = words if len(self.rows) == 1 else f"{self.rows[self._active].name}. {words}"
             change = self._tell_change(self._here.tune.bar_of[self._focus_note])
-            self.setAccessibleDescription(f"{words}. {change}" if change else words)
+            more = [change, self._difference_words(self._focus_note, self._active)]
+            self.setAccessibleDescription(". ".join([words, *filter(None, more)]))
+
+    def _difference_words(self, note_id: str, index: int) -> str:
+        """What tells a note of a row from that of the reference, as a sentence; "" for nothing."""
+        rows = self._rows
+        if rows is None or rows.reference is None or note_id not in rows.rows[index].differences:
+            return ""
+        row = rows.rows[index]
+        return difference_text(row.here.tune, note_id, row.differences[note_id], rows.rows[rows.reference].name)
 
     def _tell_change(self, bar: int | None) -> str:
         """What the plan that is shown would change in a bar, marked as told now; "" for nothing."""
@@ -546,12 +400,24 @@ class PageView(QWidget):
         if step is None or self._here is None or not self._focus_note:
             super().keyPressEvent(event)
             return
+        layout = self._final_layout(self._focus_note, lines_below=1)
         if event.modifiers() & SHIFT:
             self._anchor = self._anchor or self._focus_note
         else:
             self._anchor = ""
-        layout = self._final_layout(self._focus_note, lines_below=1)
+            if self._step_to_row(event.key()):
+                return
         self._set_focus_note(step(layout, self._here.tune, self._focus_note))
+
+    def _step_to_row(self, key: int) -> bool:
+        """Up and Down go to the bowing above or below, or to the next line of them; whether they did."""
+        if self._page is None or len(self.rows) == 1 or self._plan is not None:
+            return False
+        goal = beside_row(key, self._page.layouts, self._page.tune, self._focus_note, self._active)
+        if goal is not None:
+            self._set_focus_note(goal[0], row=goal[1])
+            self._tell_document()
+        return goal is not None
 
     def keyReleaseEvent(self, event: QKeyEvent) -> None:
         if event.key() in HELD_KEYS and self._target is not None and self._pressed is None:
@@ -592,13 +458,17 @@ class PageView(QWidget):
         if target is None:
             self._anchor = ""
             self.update()
-        elif target.is_note and event.modifiers() & SHIFT:
+        elif target.is_note and event.modifiers() & SHIFT and self._touched(target) == self._active:
             self._anchor = self._anchor or self._focus_note
             self._set_focus_note(target.note_id, reveal=False)
         else:
             self._pressed, self._dragged_to = target, ""
             self._anchor = ""
-            self._set_focus_note(target.note_id, reveal=False)
+            self._set_focus_note(target.note_id, reveal=False, row=self._touched(target))
+
+    def _touched(self, target: Target) -> int:
+        """The row that a press makes the active one: none but the preview while there is one."""
+        return target.row if self._plan is None else self._active
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         self.mousePressEvent(event)  # two quick clicks are two clicks
@@ -620,6 +490,11 @@ class PageView(QWidget):
             change = self._tell_change(self._here.tune.bar_of[pressed.note_id])
             self.hinted.emit(f"{change} {PREVIEW_SHOWN}".strip())
             return
+        self._release(pressed, event)
+        self._tell_document()
+
+    def _release(self, pressed: Target, event: QMouseEvent) -> None:
+        assert self._here is not None
         last, self._dragged_to = self._dragged_to, ""
         if last:
             if last != pressed.note_id:  # else it was dragged back to where it began
@@ -628,14 +503,19 @@ class PageView(QWidget):
             proposal = self._propose(pressed, held_key(event.modifiers()))
             if proposal is not None:
                 self._do(proposal)
+            elif pressed.is_difference:
+                self.hinted.emit(self._words_at(pressed))
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         if event.reason() is QContextMenuEvent.Reason.Mouse:
             target = self._target_at(QPointF(event.pos()))
             if target is None:
                 return
-            if target.note_id not in self.selection or target.place is not None:
-                self.focus_on(target.note_id)
+            row = self._touched(target)
+            if row != self._active or target.note_id not in self.selection or target.place is not None:
+                self._anchor = ""
+                self._set_focus_note(target.note_id, row=row)
+                self._tell_document()
             (self.menu_wanted if target.place is None else self.strip_menu_wanted).emit(event.globalPos())
         else:
             self._want_menu()
@@ -650,7 +530,7 @@ class PageView(QWidget):
         """Tell what the plan that is shown would change in the bar under the pointer."""
         assert self._page is not None
         on_page = (place - self._origin) / self._scale
-        change = self._tell_change(bar_at(self._page.layout, on_page.x(), on_page.y()))
+        change = self._tell_change(bar_at(self._layout, on_page.x(), on_page.y()))
         if change != self.toolTip():
             self.setToolTip(change)
             self.hinted.emit(change)
@@ -660,7 +540,7 @@ class PageView(QWidget):
         assert self._pressed is not None
         assert self._here is not None
         self.revealed.emit(QRect(place.toPoint(), QSize(1, 1)).adjusted(-30, -30, 30, 30))
-        if target is None or target.place is not None:
+        if target is None or target.place is not None or target.row != self._active:
             return
         far = (place - QPointF(self.head_point(self._pressed.note_id))).manhattanLength()
         if target.note_id == self._pressed.note_id and not self._dragged_to and far < QApplication.startDragDistance():
@@ -672,95 +552,97 @@ class PageView(QWidget):
                 self.hinted.emit("")
             else:
                 self._proposal = propose_slur(self._here, self._pressed.note_id, target.note_id)
+                self._proposed_on = self._active
                 self.hinted.emit(self._proposal.says("Let go"))
-            self.update()
+            self._update_rows(self._active)
 
     def _hover(self, target: Target | None, keys: Qt.KeyboardModifier) -> None:
         if self._plan is not None:
             return
         self._target, self._held = target, held_key(keys)
+        before, self._proposed_on = self._proposed_on, target.row if target is not None else self._active
         self._proposal = self._propose(target, self._held) if target is not None else None
-        self.setToolTip(self._strip_words(target))
+        words = self._words_at(target)
+        self.setToolTip(words)
         if self._proposal is None or target is None:
             self.unsetCursor()
-            self.hinted.emit("")
+            self.hinted.emit(words)
         else:
             self.setCursor(Qt.CursorShape.PointingHandCursor)
             if target.place is None:
                 self._rest.start()
             tips = "" if self._proposal.refusal else STRIP_TIPS if target.place else TIPS[target.is_sign]
-            self.hinted.emit(f"{self._strip_words(target)} {self._proposal.says('Click')} {tips}".strip())
-        self.update()
+            said = words if target.place else ""
+            self.hinted.emit(f"{said} {self._proposal.says('Click')} {tips}".strip())
+        self._update_rows(before, self._proposed_on)
 
     def _propose(self, target: Target, keys: Qt.KeyboardModifier) -> Proposal | None:
         """What a click would do there; None for nothing."""
-        if self._here is None:
+        if self._rows is None or target.is_difference:
             return None
+        row = self._rows.rows[target.row]
         if target.place is not None:
-            return propose_place(self._here, target.place, self._accents) if keys is NO_KEY else None
+            return propose_place(row.here, target.place, row.accents) if keys is NO_KEY else None
         propose = CLICKS.get((target.is_sign, keys))
-        return propose(self._here, target.note_id) if propose is not None else None
+        return propose(row.here, target.note_id) if propose is not None else None
 
-    def _strip_words(self, target: Target | None) -> str:
-        """How the accent under the pointer is met, as a sentence; "" beside all accents."""
-        if target is None or target.place is None or self._here is None or target.place not in self._accents:
+    def _words_at(self, target: Target | None) -> str:
+        """How the accent under the pointer is met, or what tells its note apart, as a sentence; "" beside all."""
+        if target is None or self._rows is None:
             return ""
-        where = place_text(self._here.tune, target.place)
-        return f"{where[:1].upper()}{where[1:]}: the accent is {self._accents[target.place].says}."
+        if target.place is None:
+            return self._difference_words(target.note_id, target.row)
+        row = self._rows.rows[target.row]
+        if target.place not in row.accents:
+            return ""
+        where = place_text(row.here.tune, target.place)
+        return f"{where[:1].upper()}{where[1:]}: the accent is {row.accents[target.place].says}."
 
     def _foresee(self) -> None:
         """Check and engrave what a click (or the slur key) would give, so that it need only be shown then."""
-        here = self._here
-        if here is None or self._page is None or not self._focus_note or self._plan is not None:
+        if self._here is None or not self._focus_note or self._plan is not None:
             return
+        on = self._proposed_on if self._proposal is not None and self._proposed_on < len(self.rows) else self._active
+        here = self.rows[on].here
         proposal = self._proposal or propose_join(here, self._focus_note)
         if proposal.refusal or proposal.preview.place is not None:  # nothing is engraved for an accent
             return
-        self._engrave_ahead(proposal.edit(here.tune, here.bowing))
+        self._engrave_ahead(proposal.edit(here.tune, here.bowing), on)
 
     def foresee_plan(self, plan: PlanPreview) -> None:
         """Check and engrave a plan that may be shown next."""
         if self._here is not None:
-            self._engrave_ahead(plan.bowing)
+            self._engrave_ahead(plan.bowing, self._active)
 
-    def _engrave_ahead(self, bowing: Bowing) -> None:
-        here = self._here
-        assert here is not None
+    def _engrave_ahead(self, bowing: Bowing, index: int) -> None:
         assert self._page is not None
+        here = self.rows[index].here
         report = self._document.foresee(bowing)
         accented(report.accents)
         signs = bow_signs(here.tune, bowing, report.strokes, self._density)
-        pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, signs)
+        pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, signs, index)
         self._painter.foresee(pictures, self._scale, self.devicePixelRatioF())
 
     # ------------------------------------------------------------------------------------------------- painting
 
-    def paintEvent(self, event: QPaintEvent) -> None:
-        strip = event.rect()
-        if self._page is not None and self._page.engrave(self._lines_in_sight(strip)):
-            QTimer.singleShot(0, self, self._resize)  # not while painting
-        with QPainter(self) as painter:
-            painter.fillRect(strip, QColor(self._painter.theme.desk))
-            if self._page is None or self._heading is None:
-                return
-            painter.translate(self._origin)
-            marks = Marks(
-                focus_note=self._focus_note,
-                has_keyboard=self.hasFocus(),
-                selection=self.selection if self._anchor else (),
-                found=self._found,
-                severity=self._found_severity,
-                preview=self.preview,
-                accents=self._accents,
-            )
-            lines, ratio = self._lines_in_sight(strip), self.devicePixelRatioF()
-            painter.save()
-            self._painter.paint(painter, self._page, self._heading, marks, lines, self._scale, ratio)
-            painter.restore()
-            if self._plan is not None:
-                placed, theme = [self._page.layout.lines[index] for index in lines], self._painter.theme
-                paint_brackets(painter, placed, self._plan.changes, self._told_bar, self._scale, theme)
-                paint_frame(painter, self._page.layout, self._scale, theme)
+    def _marks(self, index: int) -> Marks:
+        row, active = self.rows[index], index == self._active
+        return Marks(
+            focus_note=self._focus_note if active else "",
+            has_keyboard=self.hasFocus(),
+            selection=self.selection if self._anchor and active else (),
+            found=self._found if active else (),
+            severity=self._found_severity,
+            preview=self.preview if index == self._proposed_on else Preview(),
+            accents=row.accents,
+            signs=row.signs,
+        )
+
+    def _paint_over(self, painter: QPainter, bands: Sequence[Band]) -> None:
+        if self._plan is not None:
+            theme = self._painter.theme
+            paint_brackets(painter, bands[self._active].lines, self._plan.changes, self._told_bar, self._scale, theme)
+            paint_frame(painter, self._layout, self._scale, theme)
 
 
 def changed_notes(tune: Tune, old: Bowing, new: Bowing) -> tuple[str, ...]:

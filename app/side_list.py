@@ -13,6 +13,8 @@ from PySide6.QtCore import QItemSelection, QPoint, Qt, QTimer, Signal
 from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from app.accent_chooser import KIND_WORDS, AccentChooser
+from app.comparison import Comparison
+from app.comparison_table import ComparisonTable
 from app.document import Document, State
 from app.findings_model import FindingDelegate, FindingsModel, Role, why_text
 from app.quiet_menus import ALL_BACK, Change, finding_menu, quiet_text, restoring_menu, step
@@ -44,12 +46,14 @@ class SideList(QWidget):
     remedy_pointed = Signal(object)
     hinted = Signal(str)
 
-    def __init__(self, document: Document, parent: QWidget | None = None) -> None:
+    def __init__(self, document: Document, parent: QWidget | None = None, comparison: Comparison | None = None) -> None:
         super().__init__(parent)
         self._document = document
+        self._comparison = comparison or Comparison(document, self)
         self._note_id = ""
         self._asked: tuple[State, Finding] | None = None  # what remedies are shown or looked for
         self.totals = TotalsView()
+        self.table = ComparisonTable(document, self._comparison)
         self.accents = AccentChooser()
         self.accents.plan_chosen.connect(self._on_plan_chosen)
         self.model = FindingsModel(self)
@@ -88,11 +92,12 @@ class SideList(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(14, 12, 14, 12)
         column.setSpacing(10)
-        for widget in (self._heading, self.totals, self.accents, self._empty, self.list, self.quiet_line, self._why,
-                       self.remedies):  # fmt: skip
+        for widget in (self._heading, self.totals, self.table, self.accents, self._empty, self.list, self.quiet_line,
+                       self._why, self.remedies):  # fmt: skip
             column.addWidget(widget, 1 if widget in (self.list, self._empty) else 0)
         column.setAlignment(self.quiet_line, Qt.AlignmentFlag.AlignLeft)
         document.lesson_changed.connect(self._on_lesson_changed)
+        self._comparison.changed.connect(self._show_totals)
         self._show_report()
 
     @property
@@ -155,7 +160,7 @@ class SideList(QWidget):
         state = self._document.state
         report = self._document.report() if state is not None else None
         self.totals.show_report(report)
-        self.totals.setVisible(state is not None)
+        self._show_totals()
         self.accents.setVisible(state is not None)
         if state is not None:
             self.accents.show_plan(state.bowing.accents, state.tune.bars[-1].meter, changes_text(state))
@@ -170,6 +175,11 @@ class SideList(QWidget):
         self._show_chosen()
         if self._note_id:
             self.model.show_note(self._note_id)
+
+    def _show_totals(self) -> None:
+        """The totals of the shown bowing, or in a table those of all that are compared."""
+        self.totals.setVisible(self._document.state is not None and not self._comparison.runs)
+        self.table.show_totals()
 
     def _fit_rows(self) -> None:
         """Lay the rows out anew where the scroll bar came or went: their texts wrap in another width then."""

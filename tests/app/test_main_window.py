@@ -160,7 +160,7 @@ def test_every_action_stands_in_a_menu(window):
         for item in items:
             yield from names(item[1]) if isinstance(item, tuple) else [item]
 
-    assert {spec.name for spec in ACTIONS} == set(names(MENUS)) - {"-", "recent"}
+    assert {spec.name for spec in ACTIONS} == set(names(MENUS)) - {"-", "recent", "compare_with"}
     assert {*TOOL_BAR, *names(NOTE_ITEMS)} - {"-"} <= {spec.name for spec in ACTIONS}
 
 

@@ -33,7 +33,7 @@ def page(lesson: Lesson) -> EngravedPage:
 
 
 def take(page: EngravedPage, lesson: Lesson, bowing) -> None:
-    page.take(bowing, bow_signs(lesson.tune, bowing, work_out(lesson.tune, bowing), MarkDensity.EVERY))
+    page.take((bowing, bow_signs(lesson.tune, bowing, work_out(lesson.tune, bowing), MarkDensity.EVERY)))
 
 
 def test_nothing_is_engraved_before_it_is_asked_for(page):

@@ -12,9 +12,11 @@ from PySide6.QtWidgets import QApplication
 from app.accent_strip import onset
 from app.main_window import MainWindow
 from app.welcome import sample_files
+from core.differences import differences
 from core.lesson_check import check_lesson
 from core.reach import ReachSettings
 from core.strings import TUNINGS
+from core.strokes import work_out
 
 LEFT = Qt.MouseButton.LeftButton
 KEYS = [
@@ -28,6 +30,7 @@ ACTIONS = [
     "undo", "redo", "bowing_add", "bowing_copy", "bowing_up", "bowing_down", "bowing_delete", "bowing_next", "mend",
     "tell_as_note", "tell_not", "tell_all", "bow_and_fiddle", "trace",
     "zoom_in", "zoom_out", "zoom_fit", "marks_every", "marks_bars", "marks_needed", "look_dark", "look_light",
+    "compare", "compare", "compare_reference", "bowing_previous",
     "strip", "plan_bar_none", "plan_phrase_by-phrase", "plan_part_backbeat", "plan_tune_drawn",
 ]  # fmt: skip
 
@@ -46,11 +49,14 @@ class BusyHands:
     def _somewhere(self) -> QPoint:
         tune = self._window.document.state.tune
         note = self._lot.choice([note.id for note in tune.sequence if not note.hidden])
-        if self._lot.random() < 0.4 and note in self._page.signs:
-            return self._page.sign_point(note)
+        row = self._lot.randrange(len(self._page.rows))
+        if self._lot.random() < 0.4 and note in self._page.rows[row].signs:
+            return self._page.sign_point(note, row)
         if self._lot.random() < 0.2 and self._window.actions_by_name["strip"].isChecked():
-            return self._page.strip_point(onset(tune, note))
-        return self._page.head_point(note) + QPoint(self._lot.randint(-9, 9), self._lot.randint(-9, 9))
+            return self._page.strip_point(onset(tune, note), row)
+        if self._lot.random() < 0.1 and self._page.rows[row].differences:
+            return self._page.difference_point(note, row)
+        return self._page.head_point(note, row) + QPoint(self._lot.randint(-9, 9), self._lot.randint(-9, 9))
 
     def _click(self) -> None:
         place = self._somewhere()
@@ -93,6 +99,38 @@ def test_two_busy_hands_break_nothing_and_undo_leads_back(qtbot, window, dialogs
     assert window.side_list.model.findings == fresh.findings
     assert set(window.page.signs) <= set(state.tune.places)
     steps_done = document.stack.index()
+    document.stack.setIndex(0)
+    assert document.state.lesson == start
+    document.stack.setIndex(steps_done)
+    assert document.state.lesson == end
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_two_busy_hands_while_bowings_are_compared(qtbot, window, dialogs, seed):
+    dialogs.answers |= {"bow_and_fiddle": (ReachSettings(hair_cm=30), TUNINGS["high bass"])}
+    window.open_sample(next(path for path in sample_files() if path.suffix == ".musicxml"))
+    document, page = window.document, window.page
+    start = document.state.lesson
+    window.comparison.start()
+    hands = BusyHands(window, seed)
+    for step in range(50):
+        hands.do_something()
+        if step % 5 == 0:
+            QApplication.processEvents()
+    state = document.state
+    shown = [state.lesson.bowings[place] for place in window.comparison.places]
+    assert [row.here.bowing for row in page.rows] == shown
+    assert page.rows[page.active].here.bowing is state.bowing
+    reference = window.comparison.reference
+    for row in page.rows:
+        fresh = check_lesson(state.lesson, row.here.bowing)
+        assert row.here.strokes.bows == fresh.strokes.bows
+        if reference is not None:
+            other = state.lesson.bowings[reference]
+            apart = differences(state.tune, row.here.bowing, fresh.strokes, other, work_out(state.tune, other))
+            assert row.differences == apart
+            assert window.side_list.table.totals.figures[row.name][0] == str(fresh.totals.strokes)
+    steps_done, end = document.stack.index(), state.lesson
     document.stack.setIndex(0)
     assert document.state.lesson == start
     document.stack.setIndex(steps_done)

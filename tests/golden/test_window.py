@@ -6,6 +6,7 @@ Words are set in the page's own font here, so that the pictures do not depend on
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 from pathlib import Path
 
@@ -183,6 +184,34 @@ def test_the_way_of_the_bow(window):
     window.page.focus_on("b2n4")
     window.trace.catch_up()
     assert_approved(picture_of(window), "window-trace")
+
+
+COMPARED = """X:1
+T:The Long Sluice
+R:reel
+M:4/4
+L:1/8
+K:D
+%s|
+"""
+COMPARED_WAYS = (
+    "d2 (fd) Adfd|e2 (ge) Bege|d2 (fd) Adfd|egfe d2 z2",
+    "d2 fd (Ad)fd|~e2 (ge) (Be)ge|d2 f{g}d (Adfd)|(egfe) d2 z2",
+)
+
+
+def test_two_bowings_under_one_another(qtbot, window):
+    """Note under note, also at the grace note of bar 3. Under the lower bowing: a cut arch and an arch in bar 1, full
+    squares in bars 2 and 3; lines with ticks where the bow goes the other way. The lower one is worked on: its bar and
+    bold name, and the bold column of the table; the upper one says that the other is told from it."""
+    one, other = (read_abc(COMPARED % way).lessons[0] for way in COMPARED_WAYS)
+    named = [replace(one.bowings[0], name="On the beat"), replace(other.bowings[0], name="Backbeat, with a roll")]
+    window.document.open(replace(one, bowings=tuple(named)))
+    window.comparison.start()
+    QTest.mouseClick(window.page, Qt.MouseButton.LeftButton, pos=window.page.difference_point("b1n1", 1))
+    window.comparison.refer_to(0)
+    qtbot.waitUntil(lambda: not window.page.waits)
+    assert_approved(picture_of(window), "window-comparison")
 
 
 def test_the_first_screen(qtbot, qapp, window, tmp_path):

@@ -1,0 +1,160 @@
+"""The totals of the bowings that are compared, side by side: a column for each bowing, a row for each total."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+
+from app.comparison import Comparison
+from app.document import Document
+from core.check import Report
+
+Index = QModelIndex | QPersistentModelIndex
+ROWS: tuple[tuple[str, Callable[[Report], str]], ...] = (
+    ("Strokes", lambda report: str(report.totals.strokes)),
+    ("Slurs", lambda report: str(report.totals.slurs)),
+    ("Retakes", lambda report: str(report.totals.retakes)),
+    ("Driven", lambda report: str(report.totals.driven)),
+    ("On up-bow", lambda report: str(report.totals.up)),
+    ("Buried", lambda report: str(report.totals.buried)),
+    ("Unstruck", lambda report: str(report.totals.unstruck)),
+    ("Consistent", lambda report: f"{report.totals.consistency:.0%}".replace("%", " %")),
+    ("Comes round", lambda report: "Yes" if report.totals.comes_round else "No"),
+    ("Longest stroke", lambda report: f"{report.reach.longest_s:.1f} s"),
+)
+ROW_PAD = 6  # pixels over and under the words of a row
+LEAST_COLUMN = 4.5  # width in letters
+
+
+class ComparisonModel(QAbstractTableModel):
+    """Names of the totals, then the figures of each bowing; views are told of the columns that differ and no others."""
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._names: tuple[str, ...] = ()
+        self._columns: tuple[tuple[str, ...], ...] = ()
+        self._active = self._reference = -1
+
+    @property
+    def figures(self) -> dict[str, tuple[str, ...]]:
+        """The figures of each bowing, in the order of ``ROWS``, by its name."""
+        return dict(zip(self._names, self._columns, strict=True))
+
+    def show(self, names: Sequence[str], reports: Sequence[Report], active: int, reference: int) -> None:
+        """Show these bowings, one of them as the one that is worked on, one as that from which the others are told."""
+        columns = tuple(tuple(figure(report) for _, figure in ROWS) for report in reports)
+        before, heads = self._columns, (self._names, self._active, self._reference)
+        if len(columns) != len(before):
+            self.beginResetModel()
+        self._names, self._columns, self._active, self._reference = tuple(names), columns, active, reference
+        if len(columns) != len(before):
+            self.endResetModel()
+            return
+        for place, (was, now) in enumerate(zip(before, columns, strict=True), 1):
+            if was != now:
+                self.dataChanged.emit(self.index(0, place), self.index(len(ROWS) - 1, place))
+        if heads != (self._names, active, reference) and columns:
+            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 1, len(columns))
+
+    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
+        return 0 if parent.isValid() else len(ROWS)
+
+    def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
+        return 0 if parent.isValid() else 1 + len(self._columns)
+
+    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        what, place = ROWS[index.row()][0], index.column() - 1
+        if role == Qt.ItemDataRole.DisplayRole:
+            return what if place < 0 else self._columns[place][index.row()]
+        if role == Qt.ItemDataRole.AccessibleTextRole:
+            return what if place < 0 else f"{self._names[place]}, {what.lower()}: {self._columns[place][index.row()]}"
+        if role == Qt.ItemDataRole.TextAlignmentRole and place >= 0:
+            return Qt.AlignmentFlag.AlignCenter
+        return None
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+        place = section - 1
+        if orientation is Qt.Orientation.Vertical or not 0 <= place < len(self._names):
+            return "" if role == Qt.ItemDataRole.DisplayRole else None
+        if role == Qt.ItemDataRole.DisplayRole:
+            return self._names[place]
+        if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
+            worked_on = ", worked on" if place == self._active else ""
+            told_from = ", the others are told from it" if place == self._reference else ""
+            return f"{self._names[place]}{worked_on}{told_from}"
+        if role == Qt.ItemDataRole.FontRole:
+            font = QFont()
+            font.setBold(place == self._active)
+            font.setItalic(place == self._reference)
+            return font
+        return None
+
+
+class ComparisonTable(QTableView):
+    """Shows the totals while bowings are compared, and is hidden else; a click on a name shows that bowing."""
+
+    def __init__(self, document: Document, comparison: Comparison, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._document = document
+        self._comparison = comparison
+        self.totals = ComparisonModel(self)
+        self.setModel(self.totals)
+        self.setAccessibleName("Totals of the bowings that are compared")
+        self.setToolTip("Click a name to work on that bowing: bold is the one worked on, slanted the one told from")
+        self.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setTabKeyNavigation(False)
+        self.setShowGrid(False)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        self.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.horizontalHeader().setSectionsClickable(True)
+        self.horizontalHeader().setHighlightSections(False)
+        self.horizontalHeader().sectionClicked.connect(self._on_name_clicked)
+        self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap)
+        self.totals.modelReset.connect(self._fit)
+        self.verticalHeader().hide()
+        self._fit()
+        self.hide()
+
+    def show_totals(self) -> None:
+        """Show the totals as they are now, where bowings are compared."""
+        state, places = self._document.state, self._comparison.places
+        runs = state is not None and self._comparison.runs
+        if state is not None and runs:
+            reference = self._comparison.reference
+            names = [state.lesson.bowings[place].name for place in places]
+            reports = [self._document.report(place) for place in places]
+            told_from = places.index(reference) if reference is not None else -1
+            self.totals.show(names, reports, places.index(state.shown), told_from)
+        self.setVisible(runs)
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
+            self._fit()
+
+    def sizeHint(self) -> QSize:
+        return QSize(super().sizeHint().width(), self.height())
+
+    def _fit(self) -> None:
+        """Be as high as all rows, in letters of this size; give the names of the totals what they need."""
+        letters = self.fontMetrics()
+        line = letters.height() + ROW_PAD
+        self.verticalHeader().setMinimumSectionSize(line)
+        self.verticalHeader().setDefaultSectionSize(line)
+        header = self.horizontalHeader()
+        header.setMinimumSectionSize(round(LEAST_COLUMN * letters.averageCharWidth()))
+        if header.count():
+            header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
+            header.resizeSection(0, max(letters.horizontalAdvance(what) for what, _ in ROWS) + 2 * ROW_PAD)
+        header.setFixedHeight(2 * letters.lineSpacing() + 2 * ROW_PAD)
+        self.setFixedHeight(header.height() + line * len(ROWS) + 2 * self.frameWidth())
+
+    def _on_name_clicked(self, column: int) -> None:
+        if column > 0:
+            self._document.show(self._comparison.places[column - 1])
