@@ -25,7 +25,7 @@ from app.dialogs import Dialogs
 from app.pack_sources import Source
 from app.pack_work import PackWish
 from app.settings import Settings
-from core.pack.kinds import READY, WORDS, Kind
+from core.pack.kinds import WORDS, in_order, ready
 from core.shelf.paths import to_text
 
 FOLDER_NAME = "Lesson pack"
@@ -69,7 +69,7 @@ class PackForm(QWidget):
         for button in (self.add_files, self.add_folder, self.remove_button):
             adding.addWidget(button)
         adding.addStretch(1)
-        self.kinds = {kind: QCheckBox(WORDS[kind]) for kind in Kind if kind in READY}
+        self.kinds = {kind: QCheckBox(WORDS[kind]) for kind in in_order(ready())}
         made = QGroupBox("Made of each lesson")
         column = QVBoxLayout(made)
         for box in self.kinds.values():

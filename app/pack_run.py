@@ -17,7 +17,7 @@ from app.pack_making import Looked, Made, Order, Refused, Settings, look, make
 from app.pack_sources import Source
 from app.pack_workers import Lost, Workers, usual_jobs
 from core.pack.contents import Row, contents_page
-from core.pack.kinds import READY, WORDS, Kind, in_order
+from core.pack.kinds import WORDS, Kind, in_order, ready
 from core.pack.manifest import LessonRecord
 from core.pack.planning import PackPlan, Wanted, plan_pack
 from core.shelf.paths import to_text
@@ -109,13 +109,14 @@ def make_pack(
         PackFolderError: the folder cannot be used.
         OSError: the folder cannot be written any more.
     """
-    asked = READY if kinds is None else frozenset(kinds)
-    settings = Settings(asked & READY, _program())
+    can = ready()
+    asked = can if kinds is None else frozenset(kinds)
+    settings = Settings(asked & can, _program())
     with ExitStack() as stack:
         folder = stack.enter_context(PackFolder(out))
         workers = stack.enter_context(Workers(jobs or usual_jobs()))
         packing = _Packing(sources, folder, settings, workers, watch, stopped)
-        packing.run([WORDS[kind] for kind in in_order(asked - READY)])
+        packing.run([WORDS[kind] for kind in in_order(asked - can)])
         return packing.report
 
 

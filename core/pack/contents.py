@@ -12,7 +12,7 @@ from core.pack.manifest import FileRecord, LessonRecord
 from core.sheet_plan import CAUTION
 from core.shelf.folding import sort_key
 
-SUFFIX_WORDS = {".pdf": "Sheet", ".musicxml": "MusicXML", ".abc": "ABC", ".mid": "MIDI", ".ogg": "Sound"}
+SUFFIX_WORDS = {".pdf": "Sheet", ".musicxml": "MusicXML", ".abc": "ABC", ".mid": "MIDI", ".mp3": "Sound"}
 _STYLE = """
 :root { color-scheme: light dark; }
 body { font: 16px/1.45 "Liberation Serif", Georgia, serif; max-width: 72em; margin: 2em auto; padding: 0 1.5em; }

@@ -21,9 +21,17 @@ WORDS = {
     Kind.MUSICXML: "The lesson in MusicXML",
     Kind.ABC: "ABC with every bow marked",
     Kind.MIDI: "MIDI of each bowing",
-    Kind.AUDIO: "Sound of each bowing",
+    Kind.AUDIO: "Sound of each bowing, with chords (MP3)",
 }
-READY = frozenset(Kind) - {Kind.AUDIO}  # those that this version can make
+
+
+def ready() -> frozenset[Kind]:
+    """Kinds that can be made here: audio where libsndfile is there."""
+    try:
+        import soundfile  # noqa: F401
+    except (ImportError, OSError):  # OSError: the package is there, the library it calls is not
+        return frozenset(Kind) - {Kind.AUDIO}
+    return frozenset(Kind)
 
 
 def parse_kinds(text: str) -> frozenset[Kind]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from functools import partial
+from io import BytesIO
 
 from core.bowing import Bowing
 from core.check import Severity
@@ -54,18 +55,22 @@ def _for_each_bowing(suffix: str, write: Callable[[Lesson, Bowing], bytes], less
             yield f"{name}, {free_name(safe_name(bowing.name), taken)}{suffix}", write(lesson, bowing)
 
 
-def _midi(lesson: Lesson, bowing: Bowing) -> bytes:
-    from core.sound.midi import midi_file
+def _sound(suffix: str, count_in: int, lesson: Lesson, bowing: Bowing) -> bytes:
+    """Once through, at the tempo of the lesson, with so many bars counted in."""
+    from core.sound.files import write_sound
     from core.sound.performance import Manner, perform
     from core.sound.tags import tags_of
 
-    playing = perform(lesson.tune, bowing, manner=Manner(tempo=lesson.reach.tempo))
-    return midi_file([playing], tags_of(lesson, bowing.name, [playing]))
+    playing = perform(lesson.tune, bowing, manner=Manner(lesson.reach.tempo, count_in=count_in))
+    out = BytesIO()
+    write_sound(out, suffix, [playing], tags_of(lesson, bowing.name, [playing]))
+    return out.getvalue()
 
 
 MAKERS: Mapping[Kind, Callable[[Lesson, str], Files]] = {
     Kind.MUSICXML: _musicxml,
     Kind.ABC: _abc,
-    Kind.MIDI: partial(_for_each_bowing, ".mid", _midi),
+    Kind.MIDI: partial(_for_each_bowing, ".mid", partial(_sound, ".mid", 0)),
+    Kind.AUDIO: partial(_for_each_bowing, ".mp3", partial(_sound, ".mp3", 1)),
 }
 """From a lesson and its name in the pack to names and bytes; sheets are ``app.pack_sheets``' business."""

@@ -64,7 +64,7 @@ def test_a_pack_holds_every_kind_of_file(tmp_path, folder, pack):
     made = tmp_path / "Class"
     assert out == f"1 lesson made, 0 up to date: {made / CONTENTS}\n"
     name = "Gate of the Weir"
-    endings = (", teacher.pdf", ", class.pdf", ".musicxml", ".abc", ".mid")
+    endings = (", teacher.pdf", ", class.pdf", ".musicxml", ".abc", ".mid", ".mp3")
     assert set(files(made)) == {CONTENTS, "Class.zip", *(f"{name}/{name}{ending}" for ending in endings)}
     with zipfile.ZipFile(made / "Class.zip") as archive:
         assert {f"Class/{path}" for path in files(made)} - {"Class/Class.zip"} == set(archive.namelist())
@@ -117,7 +117,8 @@ def test_a_lesson_that_cannot_be_made_costs_one_line(tmp_path, folder, pack):
     assert err[0].startswith(f"{folder / 'book.abc'}, tune 2, “Over the Sill”: ")
 
 
-def test_what_is_asked_for_and_missing_is_told(tmp_path, folder, pack):
+def test_what_is_asked_for_and_cannot_be_made_here_is_told(tmp_path, folder, pack, monkeypatch):
+    monkeypatch.setitem(sys.modules, "soundfile", None)  # importing it fails
     pack(folder, "--only", "abc,audio", "--jobs", "1")
     assert "cannot make it: Sound" in (tmp_path / "Class" / CONTENTS).read_text("utf-8")
     pack(folder, *QUICK)

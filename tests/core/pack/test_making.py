@@ -2,6 +2,8 @@
 
 from io import BytesIO
 
+import pytest
+import soundfile
 from hypothesis import given, settings
 from mido import MidiFile
 
@@ -13,6 +15,7 @@ from core.reading import read_file
 from core.reading.abc import read_abc
 from core.sheet_plan import SheetKind, begin
 from core.strokes import work_out
+from core.tempos import pace
 from tests.core.builders import bowed
 from tests.property.strategies import lessons
 
@@ -54,6 +57,15 @@ def test_each_bowing_is_a_midi_file_of_its_own():
     for data in files.values():
         notes = [m.note for m in MidiFile(file=BytesIO(data)) if m.type == "note_on" and m.velocity]
         assert notes == [69, 71, 72, 74, 76, 77, 79, 81, 77, 74]  # A B c d e f g a f d in C, A4 is 69
+
+
+def test_each_bowing_is_heard_with_a_bar_counted_in():
+    (data,) = made(Kind.AUDIO, REEL).values()
+    heard, rate = soundfile.read(BytesIO(data))
+    # a reel is played at 4 quarter notes in 60 / (2 x its half notes a minute) x 4 seconds; two bars and one counted in
+    bar_s = 4 * 60 / (pace(REEL.tune, None).tempo.per_minute * pace(REEL.tune, None).tempo.beat)
+    assert len(heard) / rate == pytest.approx(float(3 * bar_s), abs=2)  # the last note fades
+    assert abs(heard[: int(rate * float(bar_s))]).max() > 0.01
 
 
 def test_a_single_bowing_needs_no_name():
