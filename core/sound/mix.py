@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from enum import Enum
+from typing import TypeAlias
 
 import numpy as np
 from immutabledict import immutabledict
@@ -31,10 +32,10 @@ class Part(Enum):
     __hash__ = object.__hash__
 
 
-Levels = immutabledict[Part, float]
+Levels: TypeAlias = Mapping[Part, float]
 """Decibels above the usual level by part; a part that is not listed is off."""
 
-USUAL: Levels = immutabledict({Part.FIDDLE: 0.0, Part.BACKING: 0.0, Part.COUNT_IN: 0.0})
+USUAL: immutabledict[Part, float] = immutabledict({Part.FIDDLE: 0.0, Part.BACKING: 0.0, Part.COUNT_IN: 0.0})
 BALANCE_DB = {Part.FIDDLE: 0.0, Part.BACKING: -6.0, Part.COUNT_IN: 0.0, Part.CLICK: -3.0}
 """What the parts are at their usual level; by ear."""
 

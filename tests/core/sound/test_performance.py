@@ -220,7 +220,7 @@ def test_an_excerpt_of_nothing_is_refused(visits, times):
         excerpt(work_out(tune, bowing), visits, times)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=30, deadline=None)
 @given(st.data(), tunes(), st.integers(0, 3), st.fractions(Fraction(1, 4), 2, max_denominator=20))
 def test_any_bowing_is_played_in_time(data, tune, count_in, speed):
     bowing = data.draw(bowings(tune))
@@ -249,7 +249,7 @@ def test_any_bowing_is_played_in_time(data, tune, count_in, speed):
         assert all(tone.keys for tone in attack.tones)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=15, deadline=None)
 @given(st.data(), tunes())
 def test_the_same_bars_are_played_the_same_way_whatever_is_counted_in(data, tune):
     bowing = data.draw(bowings(tune))
