@@ -166,7 +166,7 @@ class _Layout:
                         held = []
             units.append(_Unit(held))
             for unit in units:
-                flow.add(unit.blocks, together=unit.is_music)
+                flow.add(unit.blocks, together=unit.is_music and (chapter.together or flow.is_begun))
         self.pages, self.smallest_mm = flow.end(), smallest
         self._used_mm = tuple(flow.used_mm)
 

@@ -270,14 +270,18 @@ def _set_chapters(tune_set: TuneSet, plan: SheetPlan) -> Iterator[Chapter]:
     for seam in seams(tune_set):
         at = 0 if seam.way is Way.ROUND else seam.after.entry
         joints.setdefault((seam.way, at), []).append(Joint(seam, seam_text(tune_set, seam)))
-    title = _set_title([entry.tune for entry in entries])
-    yield Chapter(title, (Opening(title), *_block(plan.before)))
+    alone = len(entries) == 1  # the set's title is its tune's
+    if not alone:
+        title = _set_title([entry.tune for entry in entries])
+        yield Chapter(title, (Opening(title), *_block(plan.before)))
     for number, entry in enumerate(entries):
-        head = replace(_opening(entry.tune, plan), small=True)
+        head: list[Item] = [replace(_opening(entry.tune, plan), small=not alone)]
+        if alone:
+            head += _block(plan.before)
         note = "" if entry.times == 1 else f"Played {times_text(entry.times)}."
         body: list[Item] = [
             *joints.get((Way.NEXT, number), ()),
-            head,
+            *head,
             _music(entry.bowing.name, entry.tune, entry.bowing, plan, note),
             *joints.get((Way.AGAIN, number), ()),
         ]
@@ -285,7 +289,7 @@ def _set_chapters(tune_set: TuneSet, plan: SheetPlan) -> Iterator[Chapter]:
             body += joints.get((Way.ROUND, 0), [])
             body += _block(plan.after)
         body += _end(entry.tune, plan, caution=plan.caution and number == len(entries) - 1)
-        yield Chapter(entry.tune.title or UNTITLED, tuple(body), begins_page=False, together=True, level=1)
+        yield Chapter(entry.tune.title or UNTITLED, tuple(body), begins_page=alone, together=True, level=int(not alone))
 
 
 # ---- parts of both

@@ -16,6 +16,7 @@ from app.sheet_text import BASE, LEADING, NOTE, SMALL_TITLE, shortened
 from core.engraving.picture import Anchor, Run, Text
 
 WIDEST_GAP_MM = 9.0  # between lines of music
+WELL_BEGUN = 0.45  # of a page is taken before it may be left with room on it
 HEAD_SHARE = 0.8  # of the width that the small title may take; its number has the rest
 
 
@@ -54,6 +55,11 @@ class PageFlow:
             self._under.insert(0, self.legend.at(self._foot))
             self._foot -= LINE_GAP_MM
 
+    @property
+    def is_begun(self) -> bool:
+        """So much stands on the page that it may be left for the next."""
+        return self._y - self.page.margin_mm >= WELL_BEGUN * (self._foot - self.page.margin_mm)
+
     def add(self, blocks: Sequence[Block], *, together: bool = False) -> None:
         """Put blocks in, one after the other.
 
@@ -61,7 +67,7 @@ class PageFlow:
             blocks: What belongs to one thing.
             together: They stand on one page where a page has room for them.
         """
-        if together and blocks and not self._fits(blocks) and self._placed and _height(blocks) <= self._room_of_page():
+        if together and blocks and self._placed and not self._fits(blocks) and _height(blocks) <= self._room_of_page():
             self._turn(blocks[0])
         for chunk in _chunks(blocks):
             if not self._fits(chunk) and self._placed:

@@ -16,7 +16,7 @@ TEXT_SCALE = {
 }  # fmt: skip
 FILLING_MM = (11.0, 10.0, 9.2, 8.4, 7.8, 7.2)  # staves tried, the largest first, where the music is to fill its page
 WIDEST_TEXT = 1.3  # how far texts grow with the staff
-SPARING = {1: (0.94, 0.88), 2: (0.94, 0.88, 0.8, 0.72), 4: (0.94, 0.88, 0.8, 0.74)}  # staves tried to save a page
+SPARING = {1: (0.94, 0.88, 0.82), 2: (0.94, 0.88, 0.8, 0.72), 4: (0.94, 0.88, 0.8, 0.74)}  # staves tried to save a page
 MARGIN_MM = {1: 15.0, 2: 11.0, 4: 8.0}  # by copies on a page
 CELL_SCALE = {1: 1.0, 2: 1.0, 4: 0.8}  # of staff and texts
 SMALLEST_STAFF_MM = {1: 4.6, 2: 4.6, 4: 3.9}

@@ -236,3 +236,38 @@ def test_accent_shapes_stand_under_their_notes() -> None:
     heads = [line.picture.heads[note.id].x for bar in given.tune.bars for note in (bar.notes[0], bar.notes[4])]
     assert [x for x, _ in line.strip or ()] == pytest.approx(heads)
     assert "accent driven by a down-bow" in words(sheet)
+
+
+class TestPageBreaks:
+    def test_a_page_with_a_few_words_is_not_left_for_a_tune_that_would_fill_the_next(self) -> None:
+        given = lesson("|".join(["GABc d2(de)"] * 36) + "|")
+        plan = SheetPlan(before=TextBlock("Listen", "Slowly.\n" * 3), size=NoteSize.LARGE)
+        first = lay_out([given], plan).pages[0]
+        assert len(first.lines) > 3
+
+    def test_a_page_that_is_well_begun_is_left_for_a_tune_that_the_next_has_room_for(self) -> None:
+        given = lesson("|".join(["GABc d2(de)"] * 20) + "|")
+        first, second = lay_out([given], SheetPlan(before=TextBlock("Listen", ESSAY))).pages
+        assert not first.lines
+        assert len(second.lines) == 5
+
+    def test_what_closes_a_tune_is_never_alone_on_a_page(self) -> None:
+        for bars in range(28, 64, 4):
+            plan = SheetPlan(caution=True)
+            for page in lay_out([lesson("|".join(["GABc d2(de)"] * bars) + "|")], plan).pages:
+                assert page.lines
+
+    def test_a_heading_never_ends_a_page(self) -> None:
+        for paragraphs in range(4, 11):
+            before = TextBlock("Listen", "\n\n".join(ESSAY.split("\n\n")[:paragraphs]))
+            plan = replace(begin(SheetKind.TEACHER), before=before, after=TextBlock("Homework", ESSAY))
+            for page in lay_out([lesson(bowings=3)], plan).pages:
+                for text in page.texts:
+                    if text.text in {"Bowing 1", "Bowing 2", "Bowing 3", "Totals", "What the check tells", "Homework"}:
+                        below = [box.top for box in boxes(page) if box.top > text.y]
+                        assert below
+                        assert min(below) - text.y < 6
+
+    def test_a_set_of_one_tune_has_its_title_once(self) -> None:
+        said = [text.text for text in lay_out([lesson()], begin(SheetKind.SET)).pages[0].texts]
+        assert said.count("Gate of the Weir") == 1
