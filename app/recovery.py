@@ -26,7 +26,8 @@ from app.recovery_copy import Left, Note, hold_of, left_behind, new_path, remove
 from app.recovery_writer import RecoveryWriter
 
 REST_MS = 700
-LATEST_MS = 2500  # leaves half of five seconds for the writing
+LATEST_MS = 2000  # leaves three of five seconds for the writing on a busy machine
+STAND_BY_MS = 200  # after the first edit the process that writes is started, so that it waits for the first copy
 LOOK_MS = 100
 
 
@@ -71,6 +72,8 @@ class Recovery(QObject):
         self._waits = QElapsedTimer()  # since the first step that the copy lacks
         self._due = QTimer(self, singleShot=True)
         self._due.timeout.connect(self.write_now)
+        self._stand_by = QTimer(self, singleShot=True, interval=STAND_BY_MS)
+        self._stand_by.timeout.connect(lambda: self._submit(self._writer.start))
         self._look = QTimer(self, interval=LOOK_MS)
         self._look.timeout.connect(self._take_answers)
         document.lesson_changed.connect(self._on_lesson_changed)
@@ -138,6 +141,7 @@ class Recovery(QObject):
         """The program ends and nobody was asked: what is changed is copied once more, and stays."""
         if self._due.isActive():
             self.write_now()
+        self._stand_by.stop()
         self._look.stop()
         if self._thread is not None:
             self._thread.submit(self._writer.close)
@@ -157,6 +161,7 @@ class Recovery(QObject):
         if not modified:
             self._drop_copy()
             return
+        self._stand_by.start()
         self._steps = min(self._steps, 1)  # what came before belongs to what is saved
         if not self._due.isActive():  # unsaved from the start
             self._edited = datetime.now(UTC)
@@ -168,6 +173,7 @@ class Recovery(QObject):
         self._due.start(max(0, min(REST_MS, LATEST_MS - self._waits.elapsed())))
 
     def _drop_copy(self) -> None:
+        self._stand_by.stop()
         self._due.stop()
         self._waits.invalidate()
         self._steps = 0

@@ -6,7 +6,6 @@ only the values are handed over. Where the process cannot be had, the thread tha
 
 from __future__ import annotations
 
-import os
 import pickle
 import subprocess
 import sys
@@ -18,7 +17,6 @@ from core.lesson import Lesson
 
 ROOT = Path(__file__).resolve().parent.parent
 SERVE = "import sys; sys.path.insert(0, sys.argv[1]); from app.recovery_writer import serve; serve()"
-NICENESS = 5
 
 
 class RecoveryWriter:
@@ -85,8 +83,6 @@ class RecoveryWriter:
 
 def serve() -> None:
     """Write what comes on the standard input, and answer None or an OSError, until the input ends."""
-    if hasattr(os, "nice"):
-        os.nice(NICENESS)
     orders, answers = sys.stdin.buffer, sys.stdout.buffer
     while True:
         try:
