@@ -48,7 +48,7 @@ def run_pack(options: argparse.Namespace) -> int:
     on_terminal = sys.stderr.isatty()
     try:
         report = make_pack(
-            found.sources, options.out, options.only, options.jobs, _show if on_terminal else lambda _: None
+            found, options.out, options.only, options.jobs, _show if on_terminal else lambda _: None
         )
     except PackFolderError as fault:
         _say(str(fault))

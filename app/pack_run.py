@@ -14,7 +14,7 @@ from typing import TypeVar
 
 from app.pack_folder import PackFolder
 from app.pack_making import Looked, Made, Order, Refused, Settings, look, make
-from app.pack_sources import Source
+from app.pack_sources import Source, Sources
 from app.pack_workers import Lost, Workers, usual_jobs
 from core.pack.contents import Row, contents_page
 from core.pack.kinds import WORDS, Kind, in_order, ready
@@ -89,7 +89,7 @@ class PackReport:
 
 
 def make_pack(
-    sources: Sequence[Source],
+    found: Sources,
     out: Path,
     kinds: Iterable[Kind] | None = None,
     jobs: int | None = None,
@@ -99,7 +99,8 @@ def make_pack(
     """Make a pack, or what is missing in it.
 
     Args:
-        sources: Files; each of their lessons is packed.
+        found: Files; each of their lessons is packed. Lessons packed before that are not among them go, unless some
+            place could not be looked into.
         out: Folder of the pack: a new or empty one, or one that holds a pack.
         kinds: What is made of each lesson; all that can be made where None.
         jobs: Number of processes; as many as there are processors where None.
@@ -115,7 +116,7 @@ def make_pack(
     with ExitStack() as stack:
         folder = stack.enter_context(PackFolder(out))
         workers = stack.enter_context(Workers(jobs or usual_jobs()))
-        packing = _Packing(sources, folder, settings, workers, watch, stopped)
+        packing = _Packing(found, folder, settings, workers, watch, stopped)
         packing.run([WORDS[kind] for kind in in_order(asked - can)])
         return packing.report
 
@@ -125,7 +126,7 @@ class _Packing:
 
     def __init__(
         self,
-        sources: Sequence[Source],
+        found: Sources,
         folder: PackFolder,
         settings: Settings,
         workers: Workers,
@@ -133,9 +134,9 @@ class _Packing:
         stopped: Callable[[], bool],
     ) -> None:
         self.report = PackReport()
-        self._sources, self._folder, self._settings = sources, folder, settings
+        self._sources, self._is_all, self._folder, self._settings = found.sources, not found.problems, folder, settings
         self._workers, self._watch, self._stopped = workers, watch, stopped
-        self._looked: list[Looked | None] = [None] * len(sources)
+        self._looked: list[Looked | None] = [None] * len(found.sources)
 
     def run(self, left_out: Sequence[str]) -> None:
         self._look()
@@ -144,8 +145,16 @@ class _Packing:
                 (source.key, () if looked is None else looked.lessons)
                 for source, looked in zip(self._sources, self._looked, strict=True)
             ]
-            plan = plan_pack(found, self._folder.manifest, self._folder.stands)
+            unread = {
+                source.key for source, looked in zip(self._sources, self._looked, strict=True) if looked is None
+            }
+            plan = plan_pack(
+                found, self._folder.manifest, self._folder.stands, lambda key: self._is_all and key not in unread
+            )
             self.report.kept = len(plan.standing)
+            if plan.unknown:
+                names = ", ".join(record.name for record in plan.unknown)
+                self.report.notices.append(f"Not read again, so left as packed before, off the contents page: {names}.")
             missing = list(plan.missing)
             if missing or plan.outdated:
                 self._folder.drop(plan.outdated)

@@ -45,7 +45,7 @@ class Sources:
     """
 
     sources: tuple[Source, ...]
-    problems: tuple[str, ...]
+    problems: tuple[str, ...] = ()
 
 
 def find_sources(places: Sequence[Path], given: Iterable[Source] = ()) -> Sources:

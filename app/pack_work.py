@@ -95,7 +95,7 @@ class PackWork(QObject):
         def watch(progress: Progress) -> None:
             self._progress = progress
 
-        report = make_pack(found.sources, wish.out, wish.kinds, spare_jobs(), watch, stop.is_set)
+        report = make_pack(found, wish.out, wish.kinds, spare_jobs(), watch, stop.is_set)
         return report, [*found.problems, *map(str, report.problems)]
 
     def _take(self) -> None:

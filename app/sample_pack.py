@@ -11,7 +11,7 @@ from pathlib import Path
 
 from app.pack_folder import PackFolderError
 from app.pack_run import PackReport, make_pack
-from app.pack_sources import Source
+from app.pack_sources import Source, Sources
 
 SAMPLE = "tuesday_ferry.musicxml"
 
@@ -23,7 +23,8 @@ def make_sample_pack(folder: Path) -> PackReport:
         PackFolderError: the folder holds other files, or cannot be used.
         OSError: it cannot be written.
     """
-    return make_pack([Source(Path(SAMPLE), files("sample_tunes").joinpath(SAMPLE).read_bytes())], folder, jobs=1)
+    sample = Source(Path(SAMPLE), files("sample_tunes").joinpath(SAMPLE).read_bytes())
+    return make_pack(Sources((sample,)), folder, jobs=1)
 
 
 def main(folder: Path) -> int:

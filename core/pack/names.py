@@ -8,7 +8,7 @@ systems and so never stand side by side.
 from __future__ import annotations
 
 import unicodedata
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from itertools import count
 from typing import NamedTuple
 
@@ -72,14 +72,17 @@ def free_name(wanted: str, taken: set[str]) -> str:
     raise AssertionError("numbers do not end")
 
 
-def name_lessons(lessons: Sequence[Identity], before: Mapping[Identity, str]) -> dict[Identity, str]:
+def name_lessons(
+    lessons: Sequence[Identity], before: Mapping[Identity, str], in_use: Iterable[str] = ()
+) -> dict[Identity, str]:
     """A name for each lesson, no two the same file.
 
     Args:
         lessons: In order.
         before: Names of an earlier packing; a lesson that has one keeps it.
+        in_use: Names that no lesson gets.
     """
-    taken: set[str] = set()
+    taken = {same_file(name) for name in in_use}
     names: dict[Identity, str] = {}
     for identity in lessons:
         name = before.get(identity)

@@ -37,11 +37,13 @@ class PackPlan:
         wanted: All lessons of the pack, in order.
         standing: Records of those that are up to date.
         outdated: Records of what stands there now and has to go: lessons that changed, or are wanted no more.
+        unknown: Records of what stays although it is not known whether it is wanted.
     """
 
     wanted: tuple[Wanted, ...]
     standing: dict[Identity, LessonRecord]
     outdated: tuple[LessonRecord, ...]
+    unknown: tuple[LessonRecord, ...] = ()
 
     @property
     def missing(self) -> Iterator[Wanted]:
@@ -50,7 +52,10 @@ class PackPlan:
 
 
 def plan_pack(
-    sources: Sequence[tuple[str, Sequence[Facts]]], manifest: Manifest, stands: Callable[[FileRecord], bool]
+    sources: Sequence[tuple[str, Sequence[Facts]]],
+    manifest: Manifest,
+    stands: Callable[[FileRecord], bool],
+    may_go: Callable[[str], bool] = lambda source: True,
 ) -> PackPlan:
     """Compare what is wanted with what was made.
 
@@ -58,6 +63,7 @@ def plan_pack(
         sources: For each file what stands for it, and the facts of its lessons.
         manifest: What was made before.
         stands: Whether a file is there as it was made.
+        may_go: Whether lessons of a file that are not among those wanted may go; not where it could not be read.
     """
     found = [
         (source, place, facts.identity(key), facts)
@@ -65,7 +71,12 @@ def plan_pack(
         for place, facts in enumerate(lessons)
     ]
     before = {record.identity: record for record in manifest.lessons}
-    names = name_lessons([row[2] for row in found], {identity: record.name for identity, record in before.items()})
+    known = [row[2] for row in found]
+    unlisted = before.keys() - set(known)
+    unknown = tuple(r for r in manifest.lessons if r.identity in unlisted and not may_go(r.identity.source))
+    names = name_lessons(
+        known, {identity: record.name for identity, record in before.items()}, [record.name for record in unknown]
+    )
     wanted = tuple(Wanted(source, place, one, names[one], facts) for source, place, one, facts in found)
     standing = {
         one.identity: record
@@ -74,4 +85,6 @@ def plan_pack(
         and (record.name, record.fingerprint) == (one.name, one.facts.fingerprint)
         and all(stands(file) for file in record.files)
     }
-    return PackPlan(wanted, standing, tuple(r for r in manifest.lessons if standing.get(r.identity) is not r))
+    stay = {*standing, *(record.identity for record in unknown)}
+    outdated = tuple(record for record in manifest.lessons if record.identity not in stay)
+    return PackPlan(wanted, standing, outdated, unknown)

@@ -105,6 +105,22 @@ def test_a_bad_file_costs_one_line_and_the_rest_is_made(tmp_path, folder, pack):
     assert str(folder) not in page
 
 
+def test_what_was_packed_of_a_file_that_cannot_be_read_any_more_stays(tmp_path, folder, pack):
+    other = tmp_path / "other.abc"
+    other.write_text(book("Frost"), "utf-8")
+    pack(folder, other, *QUICK)
+    other.write_text("spoilt", "utf-8")
+    status, _, err = pack(folder, other, *QUICK)
+    assert status == 3
+    assert err[0].startswith(f"{other}: ")
+    assert err[1:] == ["Not read again, so left as packed before, off the contents page: Frost."]
+    other.unlink()
+    assert pack(folder, other, *QUICK)[0] == 3
+    assert (tmp_path / "Class" / "Frost" / "Frost.abc").exists()
+    assert pack(folder, *QUICK)[0] == 0  # not asked for any more
+    assert not (tmp_path / "Class" / "Frost").exists()
+
+
 def test_a_lesson_that_cannot_be_made_costs_one_line(tmp_path, folder, pack):
     (tmp_path / "Class").mkdir()
     (tmp_path / "Class" / MANIFEST).write_text('{"format": "bowbench-pack/1", "lessons": [], "archive": null, '

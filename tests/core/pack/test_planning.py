@@ -60,6 +60,13 @@ def test_what_is_wanted_no_more_goes():
     assert not list(plan.missing)
 
 
+def test_what_could_not_be_read_stays_and_keeps_its_names():
+    before = made(FACTS)
+    plan = plan_pack([("book", ()), ("other", FACTS[:1])], before, lambda file: True, lambda source: source != "book")
+    assert (plan.outdated, plan.unknown) == ((), before.lessons)
+    assert [one.name for one in plan.missing] == ["Reel 3"]  # "Reel" and "Reel 2" are in use
+
+
 def test_a_tune_put_in_front_of_a_book_makes_no_other_anew():
     moved = facts_of(read_abc("X:9\nT:Air\nK:G\nd4|\n\n" + BOOK).lessons, frozenset({Kind.ABC}), "1")
     assert [one.name for one in planned(moved, made(FACTS)).missing] == ["Air"]
