@@ -13,6 +13,7 @@ from core.strokes import Strokes, work_out
 from core.tune import Note, Tune
 
 MISSED = {Met.UP, Met.BURIED}
+MOST_TOLD = 2  # differences in slurs
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,17 +45,17 @@ def changes(tune: Tune, before: Bowing, after: Bowing) -> tuple[Change, ...]:
         differing = tuple(note.id for note in notes if _choice(before, note) != _choice(after, note))
         turned = [note for note in notes if old.bows[note.id] != new.bows[note.id]]
         if differing or turned:
-            told = _slurs(tune, notes, before, after) + _lifts(tune, notes, before, after)
+            told = _slurs(notes, before, after) + _lifts(notes, before, after)
             told += _direction(old, new, notes)
             told += _effect(
                 [one for one in old_accents if one.bar == index], [one for one in new_accents if one.bar == index]
             )
-            found.append(Change(index, differing, words.sentence("; ".join(told))))
+            found.append(Change(index, differing, words.sentence("; ".join(told or ["is joined or marked otherwise"]))))
     return tuple(found)
 
 
 def difference(best: Plan, other: Plan) -> str:
-    """One line on how another plan differs from the best one, such as "2 slurs more; other slurs in bars 3 and 7."."""
+    """One line on how another plan differs from the best: "2 slurs more; slurs notes 3–4 in bars 1 and 5."."""
     tune = best.problem.tune
     told = []
     first_bows = [work_out(tune, plan.bowing).played[0].bow for plan in (best, other)]
@@ -68,13 +69,17 @@ def difference(best: Plan, other: Plan) -> str:
     ):
         if number:
             told.append(_more(name, number))
-    where = [
-        change.bar
-        for change in changes(tune, best.bowing, other.bowing)
-        if any(_joined(best.bowing, note) != _joined(other.bowing, note) for note in change.notes)
-    ]
-    if where:
-        told.append(f"other slurs in {words.bars(tune, where)}")
+    slurs = {
+        index: ", ".join(told_here)
+        for index, bar in enumerate(tune.bars)
+        if (told_here := _slurs([note for note in bar.notes if not note.is_rest], best.bowing, other.bowing))
+    }
+    by_text: dict[str, list[int]] = {}
+    for index, text in slurs.items():
+        by_text.setdefault(text, []).append(index)
+    told += [f"{text} in {words.bars(tune, where)}" for text, where in list(by_text.items())[:MOST_TOLD]]
+    if len(by_text) > MOST_TOLD:
+        told.append("and more")
     return words.sentence("; ".join(told or ["the other bow throughout"]))
 
 
@@ -88,11 +93,7 @@ def _choice(bowing: Bowing, note: Note) -> object:
     return bowing.joins.get(note.id), bowing.marks.get(note.id), note.id in bowing.retakes
 
 
-def _joined(bowing: Bowing, note_id: str) -> bool:
-    return note_id in bowing.joins
-
-
-def _slurs(tune: Tune, notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
+def _slurs(notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
     """Which notes are slurred now, and which are no longer."""
     numbers = {note.id: number for number, note in enumerate(notes, 1)}
     told = []
@@ -116,14 +117,18 @@ def _slurs(tune: Tune, notes: Sequence[Note], before: Bowing, after: Bowing) -> 
     return told
 
 
-def _lifts(tune: Tune, notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
+def _lifts(notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
     told = []
     for number, note in enumerate(notes, 1):
-        mark = after.marks.get(note.id)
+        mark, old = after.marks.get(note.id), before.marks.get(note.id)
         if note.id in after.retakes and note.id not in before.retakes:
             told.append(f"retakes note {number}")
-        elif mark is not None and mark != before.marks.get(note.id):
+        elif mark is not None and mark != old:
             told.append(f"takes note {number} on {words.A_BOW[mark.bow]}")
+        elif note.id in before.retakes and note.id not in after.retakes:
+            told.append(f"retakes note {number} no more")
+        elif old is not None and mark is None:
+            told.append(f"drops the mark on note {number}")
     return told
 
 

@@ -131,3 +131,24 @@ def test_from_the_caret_on_nothing_before_it_changes():
     old, new = check(tune, bowing).strokes.bows, check(tune, plan.bowing).strokes.bows
     assert [plan.bowing.joins.get(note_id) for note_id in before] == [bowing.joins.get(note_id) for note_id in before]
     assert [old[note_id] for note_id in before] == [new[note_id] for note_id in before]
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "told"),
+    [
+        ("vA2 B2 c2 d2 |", "A2 B2 c2 d2 |", "Drops the mark on note 1."),
+        ("A2 B2 rc2 d2 |", "A2 B2 c2 d2 |", "Retakes note 3 no more; drives 2 of 2 accents, not 1."),
+        ("(A2 B2) c2 d2 |", "A2 =B2 c2 d2 |", "Is joined or marked otherwise."),
+    ],
+)
+def test_whatever_differs_is_told(before, after, told):
+    tune, old = bowed(before)
+    _, new = bowed(after)
+    assert [change.text for change in changes(tune, old, new)] == [told]
+
+
+def test_alternatives_of_one_tune_are_told_apart():
+    tune, bowing = bowed("G2 AB c2 d2 | e2 dc B2 A2 | d2 cB A2 G2 | G2 G2 G4 | " * 2)
+    plan = work_out_plan(tune, bowing, keep=False)
+    lines = [difference(plan, other) for other in alternatives(plan, 4)]
+    assert len(lines) == len(set(lines)) > 1
