@@ -70,7 +70,7 @@ class PackFolder:
             self._lock = None
             if refused:
                 raise PackFolderError(f"{self.path} cannot be written.")
-            raise PackFolderError(f"{self.path} is being packed into by another program.")
+            raise PackFolderError(f"{self.path} is in use by another program that packs; if none does, delete {LOCK}.")
         try:
             self.manifest = read_manifest((self.path / MANIFEST).read_text("utf-8"))
         except FileNotFoundError:

@@ -21,8 +21,8 @@ h2 { font-size: 1.25em; margin: 2em 0 .4em; }
 table { border-collapse: collapse; width: 100%; }
 th, td { text-align: left; vertical-align: top; padding: .55em 1em .55em 0; }
 th { border-bottom: 2px solid; font-weight: bold; }
-td { border-bottom: 1px solid #8886; }
-th[scope=row] { border-bottom: 1px solid #8886; }
+td { border-bottom: 1px solid #999; }
+th[scope=row] { border-bottom: 1px solid #999; }
 .quiet { opacity: .75; }
 .files a { white-space: nowrap; margin-right: .8em; }
 ul { margin: 0; padding-left: 1.1em; }
@@ -31,7 +31,7 @@ ul { margin: 0; padding-left: 1.1em; }
 @media (max-width: 45em) {
   thead { position: absolute; left: -99in; }
   tr, th[scope=row], td { display: block; border: 0; padding: .1em 0; }
-  tr { border-bottom: 1px solid #8886; padding: .6em 0; }
+  tr { border-bottom: 1px solid #999; padding: .6em 0; }
 }
 """
 

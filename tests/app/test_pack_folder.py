@@ -47,7 +47,7 @@ def test_a_file_in_the_place_of_the_folder_is_told(tmp_path):
 
 
 def test_two_programs_do_not_pack_into_one_folder(pack):
-    with pytest.raises(PackFolderError, match="another program"):
+    with pytest.raises(PackFolderError, match="in use by another program"):
         PackFolder(pack.path)
     pack.close()
     PackFolder(pack.path).close()
