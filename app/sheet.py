@@ -34,6 +34,7 @@ from core.tune_set import Way
 __all__ = ["A4", "LETTER", "PAPERS", "Page", "Paper", "Printed", "Sheet", "lay_out", "lay_out_steps", "paint_page"]
 
 PLAIN = SheetPlan()
+GROWTH_SLACK = 1.05  # lines grow a little less than their staff
 MOST_LINES_TRIED = 48  # beyond, larger notes are not tried: each size engraves all of it again
 
 
@@ -103,7 +104,7 @@ class _Layout:
         """Lay out in the format given, or with somewhat smaller notes where that saves a page, or with larger ones
         where the plan asks for it."""
         yield from self._lay_out(base)
-        first, smallest = self.pages, self.smallest_mm
+        first, smallest, used = self.pages, self.smallest_mm, sum(self._used_mm)
         smaller = tuple(sparing_formats(base)) if self._may_spare(base) else ()
         if smaller:
             yield from self._lay_out(smaller[-1])
@@ -114,7 +115,7 @@ class _Layout:
                     return
         lines = sum(len(page.lines) for page in first)
         if self._plan.size is NoteSize.FILL and lines <= MOST_LINES_TRIED:
-            for larger in filling_formats(base):
+            for larger in [one for one in filling_formats(base) if _may_grow(first, used, base, one)]:
                 yield from self._lay_out(larger)
                 if len(self.pages) <= len(first) and self.smallest_mm >= larger.staff_mm - 0.01:
                     return
@@ -169,6 +170,13 @@ class _Layout:
                 flow.add(unit.blocks, together=unit.is_music and (chapter.together or flow.is_begun))
         self.pages, self.smallest_mm = flow.end(), smallest
         self._used_mm = tuple(flow.used_mm)
+
+
+def _may_grow(pages: Sequence[Page], used_mm: float, base: SheetFormat, larger: SheetFormat) -> bool:
+    """Whether what stands on some pages might find room on as many with larger notes; told from heights alone."""
+    music = sum(line.height_mm for page in pages for line in page.lines)
+    grown = music * larger.staff_mm / base.staff_mm * base.bars_a_line / larger.bars_a_line
+    return used_mm - music + grown <= GROWTH_SLACK * len(pages) * (base.foot_mm - base.margin_mm)
 
 
 @dataclass

@@ -21,7 +21,7 @@ from core.tune_set import Entry, TuneSet
 from tests.core.builders import bowed
 
 pytestmark = pytest.mark.usefixtures("qapp")
-DPI = 80
+DPI = 60
 WORDS = ("slow", "bow", "elbow", "wrist", "listen", "again", "quietly", "drone", "lean", "light")
 ESSAY = "\n\n".join(" ".join(WORDS[(7 * n + k) % 10] for k in range(50)) + "." for n in range(10))  # 500 words
 TUNE = """X:1
@@ -121,23 +121,30 @@ LESSONS: dict[str, Callable[[], Lesson]] = {
 }
 
 
-@pytest.mark.parametrize("kind", SheetKind)
-@pytest.mark.parametrize("name", LESSONS)
+ON_EACH_KIND = [
+    *((SheetKind.TEACHER, name) for name in LESSONS),
+    (SheetKind.PLAIN, "eight bowings"), (SheetKind.CLASS, "a long title"), (SheetKind.CLASS, "many notes"),
+    (SheetKind.EXERCISE, "a short tune"), (SheetKind.EXERCISE, "nothing to bow"),
+    (SheetKind.SET, "a short tune"), (SheetKind.SET, "nothing to bow"), (SheetKind.SET, "one bar"),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("kind", "name"), ON_EACH_KIND)
 def test_nothing_is_cut_and_nothing_overlaps(kind: SheetKind, name: str) -> None:
     plan = replace(begin(kind), strip=True, footer="Tuesday class", after=TextBlock("Homework", "Bars 1 to 4."))
     assert_all_in_place(lay_out([LESSONS[name]()], plan))
 
 
-@pytest.mark.parametrize("changes", [
-    {"landscape": True, "paper": "Letter"},
-    {"before": TextBlock("What to listen for", ESSAY), "after": TextBlock("Homework", ESSAY)},
-    {"copies": 2}, {"copies": 4}, {"copies": 2, "landscape": True, "paper": "Letter"},
-    {"copies": 4, "before": TextBlock("Listen " * 20, ESSAY), "strip": True},
-    {"footer": "The class of the long name " * 12},
-    *({"size": size, "strip": True} for size in NoteSize),
-    *({"size": size, "copies": 4} for size in NoteSize),
+@pytest.mark.parametrize(("kind", "changes"), [
+    (SheetKind.CLASS, {"landscape": True, "paper": "Letter"}),
+    (SheetKind.TEACHER, {"before": TextBlock("Listen", ESSAY), "after": TextBlock("Homework", ESSAY)}),
+    (SheetKind.CLASS, {"copies": 2}), (SheetKind.EXERCISE, {"copies": 4}),
+    (SheetKind.TEACHER, {"copies": 2, "landscape": True, "paper": "Letter"}),
+    (SheetKind.TEACHER, {"copies": 4, "before": TextBlock("Listen " * 20, ESSAY), "strip": True}),
+    (SheetKind.PLAIN, {"footer": "The class of the long name " * 12}),
+    *((SheetKind.TEACHER, {"size": size, "strip": True}) for size in NoteSize),
+    *((SheetKind.PLAIN, {"size": size, "copies": 4}) for size in (NoteSize.LARGE, NoteSize.SCREEN)),
 ], ids=str)  # fmt: skip
-@pytest.mark.parametrize("kind", [SheetKind.TEACHER, SheetKind.EXERCISE])
 def test_nothing_is_cut_whatever_the_paper(kind: SheetKind, changes: dict[str, object]) -> None:
     assert_all_in_place(lay_out([lesson(bowings=2)], replace(begin(kind), **changes)))
 
@@ -149,7 +156,7 @@ def test_a_set_stands_in_order_with_its_joins() -> None:
     assert_all_in_place(sheet)
     said = words(sheet)
     assert "One / Other" in said
-    assert said.index("begins down the second time") < said.index("“One” ends") + len(said) < len(said) * 3
+    assert said.index("the second time") < said.index("“Other” begins") < said.index("Back to the start:")
     for text in ("Played twice.", "“Other” begins", "Back to the start:"):
         assert text in said
     assert sum(len(page.signs) for page in sheet.pages) >= 2 * 3
@@ -252,13 +259,13 @@ class TestPageBreaks:
         assert len(second.lines) == 5
 
     def test_what_closes_a_tune_is_never_alone_on_a_page(self) -> None:
-        for bars in range(28, 64, 4):
+        for bars in (36, 40, 44):
             plan = SheetPlan(caution=True)
             for page in lay_out([lesson("|".join(["GABc d2(de)"] * bars) + "|")], plan).pages:
                 assert page.lines
 
     def test_a_heading_never_ends_a_page(self) -> None:
-        for paragraphs in range(4, 11):
+        for paragraphs in (5, 7, 9):
             before = TextBlock("Listen", "\n\n".join(ESSAY.split("\n\n")[:paragraphs]))
             plan = replace(begin(SheetKind.TEACHER), before=before, after=TextBlock("Homework", ESSAY))
             for page in lay_out([lesson(bowings=3)], plan).pages:
