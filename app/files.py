@@ -221,6 +221,8 @@ def written_beside(path: Path) -> Iterator[BinaryIO]:
     part = Path(name)
     try:
         with os.fdopen(handle, "wb") as file:
+            if before is not None and not os.access(path, os.W_OK):
+                raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
             yield file
             file.flush()
             os.fsync(file.fileno())
@@ -243,8 +245,6 @@ def _to_replace(path: Path) -> os.stat_result | None:
         raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR))
     if not stat.S_ISREG(before.st_mode):  # a device, say
         raise OSError(errno.EINVAL, os.strerror(errno.EINVAL))
-    if not os.access(path, os.W_OK):
-        raise PermissionError(errno.EACCES, os.strerror(errno.EACCES))
     return before
 
 

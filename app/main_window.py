@@ -794,7 +794,7 @@ class MainWindow(QMainWindow):
     def _show_title(self) -> None:
         state = self.document.state
         self.setWindowTitle("Bowbench" if state is None else f"{state.tune.title or 'Untitled'}[*] – Bowbench")
-        self.setWindowModified(self.document.is_modified)
+        self.setWindowModified(state is not None and self.document.is_modified)
         self.setWindowFilePath(str(self.document.path) if self.document.path is not None else "")
 
     def _show_stack_texts(self) -> None:

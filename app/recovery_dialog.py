@@ -22,8 +22,9 @@ from app.recovery_copy import Left, remove
 
 COLUMNS = ("Tune", "File", "Last edit", "Edits")
 NO_FILE = "never saved"
-WIDTH, ROWS = 74, 6  # characters; rows shown at most
+WIDTH, ROWS = 100, 6  # characters; rows shown at most
 EDGES = 12
+RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 THROW_AWAY, FOR_GOOD = "&Throw away", "&Throw away for good"
 
 
@@ -94,10 +95,12 @@ class RecoveryDialog(QDialog):
             for column, text in enumerate(_words(left)):
                 item = QTableWidgetItem(text)
                 if column == len(COLUMNS) - 1:
-                    item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+                    item.setTextAlignment(RIGHT)
                 table.setItem(row, column, item)
-        rows = min(max(len(self.left), 2), ROWS)
+        table.horizontalHeaderItem(len(COLUMNS) - 1).setTextAlignment(RIGHT)
+        rows = min(max(len(self.left), 3), ROWS)
         table.setMinimumHeight(rows * table.verticalHeader().defaultSectionSize() + header.sizeHint().height() + EDGES)
+        table.setSizeAdjustPolicy(QAbstractItemView.SizeAdjustPolicy.AdjustToContents)
 
     def _lay_out(self, sentence: QLabel) -> None:
         self.open_button.setDefault(True)

@@ -65,6 +65,7 @@ class Hands:
 
     def __init__(self, folder: Path, seed: int) -> None:
         self._lot = random.Random(seed)
+        self._judge = os.getppid()
         self._document = Document()
         self._known: Imprint | None = None
         self._log = os.open(folder / "log", os.O_WRONLY | os.O_CREAT | os.O_APPEND)
@@ -81,6 +82,8 @@ class Hands:
 
     def step(self) -> None:
         """Do one thing, and plan the next."""
+        if os.getppid() != self._judge:  # which was ended by hand: nobody will kill us
+            os._exit(0)
         document, chance = self._document, self._lot.random()
         if chance < SAVES:
             self._save()
