@@ -128,6 +128,24 @@ ACTIONS = (
     ActionSpec("bow_and_fiddle", "Bow and &fiddle…", ("Ctrl+Shift+F",),
                "Set the length of the hair, bow speeds, tempo and strings that this lesson is checked by"),
     ActionSpec("tune_set", "&Set of tunes…", ("Ctrl+T",), "Put tunes together in a set and see how the bow goes on"),
+    ActionSpec("play", "&Play", ("F5", "Media Play"), "Play from the bar of the marked note on, or stop", "play"),
+    ActionSpec("play_start", "Play from the &beginning", ("Shift+F5",), "Play from the first bar that is to be played"),
+    ActionSpec("play_bars", "Play these bars rou&nd and round", ("Ctrl+F5",),
+               "Play the bars of the selection, or that of the marked note, round and round"),
+    ActionSpec("play_round", "&Round and round", ("Ctrl+F6",), "Begin again at the end", is_switch=True, short="Round"),
+    ActionSpec("play_all", "All ba&rs", (), "Play the whole tune with its repeats"),
+    ActionSpec("play_set", "The &set of tunes", (), "Play the set in the place of the open tune", is_switch=True),
+    ActionSpec("slower", "&Slower", ("F6",), "Play slower by five percent of the tempo"),
+    ActionSpec("faster", "&Faster", ("F7",), "Play faster by five percent of the tempo"),
+    ActionSpec("ladder", "Practice &ladder", ("Ctrl+F7",), "Play again and again, each time a little faster",
+               is_switch=True, short="Ladder"),
+    *(
+        ActionSpec(f"hear_{part}", text, (f"Ctrl+{number}",), f"Let it be heard, or not: {part}", is_switch=True)
+        for number, (part, text) in enumerate(
+            {"fiddle": "&Fiddle", "backing": "&Backing", "click": "&Click", "count-in": "C&ount-in"}.items(), 1
+        )
+    ),
+    ActionSpec("player", "Pla&yer over the page", (), "Show what is played, how fast, and the bow", is_switch=True),
     ActionSpec("shelf", "S&helf", ("Ctrl+L",), "Find a lesson or a tune of a book on your shelf", is_switch=True),
     ActionSpec("zoom_in", "Zoom &in", (Standard.ZoomIn, "Ctrl+="), "Show the page larger", "zoom-in"),
     ActionSpec("zoom_out", "Zoom &out", (Standard.ZoomOut,), "Show the page smaller", "zoom-out"),
@@ -166,6 +184,9 @@ MENUS: MenuItems = (
                  "bowing_next", "bowing_previous", SEPARATOR, "compare", "compare_with", "compare_reference")),
     ("&Plan", ("plan", "plan_onward", SEPARATOR, "plan_take", "plan_take_new", "plan_drop", SEPARATOR, "plan_compare",
                "plan_versions", SEPARATOR, "planner")),
+    ("Pla&y", ("play", "play_start", "play_bars", SEPARATOR, "play_round", "play_all", "play_set", SEPARATOR, "slower",
+               "faster", "ladder", SEPARATOR,
+               ("&Heard", ("hear_fiddle", "hear_backing", "hear_click", "hear_count-in")), "player")),
     ("&Check", ("finding_next", "finding_previous", "mend", SEPARATOR, "tell_as_note", "tell_not", "tell_all",
                 SEPARATOR, "tune_set", "bow_and_fiddle")),
     ("&View", ("shelf", SEPARATOR, "zoom_fit", "zoom_in", "zoom_out", SEPARATOR,
@@ -177,7 +198,7 @@ RECENT, COMPARE_WITH = "recent", "compare_with"
 OPEN_MENUS = {RECENT: "Open &recent", COMPARE_WITH: "Compare &with"}  # menus that the window fills
 TOOL_BAR = (
     "open", "save", SEPARATOR, "undo", "redo", SEPARATOR, "slur", "hook", "separate", "turn", "free", "retake",
-    SEPARATOR, "plan", SEPARATOR, "zoom_out", "zoom_fit", "zoom_in", SEPARATOR, "print",
+    SEPARATOR, "plan", "play", SEPARATOR, "zoom_out", "zoom_fit", "zoom_in", SEPARATOR, "print",
 )  # fmt: skip
 ICON_ONLY = frozenset({"undo", "redo", "zoom_out", "zoom_fit", "zoom_in"})
 
@@ -272,11 +293,15 @@ def fill_tool_bar(bar: QToolBar, actions: Mapping[str, QAction]) -> None:
 
 def set_icons(actions: Mapping[str, QAction], theme: Theme) -> None:
     """Draw the icons in a theme's colours."""
+    for spec in ACTIONS:
+        if spec.icon:
+            actions[spec.name].setIcon(draw_icon(spec.icon, theme))
+
+
+def draw_icon(name: str, theme: Theme) -> QIcon:
+    """A drawing of ``resources/icons`` in a theme's colours."""
     colours = {
         QIcon.Mode.Normal: theme.text,
         QIcon.Mode.Disabled: mix(theme.text, theme.panel, 0.35).name(),
     }
-    for spec in ACTIONS:
-        if spec.icon:
-            drawing = files("resources") / "icons" / f"{spec.icon}.svg"
-            actions[spec.name].setIcon(tinted_icon(drawing.read_text("utf-8"), colours))
+    return tinted_icon((files("resources") / "icons" / f"{name}.svg").read_text("utf-8"), colours)

@@ -63,6 +63,7 @@ from app.page_area import PageArea
 from app.page_view import PageView
 from app.plan_pane import PlanPane
 from app.plan_preview import PlanPreview
+from app.player_desk import PlayerDesk
 from app.preview_banner import PreviewBanner
 from app.printing import print_sheet_of, write_sheet
 from app.proposals import Extent
@@ -128,6 +129,7 @@ class MainWindow(QMainWindow):
         self.tabs = SideTabs(self.side_list, (self.plan,), ("Bow check", "Plan"))
         self.banner = PreviewBanner()
         self.trace = BowTrace(self.document)
+        self.playing = PlayerDesk(self.document, self.sets, self._settings, self.page, self)
         self.notice = Notice()
         self.welcome = Welcome()
         self.shelf = ShelfDock(self)
@@ -137,6 +139,7 @@ class MainWindow(QMainWindow):
         self._open_menus[RECENT].aboutToShow.connect(self._fill_recent_menu)
         self._open_menus[COMPARE_WITH].aboutToShow.connect(self._fill_compare_menu)
         fill_tool_bar(self._tool_bar, self.actions_by_name)
+        self.playing.use(self.actions_by_name)
         self._connect()
         self._restore()
         self._show_title()
@@ -161,6 +164,7 @@ class MainWindow(QMainWindow):
         column.addWidget(self.notice)
         column.addWidget(self.banner)
         column.addWidget(self._stack, 1)
+        column.addWidget(self.playing.bar)
         column.addWidget(self.trace)
         self.trace.hide()  # until there is a lesson
         right = QWidget()
@@ -260,6 +264,7 @@ class MainWindow(QMainWindow):
             "keys": self.show_keys,
             "about": self.show_about,
         }
+        handlers |= self.playing.handlers()
         handlers |= {f"pass_{number}": partial(page.limit, number) for number in range(1, 5)}
         handlers |= {
             f"plan_{extent.value}_{plan}": partial(page.set_plan, extent, None if plan == "drawn" else PlanKind(plan))
@@ -283,6 +288,7 @@ class MainWindow(QMainWindow):
         self.side_list.remedy_pointed.connect(self.page.preview_remedy)
         self.bowings.hinted.connect(self._show_hint)
         self.plan.hinted.connect(self._show_hint)
+        self.playing.hinted.connect(self._show_hint)
         self.plan.previewed.connect(self._on_plan_previewed)
         self.actions_by_name["plan"].hovered.connect(self.plan.look_ahead)
         self.plan.likely.connect(self.page.foresee_plan)
@@ -622,6 +628,7 @@ class MainWindow(QMainWindow):
     def _on_plan_previewed(self, preview: PlanPreview | None) -> None:
         self.page.show_plan(preview)
         self.trace.show_plan(preview)
+        self.playing.show_plan(preview)
         self.banner.show_preview(preview)
         self._show_stack_texts()
         self._enable_taking()
@@ -727,6 +734,7 @@ class MainWindow(QMainWindow):
         if self.set_window is not None:
             self.set_window.set_theme(theme)
         self.trace.set_theme(theme)
+        self.playing.set_theme(theme)
 
     def _on_zoomed(self, zoom: float, fits: bool) -> None:
         self._settings.zoom = None if fits else zoom
@@ -867,6 +875,7 @@ class MainWindow(QMainWindow):
             self.pack_dialog.work.close()
             self.pack_dialog.close()
         self.plan.close_down()
+        self.playing.close_down()
         self._settings.set_window("place", self.saveGeometry())
         self._settings.set_window("split", self._splitter.saveState())
         self._settings.set_window("docks", self.saveState())

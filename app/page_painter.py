@@ -45,6 +45,7 @@ class Marks:
         preview: What a gesture would do.
         accents: The accented places, for the strip under the lines.
         signs: The bow signs by note id.
+        played: The note that is heard now, or "".
     """
 
     focus_note: str = ""
@@ -55,6 +56,7 @@ class Marks:
     preview: Preview = Preview()
     accents: Mapping[Place, Accented] = field(default_factory=dict)
     signs: Mapping[str, BowSign] = field(default_factory=dict)
+    played: str = ""
 
 
 @dataclass(frozen=True)
@@ -192,6 +194,7 @@ class PagePainter:
         painter.setPen(Qt.PenStyle.NoPen)
         for placed in placed_lines:
             self._paint_touched(painter, placed, marks.preview)
+            self._paint_played(painter, placed, marks.played)
             for box in _runs(placed, marks.selection):
                 painter.setBrush(self._inks.glow)
                 painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
@@ -201,6 +204,20 @@ class PagePainter:
                 painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
                 painter.setBrush(QColor(colour))  # a bar under the notes: seen without telling colours apart
                 painter.drawRect(QRectF(box.left, box.bottom + 40, box.width, 45))
+
+    def _paint_played(self, painter: QPainter, placed: PlacedLine, note_id: str) -> None:
+        """A band behind the note that is heard, and a pointer under it."""
+        band = played_band(placed, note_id)
+        if band is None:
+            return
+        rect = _rect(band)
+        painter.setBrush(mix(self._theme.tint, self._theme.paper, 0.4))
+        painter.drawRect(rect)
+        painter.setBrush(self._inks.accent)
+        middle, bottom = rect.center().x(), rect.bottom()
+        reach = 0.6 * STAFF_SPACE
+        painter.drawPolygon([QPointF(middle - reach, bottom + reach), QPointF(middle + reach, bottom + reach),
+                             QPointF(middle, bottom - reach)])  # fmt: skip
 
     def _paint_touched(self, painter: QPainter, placed: PlacedLine, preview: Preview) -> None:
         """A soft spot behind each head that a gesture would touch."""
@@ -320,6 +337,17 @@ class PagePainter:
         painter.drawLine(
             QPointF(place.left() - reach, place.bottom() + reach), QPointF(place.right() + reach, place.top() - reach)
         )
+
+
+def played_band(placed: PlacedLine, note_id: str) -> Box | None:
+    """The band on the page that marks a note as heard, without its pointer; None where it is not in the line."""
+    picture = placed.picture
+    if picture is None or note_id not in picture.heads:
+        return None
+    x = picture.heads[note_id].x
+    half = 0.9 * STAFF_SPACE
+    top, bottom = picture.staff_top - STAFF_SPACE, picture.staff_bottom + 1.6 * STAFF_SPACE
+    return placed.page_box(Box(x - half, top, x + half, bottom))
 
 
 def _region(placed_lines: Sequence[PlacedLine], width: float, scale: float) -> QRegion:

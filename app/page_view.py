@@ -29,7 +29,7 @@ from app.note_steps import STEPS, beside_row
 from app.page_canvas import PageCanvas
 from app.page_heading import heading_of
 from app.page_layout import Target
-from app.page_painter import Band, Marks
+from app.page_painter import Band, Marks, played_band
 from app.page_rows import make_rows
 from app.plan_preview import PlanPreview
 from app.preview_painting import bar_at, paint_brackets, paint_frame
@@ -59,6 +59,7 @@ from core.bowing import Bow, Bowing, Ornament
 from core.check import Remedy, Severity
 from core.engraving.bow_signs import MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
+from core.engraving.picture import STAFF_SPACE
 from core.tune import Tune
 
 REST_MS = 25  # how long the pointer rests on a note before what a click would give is engraved
@@ -102,6 +103,7 @@ class PageView(PageCanvas):
         self._density = MarkDensity.EVERY
         self._focus_note = ""
         self._anchor = ""  # where a selection began; "" without one
+        self._played = ""  # the note that is heard now
         self._found: tuple[str, ...] = ()
         self._found_severity = Severity.NOTE
         self._target: Target | None = None
@@ -155,6 +157,11 @@ class PageView(PageCanvas):
         return self._plan
 
     @property
+    def played_note(self) -> str:
+        """Id of the note marked as heard now, or ""."""
+        return self._played
+
+    @property
     def found_notes(self) -> tuple[str, ...]:
         """Ids of the notes marked for a finding."""
         return self._found
@@ -195,6 +202,28 @@ class PageView(PageCanvas):
         self._reveal(note_ids[:1])
         self.update()
 
+    def show_played(self, note_id: str) -> None:
+        """Mark the note that is heard now, "" for none; its line is brought into sight where another was heard."""
+        if note_id == self._played or self._page is None:
+            return
+        before, self._played = self._played, note_id
+        lines = self._layout.line_of
+        if note_id in lines and lines[note_id] != lines.get(before):
+            self._final_layout(note_id)
+            if self._pressed is None and not self._strip().contains(self._band(note_id)):
+                room = round(12 * STAFF_SPACE * self._scale)  # what comes next is in sight too
+                self.revealed.emit(self._band(note_id).adjusted(0, -room // 3, 0, room))
+        for changed in (before, note_id):
+            self.update(self._band(changed))
+
+    def _band(self, note_id: str) -> QRect:
+        """Where the mark of a note that is heard is painted; empty where its line is not engraved."""
+        layout = self._layout if self._page is not None else None
+        if layout is None or note_id not in layout.line_of:
+            return QRect()
+        box = played_band(layout.lines[layout.line_of[note_id]], note_id)
+        return self._to_rect(box.grown(STAFF_SPACE, STAFF_SPACE)).toAlignedRect() if box is not None else QRect()
+
     # ------------------------------------------------------------------------------------------------- the document
 
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
@@ -214,6 +243,7 @@ class PageView(PageCanvas):
             return
         self._open(after.tune)
         self._found = ()
+        self._played = ""
         self._anchor = ""
         self._target = self._pressed = self._proposal = None
         self._show_bowing(after)
@@ -636,6 +666,7 @@ class PageView(PageCanvas):
             preview=self.preview if index == self._proposed_on else Preview(),
             accents=row.accents,
             signs=row.signs,
+            played=self._played if active else "",
         )
 
     def _paint_over(self, painter: QPainter, bands: Sequence[Band]) -> None:

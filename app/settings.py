@@ -106,6 +106,15 @@ class Settings:
         self._store.setValue(f"planner/{name}", choice)
 
     @property
+    def player(self) -> str:
+        """How tunes are played, as ``app.player_choice`` writes it."""
+        return str(self._store.value("player/choice", ""))
+
+    @player.setter
+    def player(self, choice: str) -> None:
+        self._store.setValue("player/choice", choice)
+
+    @property
     def sheet(self) -> SheetPlan:
         """The printed sheet that was set up last, without what belongs to its lesson."""
         try:
