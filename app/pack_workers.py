@@ -21,6 +21,7 @@ T = TypeVar("T")
 R = TypeVar("R")
 
 PATIENCE_S = 300  # for one task; the worker is then ended
+TASKS_EACH = 100  # then a worker makes room for a new one, so that no library can gather memory for ever
 LOOK_S = 0.1
 END_S = 5
 
@@ -44,13 +45,14 @@ class _Worker:
     pipe: Connection
     task: tuple[object] | None = None
     since: float = 0.0
+    begun: int = 0  # number of tasks
 
 
 class Workers:
     """Up to ``jobs`` processes, started when there is something to do; use them in a ``with`` statement."""
 
-    def __init__(self, jobs: int, patience_s: float = PATIENCE_S) -> None:
-        self._jobs, self._patience_s = jobs, patience_s
+    def __init__(self, jobs: int, patience_s: float = PATIENCE_S, tasks_each: int = TASKS_EACH) -> None:
+        self._jobs, self._patience_s, self._tasks_each = jobs, patience_s, tasks_each
         self._context = get_context("spawn")
         self._workers: list[_Worker] = []
 
@@ -92,19 +94,16 @@ class Workers:
                 outcome = self._outcome(worker)
                 if outcome is not None and worker.task is not None:
                     (done,), worker.task = worker.task, None
+                    if worker.begun == self._tasks_each:
+                        self._drop(worker)
                     yield cast(T, done), cast("R | Lost", outcome[0])
 
     def close(self) -> None:
         """End all workers, whatever they do."""
-        for worker in self._workers:
-            worker.process.kill() if worker.task is not None else worker.pipe.close()
-        for worker in self._workers:
-            worker.process.join(END_S)
-            if worker.process.is_alive():
-                worker.process.kill()
-                worker.process.join()
-            worker.pipe.close()
-        self._workers = []
+        for worker in self._busy:
+            worker.process.kill()
+        for worker in list(self._workers):
+            self._drop(worker)
 
     @property
     def _busy(self) -> list[_Worker]:
@@ -114,6 +113,7 @@ class Workers:
         """Give a task to a worker that waits for one, or to a new one."""
         worker = next((worker for worker in self._workers if worker.task is None), None) or self._start()
         worker.task, worker.since = (task,), time.monotonic()
+        worker.begun += 1
         with suppress(OSError):  # it died; its pipe says so when it is looked at
             worker.pipe.send((work, task))
 
@@ -139,10 +139,19 @@ class Workers:
                 return None
             why = f"it took longer than {self._patience_s:g} seconds"
         worker.process.kill()
-        worker.process.join()
-        worker.pipe.close()
-        self._workers.remove(worker)
+        self._drop(worker)
         return (Lost(why),)
+
+    def _drop(self, worker: _Worker) -> None:
+        """Let a worker end, which it does without its pipe, and wait until it has."""
+        if worker not in self._workers:
+            return
+        self._workers.remove(worker)
+        worker.pipe.close()
+        worker.process.join(END_S)
+        if worker.process.is_alive():
+            worker.process.kill()
+            worker.process.join()
 
 
 def _last_words(code: int | None) -> str:

@@ -54,6 +54,12 @@ def test_processes_serve_on_from_one_run_to_the_next():
     assert runs[0] == runs[1] != {"process": os.getpid()}
 
 
+def test_a_process_makes_room_for_a_new_one_in_time():
+    with Workers(1, tasks_each=2) as workers:
+        pids = [pid for _, pid in workers.run(work, ["process"] * 5)]
+    assert pids[0] == pids[1] != pids[2] == pids[3] != pids[4]
+
+
 def test_nothing_is_started_where_there_is_nothing_to_do():
     with Workers(4) as workers:
         assert not list(workers.run(work, []))
