@@ -123,7 +123,7 @@ def read_note(data: bytes) -> Note:
 
 
 def left_behind(folder: Path) -> list[Left]:
-    """Copies that no window holds, the last edited first; each is claimed until it is let go or removed.
+    """Copies that no window holds, the last edited first and what cannot be read last; claimed until let go or removed.
 
     One that is as its file is by now, since the window ended between saving and removing, is removed on the way.
     """
@@ -135,7 +135,7 @@ def left_behind(folder: Path) -> list[Left]:
                 remove(left.path, left.hold)
             elif left is not None:
                 found.append(left)
-    return sorted(found, key=lambda left: left.note.edited, reverse=True)
+    return sorted(found, key=lambda left: (left.lesson is not None, left.note.edited), reverse=True)
 
 
 def remove(path: Path, hold: Hold) -> None:

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 from app.recovery_copy import Left, remove
 
 COLUMNS = ("Tune", "File", "Last edit", "Edits")
-NO_FILE = "never saved"
+NO_FILE, NOT_READABLE = "never saved", "cannot be read"
 WIDTH, ROWS = 100, 6  # characters; rows shown at most
 EDGES = 12
 RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
@@ -172,9 +172,10 @@ def about(left: Left) -> str:
 def _words(left: Left) -> tuple[str, str, str, str]:
     note = left.note
     when = QDateTime.fromSecsSinceEpoch(int(note.edited.timestamp()))
+    file = NOT_READABLE if left.lesson is None else NO_FILE if note.file is None else note.file.name
     return (
         note.title or "Untitled",
-        NO_FILE if note.file is None else note.file.name,
+        file,
         QLocale().toString(when, QLocale.FormatType.ShortFormat),
         str(note.edits) if note.edits else "",
     )

@@ -7,13 +7,14 @@ import os
 import subprocess
 import sys
 from contextlib import suppress
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
 import app.files
 from app.file_faults import BY_NAME, why
-from app.files import ChangedFileError, FileError, keep_aside, save_lesson, save_over, write_atomically
+from app.files import ChangedFileError, FileError, keep_aside, read_path, save_lesson, save_over, write_atomically
 from app.imprint import imprint_of
 from core.lesson import Lesson
 
@@ -29,6 +30,23 @@ try:
     save_lesson(lesson, Path(sys.argv[1]))
 except FileError as fault:
     print(fault)
+"""
+
+COUNT_ON = """
+import sys
+from dataclasses import replace
+from pathlib import Path
+from app.files import ChangedFileError, read_known, save_over
+path, rounds = Path(sys.argv[1]), int(sys.argv[2])
+while rounds:
+    reading, known = read_known(path)
+    lesson = reading.lessons[0]
+    tune = replace(lesson.tune, title=str(int(lesson.tune.title) + 1))
+    try:
+        save_over(replace(lesson, tune=tune), path, known)
+    except ChangedFileError:
+        continue
+    rounds -= 1
 """
 
 
@@ -235,3 +253,12 @@ def test_a_copy_kept_aside_that_fails_leaves_no_empty_file(tmp_path: Path, monke
     with pytest.raises(OSError):  # noqa: PT011
         keep_aside(tmp_path / "a")
     assert everything(tmp_path) == {"a": b"other"}
+
+
+def test_windows_that_save_one_file_at_the_same_time_never_lose_what_the_other_saved(tmp_path: Path, four_bars: Lesson):
+    path = tmp_path / "a.musicxml"
+    save_lesson(replace(four_bars, tune=replace(four_bars.tune, title="0")), path)
+    windows = [subprocess.Popen([sys.executable, "-c", COUNT_ON, str(path), "8"]) for _ in range(3)]
+    assert [window.wait() for window in windows] == [0, 0, 0]
+    assert read_path(path).lessons[0].tune.title == "24"
+    assert sorted(everything(tmp_path)) == ["a.musicxml"]

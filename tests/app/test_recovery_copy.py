@@ -97,9 +97,11 @@ def test_a_copy_without_its_note_is_offered_all_the_same(tmp_path: Path, four_ba
     assert left.note.file is None
 
 
-def test_a_copy_that_cannot_be_read_is_offered_as_such_and_never_removed(tmp_path: Path):
+def test_a_copy_that_cannot_be_read_is_offered_as_such_and_never_removed(tmp_path: Path, four_bars: Lesson):
+    write_copy(new_path(tmp_path), four_bars, replace(NOTE, edited=WHEN.replace(year=1999)))
     (tmp_path / "a.musicxml").write_bytes(b"\0\0\0")
-    (left,) = left_behind(tmp_path)
+    good, left = left_behind(tmp_path)
+    assert good.lesson == four_bars
     assert left.lesson is None
     assert (tmp_path / "a.musicxml").exists()
 
