@@ -19,7 +19,7 @@ from core.sound.chord_notes import ChordNotes, chord_notes
 from core.sound.performance import Performance
 from core.sound.plucked import LENGTH, strummed
 from core.sound.track import SAMPLES_A_SECOND, Clip, Samples, Track, db, sample_at, track
-from core.tune import Meter, Tune
+from core.tune import Bar, Meter, Tune
 
 
 class Hand(Enum):
@@ -66,8 +66,8 @@ CHORD_STRINGS = 4
 LEFT_OUT_FIRST = (7, 0, 5, 2)  # semitones over the root, where a chord has more tones than strings
 FIFTHS = (7, 6, 8)
 STRUM_APART = round(0.009 * SAMPLES_A_SECOND)
-RINGS_FOR = {Hand.BASS: Fraction(8, 5), Hand.OTHER_BASS: Fraction(8, 5), Hand.CHORD: Fraction(9, 10)}  # of the way on
-RINGS_S = Fraction(15, 100), Fraction(8, 10)  # at least, and at most
+RINGS_FOR = {Hand.BASS: 1.6, Hand.OTHER_BASS: 1.6, Hand.CHORD: 0.9}  # of the time to the next hit
+RINGS_S = 0.15, 0.8  # at least, and at most
 
 
 class Strum(NamedTuple):
@@ -81,7 +81,7 @@ class Strum(NamedTuple):
     """
 
     at: Fraction
-    seconds: Fraction
+    seconds: float
     keys: tuple[int, ...]
     level_db: float
 
@@ -103,25 +103,31 @@ def back(performance: Performance) -> Backing:
     """Work out the backing of a playing."""
     tune = performance.tune
     harmony = _harmony(tune)
+    of_bars: dict[int, list[tuple[Fraction, tuple[int, ...], Hit]]] = {}
     plucked = []
-    for visit, played in enumerate(performance.bars):
-        bar = tune.bars[played.bar]
-        if visit == 0 and bar.is_pickup:
+    for visit, (begin, _, index, _) in enumerate(performance.bars):
+        if visit == 0 and tune.bars[index].is_pickup:
             continue
-        for hit in _vamp_of(bar.meter):
-            sounding = _sounding(harmony.bars[played.bar], hit.place)
-            if sounding is not None and bar.start <= hit.place < bar.start + bar.length:
-                changes_here = any(change.place == hit.place for change in harmony.bars[played.bar])
-                keys = _keys(sounding, Hand.BASS if changes_here and hit.hand is Hand.OTHER_BASS else hit.hand)
-                plucked.append((performance.second_of(visit, hit.place), keys, hit))
-    strums = []
+        if index not in of_bars:
+            hits = _plucked(tune.bars[index], harmony.bars[index])
+            of_bars[index] = [(performance.second_of(visit, hit.place) - begin, keys, hit) for keys, hit in hits]
+        plucked += [(begin + offset, keys, hit) for offset, keys, hit in of_bars[index]]
     ends = [at for at, _, _ in plucked[1:]] + [performance.end]
+    shortest, longest = RINGS_S
+    strums = []
     for (at, keys, hit), end in zip(plucked, ends, strict=False):
-        way_on = end - at
-        shortest, longest = RINGS_S
-        seconds = min(max(way_on * RINGS_FOR[hit.hand], shortest), longest)
+        seconds = min(max((float(end) - float(at)) * RINGS_FOR[hit.hand], shortest), longest)
         strums.append(Strum(at, seconds, keys, hit.level_db))
     return Backing(tuple(strums), harmony.unread)
+
+
+def _plucked(bar: Bar, changes: tuple[_Change, ...]) -> Iterator[tuple[tuple[int, ...], Hit]]:
+    """The hits of a bar and their keys."""
+    for hit in _vamp_of(bar.meter):
+        sounding = _sounding(changes, hit.place)
+        if sounding is not None and bar.start <= hit.place < bar.start + bar.length:
+            changes_here = any(change.place == hit.place for change in changes)
+            yield _keys(sounding, Hand.BASS if changes_here and hit.hand is Hand.OTHER_BASS else hit.hand), hit
 
 
 def strums(backing: Backing) -> Track:
@@ -131,7 +137,7 @@ def strums(backing: Backing) -> Track:
 
 def _clips(backing: Backing) -> Iterator[Clip]:
     for at, seconds, keys, level_db in backing.strums:
-        length = min(sample_at(seconds), LENGTH)
+        length = min(round(seconds * SAMPLES_A_SECOND), LENGTH)
         yield Clip(sample_at(at), length, partial(_heard, keys, length, level_db))
 
 

@@ -15,7 +15,7 @@ import numpy as np
 from core.bowing import Bow
 from core.sound.fiddle_bank import slid, sounding
 from core.sound.performance import Attack, Performance
-from core.sound.track import SAMPLES_A_SECOND, Clip, Samples, Track, db, sample_at, track
+from core.sound.track import SAMPLES_A_SECOND, Clip, Samples, Track, db, sample_at, samples_between, track
 
 LEVEL_DB = 4.0  # of a plain down-bow, above the level of the recordings (-20 dB)
 
@@ -61,13 +61,14 @@ def fiddle(performance: Performance) -> Track:
 
 
 def _clip(attack: Attack) -> Clip:
+    begin = attack.begin
     bowed = _Bowed(
-        tuple(_Fingered(sample_at(tone.begin - attack.begin), tone.keys, tone.slide) for tone in attack.tones),
-        max(sample_at(attack.sounds_until - attack.begin), 1),
+        tuple([_Fingered(samples_between(begin, tone.begin), tone.keys, tone.slide) for tone in attack.tones]),
+        max(samples_between(begin, attack.sounds_until), 1),
         attack.loud_db,
         attack.bow,
     )
-    return Clip(sample_at(attack.begin), bowed.length + RELEASE, partial(_sound, bowed))
+    return Clip(sample_at(begin), bowed.length + RELEASE, partial(_sound, bowed))
 
 
 @lru_cache(maxsize=512)

@@ -1,17 +1,22 @@
 """Recordings of single fiddle notes, made ready to be read at any pitch for any time.
 
+The file is ``resources/sound/fiddle_bank.npz``; its licence and what stands in it are beside it.
+
 They speak slowly, as they were played: a tenth of a second until they are full. A fiddler who plays reels bites at
 once. So their beginning is levelled here, and how a note begins is left to the envelope of the bow.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache, lru_cache
 from importlib.resources import files
 from typing import Any
 
 import numpy as np
+from numpy.lib.npyio import NpzFile
 from numpy.typing import NDArray
 
 from core.sound.track import SAMPLES_A_SECOND, Samples
@@ -40,17 +45,29 @@ class Recording:
     loop_end: int
 
 
-@cache
-def recordings() -> tuple[Recording, ...]:
-    """All recordings, low to high; the file is ``resources/sound/fiddle_bank.npz``, its licence stands beside it."""
+@contextmanager
+def _bank() -> Iterator[NpzFile]:
+    """The file, whose parts are unpacked as they are asked for."""
     with (files("resources") / "sound" / "fiddle_bank.npz").open("rb") as file, np.load(file) as bank:
-        found = []
-        for root, (begin, end), cents in zip(bank["roots"], bank["loops"], bank["cents"], strict=True):
-            samples = bank[f"sample_{root}"].astype(np.float32) / FULL_SCALE
-            levelled, left_out = _levelled(samples[:end])
-            begin, end = int(begin) - left_out, int(end) - left_out
-            found.append(Recording(root + cents / 100, np.append(levelled, levelled[begin]), begin, end))
-    return tuple(found)
+        yield bank
+
+
+@cache
+def keys() -> tuple[float, ...]:
+    """Pitch of each recording as a MIDI key with a fraction, low to high."""
+    with _bank() as bank:
+        return tuple((bank["roots"] + bank["cents"] / 100).tolist())
+
+
+@cache
+def recording(number: int) -> Recording:
+    """A recording by its place in ``keys``; each is read when it is first wanted, so that a player need not wait."""
+    with _bank() as bank:
+        begin, end = map(int, bank["loops"][number])
+        samples: Samples = (bank[f"sample_{bank['roots'][number]}"] / FULL_SCALE).astype(np.float32)
+    levelled, left_out = _levelled(samples[:end])
+    begin, end = begin - left_out, end - left_out
+    return Recording(keys()[number], np.append(levelled, levelled[begin]), begin, end)
 
 
 def _levelled(samples: Samples) -> tuple[Samples, int]:
@@ -90,29 +107,29 @@ def slid(key: int, length: int, semitones: int, sliding: int, *, attacked: bool)
         attacked: As for ``sounding``.
     """
     way = np.clip(1 - np.arange(length) / max(sliding, 1), 0, 1) * semitones
-    recording = _nearest(key)
-    steps = 2 ** ((key + way - recording.key) / 12)
-    return _read(recording, (0 if attacked else BODY) + np.cumsum(steps) - steps[0])
+    nearest = _nearest(key)
+    steps = 2 ** ((key + way - nearest.key) / 12)
+    return _read(nearest, (0 if attacked else BODY) + np.cumsum(steps) - steps[0])
 
 
 @lru_cache(maxsize=128)
 def _kept(key: int, attacked: bool, length: int) -> Samples:
-    recording = _nearest(key)
+    nearest = _nearest(key)
     begin = 0 if attacked else BODY
-    return _read(recording, begin + np.arange(length) * 2 ** ((key - recording.key) / 12))
+    return _read(nearest, begin + np.arange(length) * 2 ** ((key - nearest.key) / 12))
 
 
 def _nearest(key: int) -> Recording:
-    return min(recordings(), key=lambda recording: abs(recording.key - key))
+    return recording(min(range(len(keys())), key=lambda number: abs(keys()[number] - key)))
 
 
-def _read(recording: Recording, places: NDArray[np.floating[Any]]) -> Samples:
+def _read(source: Recording, places: NDArray[np.floating[Any]]) -> Samples:
     """The recording at places between its samples, going round in its loop."""
-    begin, end = recording.loop_begin, recording.loop_end
+    begin, end = source.loop_begin, source.loop_end
     places = np.where(places < end, places, begin + (places - begin) % (end - begin))
     before = places.astype(np.int32)
     share = (places - before).astype(np.float32)
-    samples = recording.samples
+    samples = source.samples
     read: Samples = samples[before] * (1 - share) + samples[before + 1] * share
     read.setflags(write=False)
     return read

@@ -17,6 +17,7 @@ from dataclasses import dataclass, field
 from enum import Enum
 from fractions import Fraction
 from functools import cached_property
+from itertools import pairwise
 from typing import NamedTuple
 
 from core.accents import Met, weigh
@@ -227,19 +228,36 @@ def perform(tune: Tune, bowing: Bowing, strokes: Strokes | None = None, manner: 
     first = tune.bars[strokes.order[0].bar]
     now = begin = _count_in_quarters(first, manner.count_in) * quarter_s
     clicks = list(_counted_in(first, manner.count_in, begin, quarter_s))
+    timings = [_timing(bar, played_at, quarter_s) for bar, played_at in zip(tune.bars, places, strict=True)]
     bars = []
     for bar_index, pass_number in strokes.order:
-        bar, played_at = tune.bars[bar_index], places[bar_index]
-        starts_at = played_at.at(bar.start)
-        end = now + (played_at.at(bar.start + bar.length) - starts_at) * quarter_s
+        timing = timings[bar_index]
+        end = now + timing.notes[-1]
         bars.append(PlayedBar(now, end, bar_index, pass_number))
-        for place in _beats(bar):
-            if bar.start <= place < bar.start + bar.length:
-                at = now + (played_at.at(place) - starts_at) * quarter_s
-                clicks.append(Click(at, place == 0, counting_in=False))
+        clicks += [Click(now + at, strong, counting_in=False) for at, strong in timing.beats]
         now = end
-    attacks = _Bowed(tune, bowing, strokes, quarter_s, places, tuple(bars)).attacks()
+    attacks = _Bowed(tune, bowing, strokes, timings, tuple(bars)).attacks()
     return Performance(tune, strokes, quarter_s, begin, now, tuple(bars), attacks, tuple(clicks), places)
+
+
+class _BarTiming(NamedTuple):
+    """Seconds from the beginning of a bar: of its notes and its end; of its beats, and which is the first of a bar."""
+
+    notes: tuple[Fraction, ...]
+    beats: tuple[tuple[Fraction, bool], ...]
+
+
+def _timing(bar: Bar, places: SwungBar, quarter_s: Fraction) -> _BarTiming:
+    starts_at = places.at(bar.start)
+    stop = bar.start + bar.length
+    return _BarTiming(
+        tuple((places.at(bar.start + at) - starts_at) * quarter_s for at in (*(n.at for n in bar.notes), bar.length)),
+        tuple(
+            ((places.at(place) - starts_at) * quarter_s, place == 0)
+            for place in _beats(bar)
+            if bar.start <= place < stop
+        ),
+    )
 
 
 def _beats(bar: Bar) -> Iterator[Fraction]:
@@ -297,13 +315,10 @@ class _Bowed:
     """The walk through the playing order that makes the attacks."""
 
     def __init__(
-        self, tune: Tune, bowing: Bowing, strokes: Strokes, quarter_s: Fraction, places: tuple[SwungBar, ...],
-        bars: tuple[PlayedBar, ...],
-    ) -> None:  # fmt: skip
-        self.tune, self.bowing, self.strokes, self.quarter_s = tune, bowing, strokes, quarter_s
-        self.bars = bars
+        self, tune: Tune, bowing: Bowing, strokes: Strokes, timings: list[_BarTiming], bars: tuple[PlayedBar, ...]
+    ) -> None:
+        self.tune, self.bowing, self.strokes, self.timings, self.bars = tune, bowing, strokes, timings, bars
         self.met = {(accent.visit, accent.note_id): accent.met for accent in weigh(tune, bowing, strokes).met}
-        self.offsets = [self._offsets(bar, at) for bar, at in zip(tune.bars, places, strict=True)]
         self.fingered: dict[str, tuple[Moment, ...]] = {}
         self.open: _Open | None = None
         self.found: list[Attack] = []
@@ -311,11 +326,9 @@ class _Bowed:
     def attacks(self) -> tuple[Attack, ...]:
         index = 0
         for visit, (played, bowed) in enumerate(zip(self.bars, self.strokes.visits, strict=True)):
-            notes = self.tune.bars[played.bar].notes
-            offsets = self.offsets[played.bar]
             steps = iter(zip(*bowed, strict=True))
-            for number, note in enumerate(notes):
-                begin, end = played.begin + offsets[number], played.begin + offsets[number + 1]
+            times = pairwise([*[played.begin + offset for offset in self.timings[played.bar].notes[:-1]], played.end])
+            for note, (begin, end) in zip(self.tune.bars[played.bar].notes, times, strict=True):
                 if note.is_rest:
                     self._close(begin)
                     continue
@@ -325,12 +338,6 @@ class _Bowed:
         if self.bars:
             self._close(self.bars[-1].end)
         return tuple(self.found)
-
-    def _offsets(self, bar: Bar, places: SwungBar) -> tuple[Fraction, ...]:
-        """Seconds from the beginning of the bar at which each note begins, and at which the bar ends."""
-        starts_at = places.at(bar.start)
-        written = [*(note.at for note in bar.notes), bar.length]
-        return tuple((places.at(bar.start + at) - starts_at) * self.quarter_s for at in written)
 
     def _note(
         self, note: Note, index: int, visit: int, begin: Fraction, end: Fraction, step: tuple[Bow, bool, bool, bool]
@@ -350,7 +357,7 @@ class _Bowed:
             return
         moments = self._moments(note, signs, begin, end)
         if Ornament.BOWED_TRIPLET not in signs.ornaments:
-            self.open.tones += [Tone(begin + at, keys, index, slide) for at, keys, slide in moments]
+            self.open.tones += [Tone(begin + at if at else begin, keys, index, slide) for at, keys, slide in moments]
             return
         third = (end - begin) / 3
         keys = moments[-1].keys
@@ -380,11 +387,13 @@ class _Bowed:
         going, self.open = self.open, None
         if going is None:
             return
-        begin = going.tones[-1].begin
-        last = end - begin
-        until = begin + last * going.last_sounds_for
-        if stopped:
-            until = min(until, end - min(STOP_S, STOP_SHARE * last))
+        until = end
+        if stopped or going.last_sounds_for is not WHOLE:
+            begin = going.tones[-1].begin
+            last = end - begin
+            until = begin + last * going.last_sounds_for
+            if stopped:
+                until = min(until, end - min(STOP_S, STOP_SHARE * last))
         self.found.append(
             Attack(going.begin, end, until, going.start, going.bow, going.loud_db, tuple(going.tones), going.visit)
         )

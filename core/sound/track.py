@@ -23,7 +23,19 @@ Samples: TypeAlias = NDArray[np.float32]
 
 def sample_at(seconds: Fraction) -> int:
     """The sample that is nearest to a time."""
-    return round(seconds * SAMPLES_A_SECOND)
+    return _nearest(seconds.numerator, seconds.denominator)
+
+
+def samples_between(begin: Fraction, end: Fraction) -> int:
+    """Samples that a stretch of time lasts, to the nearest, wherever it lies."""
+    return _nearest(
+        end.numerator * begin.denominator - begin.numerator * end.denominator, begin.denominator * end.denominator
+    )
+
+
+def _nearest(numerator: int, denominator: int) -> int:
+    """Samples in a fraction of a second; whole numbers are much faster here than fractions."""
+    return (2 * numerator * SAMPLES_A_SECOND + denominator) // (2 * denominator)
 
 
 def db(level: float) -> np.float32:

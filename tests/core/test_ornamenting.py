@@ -2,7 +2,7 @@ import pytest
 
 from core.bowing import Bowing, Grace, Ornament, Signs, set_signs
 from core.errors import RefusedEditError
-from core.ornamenting import has_ornament, toggle_ornament, upper_neighbour
+from core.ornamenting import has_ornament, lower_neighbour, toggle_ornament, upper_neighbour
 from core.reading.abc import read_abc
 from core.strokes import work_out
 from core.tune import Pitch, Tune
@@ -29,6 +29,21 @@ def read(music: str, key: str = "D") -> tuple[Tune, Bowing]:
 def test_the_upper_neighbour_lies_in_the_key_in_force(music: str, key: str, note_id: str, expected: str) -> None:
     tune, _ = read(music, key)
     assert str(upper_neighbour(tune, note_id)) == expected
+
+
+@pytest.mark.parametrize(
+    ("music", "key", "expected"),
+    [
+        ("E8|", "D", "D4"),
+        ("D8|", "D", "C#4"),
+        ("D8|", "C", "C4"),
+        ("c8|", "C", "B4"),  # under the octave
+        ("[EB]8|", "D", "A4"),  # under the upper note of a double stop
+    ],
+)
+def test_the_lower_neighbour_lies_in_the_key_in_force(music: str, key: str, expected: str) -> None:
+    tune, _ = read(music, key)
+    assert str(lower_neighbour(tune, "b0n1")) == expected
 
 
 def test_a_cut_is_a_slashed_grace_note_and_goes_again() -> None:
