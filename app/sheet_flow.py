@@ -32,7 +32,6 @@ class PageFlow:
         legend: At the foot of its first page.
     Attributes:
         pages: What is filled, not numbered yet.
-        used_mm: How much of the height of each is taken, its head and foot included.
     """
 
     page: SheetFormat
@@ -41,7 +40,6 @@ class PageFlow:
     is_first: bool
     legend: Block | None = None
     pages: list[Page] = field(default_factory=list)
-    used_mm: list[float] = field(default_factory=list)
     _placed: list[tuple[float, Block]] = field(default_factory=list)
     _over: list[Page] = field(default_factory=list)  # the head of the page
     _under: list[Page] = field(default_factory=list)  # its foot
@@ -131,7 +129,6 @@ class PageFlow:
         page = united([Page(), *self._over, *(block.at(y) for y, block in self._spread()), *self._under])
         headings = tuple(block.heading for _, block in self._placed if block.heading is not None)
         self.pages.append(replace(page, headings=headings))
-        self.used_mm.append(self._y - self.page.margin_mm + self.page.foot_mm - self._foot)
         self._placed, self._over, self._under = [], [], []
 
     def _spread(self) -> Iterator[tuple[float, Block]]:
