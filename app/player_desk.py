@@ -60,13 +60,13 @@ class PlayerDesk(QObject):
             "play": lambda: self._do(lambda: player.toggle(self._page.focus_note)),
             "play_start": lambda: self._do(player.play),
             "play_bars": lambda: self._do(lambda: player.play_round(self._page.selection)),
-            "play_round": lambda: self._do(lambda: player.choose(loops=self._is_on("play_round"))),
+            "play_round": lambda: self._switch("play_round", lambda on: player.choose(loops=on)),
             "play_all": lambda: self._do(lambda: player.choose(bars=None)),
-            "play_set": lambda: self._do(lambda: player.choose(plays_set=self._is_on("play_set"))),
+            "play_set": lambda: self._switch("play_set", lambda on: player.choose(plays_set=on)),
             "slower": lambda: self._do(lambda: player.change_speed(-SPEED_STEP)),
             "faster": lambda: self._do(lambda: player.change_speed(SPEED_STEP)),
-            "ladder": lambda: self._do(lambda: player.choose(climbs=self._is_on("ladder"))),
-            "player": lambda: self.show_bar(self._is_on("player")),
+            "ladder": lambda: self._switch("ladder", lambda on: player.choose(climbs=on)),
+            "player": lambda: self.show_bar(self._actions["player"].isChecked()),
         } | {f"hear_{part.value}": partial(self._hear, part) for part in Part}
 
     def use(self, actions: Mapping[str, QAction]) -> None:
@@ -106,11 +106,13 @@ class PlayerDesk(QObject):
             self.show_bar(True)
         work()
 
-    def _is_on(self, name: str) -> bool:
-        return self._actions[name].isChecked()
+    def _switch(self, name: str, choose: Callable[[bool], object]) -> None:
+        """Choose what a switch now says; the bar, once it is shown, sets all switches by what is chosen."""
+        on = self._actions[name].isChecked()
+        self._do(lambda: choose(on))
 
     def _hear(self, part: Part) -> None:
-        self._do(lambda: self.player.hear(part, self._is_on(f"hear_{part.value}")))
+        self._switch(f"hear_{part.value}", lambda on: self.player.hear(part, on))
 
     def _on_changed(self) -> None:
         choice = self.player.choice
