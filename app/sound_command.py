@@ -76,8 +76,9 @@ def run_sound(options: argparse.Namespace, reading: Reading) -> int:
             for sentence in back(files[0][1][0]).unread:
                 _say(f"{options.file}: {sentence}")
         for path, playings in files:
+            tags = tags_of(lesson, bowing.name, playings)
             with written_beside(path) as out:
-                write_sound(out, suffix, playings, tags_of(lesson, bowing.name, playings), _levels(options))
+                write_sound(out, suffix, playings, tags, _levels(options), _shown(path))
     except (_CallError, SoundFileError) as fault:
         return _refuse(str(fault))
     except OSError as fault:
@@ -147,6 +148,16 @@ def _levels(options: argparse.Namespace) -> Levels:
 
     levels = USUAL if options.backing else USUAL.delete(Part.BACKING)
     return levels.set(Part.CLICK, 0.0) if options.click else levels
+
+
+def _shown(path: Path) -> Callable[[float], None]:
+    """What shows on a terminal how much of a file is written; elsewhere nothing is shown."""
+
+    def show(share: float) -> None:
+        if sys.stderr.isatty():
+            print(f"\r{path.name}: {share:.0%}", end="" if share < 1 else "\n", file=sys.stderr, flush=True)
+
+    return show
 
 
 def _up_to(least: int, most: int) -> Callable[[str], int]:

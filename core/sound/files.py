@@ -7,9 +7,9 @@ more than a block.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from io import BytesIO
-from typing import BinaryIO
+from typing import BinaryIO, TypeAlias
 
 import numpy as np
 
@@ -28,12 +28,25 @@ FORMATS = {".wav": ("WAV", "PCM_16"), ".flac": ("FLAC", "PCM_16"), ".ogg": ("OGG
 SUFFIXES = (*FORMATS, *MIDI_SUFFIXES)
 
 
+Progress: TypeAlias = Callable[[float], None]
+"""Is told which share of the work is done, from 0 to 1."""
+
+
 class SoundFileError(BowbenchError):
     """A sound file cannot be written here; ``str()`` is one sentence that says why."""
 
 
+def no_progress(share: float) -> None:
+    """Tell nobody."""
+
+
 def write_sound(
-    out: BinaryIO, suffix: str, playings: Sequence[Performance], tags: Tags, levels: Levels = USUAL
+    out: BinaryIO,
+    suffix: str,
+    playings: Sequence[Performance],
+    tags: Tags,
+    levels: Levels = USUAL,
+    progress: Progress = no_progress,
 ) -> None:
     """Write playings one after another.
 
@@ -43,6 +56,7 @@ def write_sound(
         playings: At least one.
         tags: What the file says of itself.
         levels: How loud each part is; a MIDI file holds the fiddle alone.
+        progress: Is told after each block which share of the file is written; what it raises ends the writing.
     Raises:
         SoundFileError: there is no libsndfile, or it cannot write this format.
         ValueError: no such suffix, or nothing to play.
@@ -52,12 +66,14 @@ def write_sound(
     if suffix in MIDI_SUFFIXES:
         out.write(midi_file(playings, tags))
     elif suffix in FORMATS:
-        write_audio(out, suffix, [mix(playing, back(playing), levels) for playing in playings], tags)
+        write_audio(out, suffix, [mix(playing, back(playing), levels) for playing in playings], tags, progress)
     else:
         raise ValueError(f"“{suffix}” is no kind of sound file: expected {', '.join(SUFFIXES)}")
 
 
-def write_audio(out: BinaryIO, suffix: str, mixes: Sequence[Mix], tags: Tags) -> None:
+def write_audio(
+    out: BinaryIO, suffix: str, mixes: Sequence[Mix], tags: Tags, progress: Progress = no_progress
+) -> None:
     """Write mixes one after another; arguments and errors as for ``write_sound``."""
     try:
         import soundfile
@@ -72,8 +88,11 @@ def write_audio(out: BinaryIO, suffix: str, mixes: Sequence[Mix], tags: Tags) ->
         with soundfile.SoundFile(stream, "w", SAMPLES_A_SECOND, channels=1, format=kind, subtype=encoding) as file:
             for name, text in _texts(tags).items() if stream is out else ():
                 setattr(file, name, text)
+            written, total = 0, sum(each.length for each in mixes)
             for block in _joined(mixes):
                 file.write(block)
+                written += len(block)
+                progress(written / total)
     except soundfile.LibsndfileError as fault:
         raise SoundFileError(f"libsndfile could not write {kind}: {fault.error_string.strip('. ')}.") from fault
     if isinstance(stream, BytesIO) and stream is not out:

@@ -83,6 +83,22 @@ def test_millions_of_samples_go_out_in_blocks(monkeypatch):
     assert sizes[-1] <= BLOCK
 
 
+def test_progress_is_told_and_can_end_the_writing():
+    shares = []
+    write_sound(io.BytesIO(), ".wav", [played(8)], TAGS, progress=shares.append)
+    assert shares == sorted(shares)
+    assert 0 < shares[0] < shares[-1] == 1
+
+    class StopError(Exception):
+        pass
+
+    def stop(share: float) -> None:
+        raise StopError
+
+    with pytest.raises(StopError):
+        write_sound(io.BytesIO(), ".ogg", [played(8)], TAGS, progress=stop)
+
+
 def test_a_sound_is_the_same_each_time():
     assert written(".wav", played()) == written(".wav", played())
 
