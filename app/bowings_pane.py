@@ -73,7 +73,7 @@ class BowingsModel(QAbstractListModel):
             on_page = ", on the page" if index.row() == self._shown else ""
             compared = ", compared" if index.row() in self._compared else ""
             return f"{self._names[index.row()]}{on_page}{compared}"
-        if role == Qt.ItemDataRole.CheckStateRole:
+        if role == Qt.ItemDataRole.CheckStateRole and len(self._names) > 1:
             return Qt.CheckState.Checked if index.row() in self._compared else Qt.CheckState.Unchecked
         if role == Qt.ItemDataRole.ToolTipRole:
             return TIP

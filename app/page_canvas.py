@@ -355,7 +355,7 @@ class PageCanvas(QWidget):
             self._painter.paint(painter, self._page, self._heading, bands, self._scale, self.devicePixelRatioF())
             painter.restore()
             if self._rows.reference is not None:
-                self._paint_comparison(painter, self._rows, bands)
+                self._paint_comparison(painter, self._rows, bands, strip)
             self._paint_over(painter, bands)
 
     def _lines_touched(self, index: int, region: QRegion) -> list[PlacedLine]:
@@ -367,7 +367,7 @@ class PageCanvas(QWidget):
             placed for placed in layout.lines if any(placed.bottom > top and placed.top < end for top, end in strips)
         ]
 
-    def _paint_comparison(self, painter: QPainter, rows: Rows, bands: Sequence[Band]) -> None:
+    def _paint_comparison(self, painter: QPainter, rows: Rows, bands: Sequence[Band], strip: QRect) -> None:
         assert self._page is not None
         assert self._heading is not None
         assert rows.reference is not None
@@ -375,7 +375,8 @@ class PageCanvas(QWidget):
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.scale(self._scale, self._scale)
-        paint_legend(painter, self._heading.height, layout.width, rows.rows[rows.reference].name, theme)
+        if self._on_page(strip)[0] < layout.lines[0].top:
+            paint_legend(painter, self._heading.height, layout.width, rows.rows[rows.reference].name, theme)
         for index, (row, band) in enumerate(zip(rows.rows, bands, strict=True)):
             active, reference = index == self._active, index == rows.reference
             paint_names(painter, row, band.lines, layout.width, theme, active=active, reference=reference)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from app.accent_strip import Accented, Place, accented
 from app.proposals import Here
@@ -14,6 +14,7 @@ from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
 from core.tune import Tune
 
 Check = Callable[[Bowing], Report]
+NOTHING: Mapping[str, Difference] = {}
 
 
 @dataclass(frozen=True, eq=False)
@@ -26,6 +27,7 @@ class Row:
         signs: Its bow signs by note id.
         accents: Its accented places.
         differences: What tells it from the reference, by note id.
+        told_from: The reference; None where nothing is compared, and in its own row.
     """
 
     place: int
@@ -33,6 +35,7 @@ class Row:
     signs: Mapping[str, BowSign]
     accents: Mapping[Place, Accented]
     differences: Mapping[str, Difference]
+    told_from: Here | None
 
     @property
     def name(self) -> str:
@@ -55,9 +58,46 @@ class Rows:
     reference: int | None
     density: MarkDensity
 
-    def of(self, place: int) -> int | None:
-        """Index of the row with this place in ``Lesson.bowings``."""
-        return next((index for index, row in enumerate(self.rows) if row.place == place), None)
+
+def make_row(
+    tune: Tune,
+    place: int,
+    bowing: Bowing,
+    told_from: Here | None,
+    density: MarkDensity,
+    check: Check,
+    known: Sequence[Row] = (),
+) -> Row:
+    """Work out what the page shows of one bowing.
+
+    Args:
+        tune: The tune.
+        place: Place of the bowing in ``Lesson.bowings``.
+        bowing: The bowing.
+        told_from: The reference; None where nothing is compared, and for the reference itself.
+        density: Which strokes carry a bow sign.
+        check: Reports on a bowing.
+        known: Rows of the same density that may be of this very bowing.
+    """
+    old = next((row for row in known if row.here.tune is tune and row.here.bowing is bowing), None)
+    if old is None:  # the same by value was foreseen
+        old = next((row for row in known if row.here.tune is tune and row.here.bowing == bowing), None)
+    if old is None:
+        report = check(bowing)
+        here = Here(tune, bowing, report.strokes)
+        signs, accents = bow_signs(tune, bowing, report.strokes, density), accented(report.accents)
+    else:
+        here = old.here if old.here.bowing is bowing else replace(old.here, bowing=bowing)
+        signs, accents = old.signs, old.accents
+    if told_from is None:
+        apart = NOTHING
+    elif old is not None and old.told_from is told_from:
+        apart = old.differences
+    else:
+        apart = differences(tune, bowing, here.strokes, told_from.bowing, told_from.strokes)
+    if old is not None and old.place == place and old.here is here and old.told_from is told_from:
+        return old
+    return Row(place, here, signs, accents, apart, told_from)
 
 
 def make_rows(
@@ -67,9 +107,9 @@ def make_rows(
     reference: int | None,
     density: MarkDensity,
     check: Check,
-    before: Rows | None = None,
+    known: Sequence[Row] = (),
 ) -> Rows:
-    """Work out what the page shows; what is as it was before is taken from there.
+    """Work out what the page shows; what is known is taken from there.
 
     Args:
         tune: The tune.
@@ -77,42 +117,14 @@ def make_rows(
         active, reference: Indexes of rows.
         density: Which strokes carry a bow sign.
         check: Reports on a bowing.
-        before: What was shown before, of this tune or another.
+        known: Rows of the same density.
     """
-    known: dict[tuple[int, int], Row] = {}
-    if before is not None and before.density is density:
-        known = {(id(row.here.tune), id(row.here.bowing)): row for row in before.rows}
-
-    def fresh(place: int, bowing: Bowing, told_from: Row | None) -> Row:
-        old = known.get((id(tune), id(bowing)))
-        if old is not None:
-            here, signs, accents = old.here, old.signs, old.accents
-        else:
-            report = check(bowing)
-            here = Here(tune, bowing, report.strokes)
-            signs, accents = bow_signs(tune, bowing, report.strokes, density), accented(report.accents)
-        apart = _apart(here, told_from, old, before)
-        if old is not None and old.place == place and old.differences is apart:
-            return old
-        return Row(place, here, signs, accents, apart)
-
-    told_from = fresh(*bowings[reference], None) if reference is not None else None
-    rows = (
-        told_from if index == reference and told_from is not None else fresh(place, bowing, told_from)
-        for index, (place, bowing) in enumerate(bowings)
-    )
-    return Rows(tuple(rows), active, reference, density)
-
-
-NOTHING: Mapping[str, Difference] = {}
-
-
-def _apart(here: Here, told_from: Row | None, old: Row | None, before: Rows | None) -> Mapping[str, Difference]:
-    if told_from is None:
-        return NOTHING
-    if old is not None and before is not None and before.reference is not None:
-        was = before.rows[before.reference]
-        if was is not old and was.here is told_from.here:
-            return old.differences
-    other = told_from.here
-    return differences(here.tune, here.bowing, here.strokes, other.bowing, other.strokes)
+    told_from = None
+    rows = {}
+    if reference is not None:
+        rows[reference] = make_row(tune, *bowings[reference], None, density, check, known)
+        told_from = rows[reference].here
+    for index, (place, bowing) in enumerate(bowings):
+        if index != reference:
+            rows[index] = make_row(tune, place, bowing, told_from, density, check, known)
+    return Rows(tuple(rows[index] for index in range(len(bowings))), active, reference, density)

@@ -19,7 +19,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QApplication, QWidget
 
-from app.accent_strip import accented, onset, place_text
+from app.accent_strip import onset, place_text
 from app.comparison import Comparison
 from app.comparison_painting import LEGEND_HEIGHT
 from app.difference_words import count_text, difference_text
@@ -30,7 +30,7 @@ from app.page_canvas import PageCanvas
 from app.page_heading import heading_of
 from app.page_layout import Target
 from app.page_painter import Band, Marks, played_band
-from app.page_rows import make_rows
+from app.page_rows import Row, make_row, make_rows
 from app.plan_preview import PlanPreview
 from app.preview_painting import bar_at, paint_brackets, paint_frame
 from app.proposals import (
@@ -57,7 +57,7 @@ from app.proposals import (
 from core.accent_plan import PlanKind
 from core.bowing import Bow, Bowing, Ornament
 from core.check import Remedy, Severity
-from core.engraving.bow_signs import MarkDensity, bow_signs
+from core.engraving.bow_signs import MarkDensity
 from core.engraving.engraver import Engraver
 from core.engraving.picture import STAFF_SPACE
 from core.tune import Tune
@@ -114,6 +114,7 @@ class PageView(PageCanvas):
         self._proposed_on = 0  # index of the row that it would do it to
         self._plan: PlanPreview | None = None  # what is shown in the place of the document's bowing
         self._told_bar: int | None = None  # the bar whose change is told
+        self._foreseen: tuple[Row, ...] = ()  # what was worked out ahead last
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
@@ -170,6 +171,7 @@ class PageView(PageCanvas):
         """Choose which strokes carry a bow mark."""
         if density is not self._density:
             self._density = density
+            self._foreseen = ()
             self._show_again()
 
     def show_plan(self, plan: PlanPreview | None) -> None:
@@ -242,6 +244,7 @@ class PageView(PageCanvas):
             self._describe_focus()
             return
         self._open(after.tune)
+        self._foreseen = ()
         self._found = ()
         self._played = ""
         self._anchor = ""
@@ -275,8 +278,10 @@ class PageView(PageCanvas):
             bowings[active] = (state.shown, self._plan.bowing)
         told_from = self._comparison.reference
         reference = places.index(told_from) if told_from is not None else None
+        known = (*self.rows, *self._foreseen) if self._rows is None or self._rows.density is self._density else ()
+        self._foreseen = ()
         check = self._document.foresee
-        rows = make_rows(state.tune, bowings, active, reference, self._density, check, self._rows)
+        rows = make_rows(state.tune, bowings, active, reference, self._density, check, known)
         name = f"{len(places)} bowings" if len(places) > 1 else bowings[active][1].name
         name = name if self._plan is None else f"{name} – preview"
         self._show_rows(rows, heading_of(state.tune, name, LEGEND_HEIGHT if reference is not None else 0))
@@ -647,10 +652,10 @@ class PageView(PageCanvas):
     def _engrave_ahead(self, bowing: Bowing, index: int) -> None:
         assert self._page is not None
         here = self.rows[index].here
-        report = self._document.foresee(bowing)
-        accented(report.accents)
-        signs = bow_signs(here.tune, bowing, report.strokes, self._density)
-        pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, signs, index)
+        told_from, place = self.rows[index].told_from, self.rows[index].place
+        row = make_row(here.tune, place, bowing, told_from, self._density, self._document.foresee, self._foreseen)
+        self._foreseen = (row,)
+        pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, row.signs, index)
         self._painter.foresee(pictures, self._scale, self.devicePixelRatioF())
 
     # ------------------------------------------------------------------------------------------------- painting

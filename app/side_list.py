@@ -159,7 +159,6 @@ class SideList(QWidget):
     def _show_report(self) -> None:
         state = self._document.state
         report = self._document.report() if state is not None else None
-        self.totals.show_report(report)
         self._show_totals()
         self.accents.setVisible(state is not None)
         if state is not None:
@@ -178,7 +177,10 @@ class SideList(QWidget):
 
     def _show_totals(self) -> None:
         """The totals of the shown bowing, or in a table those of all that are compared."""
-        self.totals.setVisible(self._document.state is not None and not self._comparison.runs)
+        state, runs = self._document.state, self._comparison.runs
+        if not runs:
+            self.totals.show_report(self._document.report() if state is not None else None)
+        self.totals.setVisible(state is not None and not runs)
         self.table.show_totals()
 
     def _fit_rows(self) -> None:

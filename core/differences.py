@@ -4,10 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from typing import TypeVar
 
 from core.bowing import Bow, Bowing, Join, Signs
 from core.strokes import Strokes
 from core.tune import Tune
+
+V = TypeVar("V")
+N = TypeVar("N")
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,23 +44,31 @@ def differences(
     Returns:
         Differences by note id, in written order; notes that do not differ are left out.
     """
-    joins = _changed(bowing.joins, other.joins)
-    signs = _changed(bowing.signs, other.signs)
-    bows, other_bows = strokes.bows, other_strokes.bows
-    found = {}
-    for note in tune.sequence:
-        turned = not note.held and bows.get(note.id) != other_bows.get(note.id)
-        if turned or note.id in joins or note.id in signs:
-            found[note.id] = Difference(
-                (bowing.joins.get(note.id), other.joins.get(note.id)) if note.id in joins else None,
-                (bows.get(note.id, ()), other_bows.get(note.id, ())) if turned else None,
-                (bowing.signs_on(note.id), other.signs_on(note.id)) if note.id in signs else None,
-            )
-    return found
+    joins: dict[str, tuple[Join | None, Join | None]] = _changed(bowing.joins, other.joins, None)
+    signs: dict[str, tuple[Signs, Signs]] = _changed(bowing.signs, other.signs, Signs())
+    turned = _turned(tune, strokes, other_strokes)
+    notes = sorted({*joins, *turned, *signs}, key=tune.places.__getitem__)
+    return {note: Difference(joins.get(note), turned.get(note), signs.get(note)) for note in notes}
 
 
-def _changed(one: Mapping[str, object], other: Mapping[str, object]) -> set[str]:
-    """Keys whose values differ; a key that only one has counts."""
+def _changed(one: Mapping[str, V], other: Mapping[str, V], nothing: N) -> dict[str, tuple[V | N, V | N]]:
+    """The two values of each key that has another one in either, ``nothing`` for none."""
     if one is other:
-        return set()
-    return {key for key in (*one, *other) if one.get(key) != other.get(key)}
+        return {}
+    here, there = dict(one), dict(other)
+    pairs = ((key, here.get(key, nothing), there.get(key, nothing)) for key in here.keys() | there.keys())
+    return {key: (was, now) for key, was, now in pairs if was != now}
+
+
+def _turned(tune: Tune, strokes: Strokes, other: Strokes) -> dict[str, tuple[tuple[Bow, ...], tuple[Bow, ...]]]:
+    """The directions of each struck note that goes another way on some pass; most bars are told to be alike at once."""
+    found = {}
+    for bar, here, there in zip(tune.bars, strokes.by_bar, other.by_bar, strict=True):
+        if all(one.bows == two.bows for one, two in zip(here, there, strict=True)):
+            continue
+        notes = (note for note in bar.notes if not note.is_rest)
+        ways = (zip(*[visit.bows for visit in visits], strict=True) for visits in (here, there))
+        for note, one, two in zip(notes, *ways, strict=True):
+            if one != two and not note.held:
+                found[note.id] = one, two
+    return found

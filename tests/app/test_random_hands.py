@@ -95,7 +95,8 @@ def test_two_busy_hands_break_nothing_and_undo_leads_back(qtbot, window, dialogs
             QApplication.processEvents()
     state, end = document.state, document.state.lesson
     fresh = check_lesson(state.lesson, state.bowing)
-    assert window.side_list.totals.totals == fresh.totals
+    if not window.comparison.runs:
+        assert window.side_list.totals.totals == fresh.totals
     assert window.side_list.model.findings == fresh.findings
     assert set(window.page.signs) <= set(state.tune.places)
     steps_done = document.stack.index()
