@@ -9,7 +9,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, QTimer, Signal
-from PySide6.QtGui import QColor, QPainter, QPaintEvent, QRegion
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.accent_strip import Accented, Place, place_at, place_x
@@ -142,8 +142,12 @@ class PageCanvas(QWidget):
         if before is None or len(before.rows) != len(rows.rows) or before.reference != rows.reference:
             self.update()
         else:
-            changed = {index for index, row in enumerate(rows.rows) if row is not before.rows[index]}
-            self._update_rows(*changed, before.active, rows.active)
+            pairs = list(enumerate(zip(rows.rows, before.rows, strict=True)))
+            self._update_lanes(*(index for index, (now, was) in pairs if now is not was))
+            self._update_rows(
+                *(index for index, (now, was) in pairs if now.here is not was.here or now.signs is not was.signs),
+                *({before.active, rows.active} if before.active != rows.active else ()),
+            )
 
     def _marks(self, index: int) -> Marks:
         """What is marked on the lines of a row."""
@@ -326,6 +330,16 @@ class PageCanvas(QWidget):
             for placed in (layout.lines[line] for line in layout.lines_between(top, bottom)):
                 self.update(self._to_rect(Box(0, placed.top, layout.width, placed.bottom)).toAlignedRect())
 
+    def _update_lanes(self, *indexes: int) -> None:
+        """Have what tells some rows from the reference painted anew."""
+        assert self._page is not None
+        top, bottom = self._on_page(self._strip())
+        for layout in (self._page.layouts[index] for index in indexes):
+            for placed in (layout.lines[line] for line in layout.lines_between(top, bottom)):
+                if placed.lane is not None:
+                    lane = self._to_rect(Box(0, placed.foot, layout.width, placed.bottom)).toAlignedRect()
+                    self.update(lane.adjusted(0, 1, 0, 0))  # nothing of the strip over it
+
     def _is_in_sight(self, note_ids: tuple[str, ...]) -> bool:
         assert self._page is not None
         lines = self._layout.lines_between(*self._on_page(self._strip()))
@@ -350,19 +364,20 @@ class PageCanvas(QWidget):
             if self._page is None or self._heading is None or self._rows is None:
                 return
             painter.translate(self._origin)
-            bands = [Band(self._lines_touched(row, event.region()), self._marks(row)) for row in range(len(self.rows))]
+            strips = [self._on_page(rect) for rect in event.region()]
+            bands = [Band(self._lines_touched(row, strips), self._marks(row)) for row in range(len(self.rows))]
+            music = [Band(_with_music_in(band.lines, strips), band.marks) for band in bands]
             painter.save()
-            self._painter.paint(painter, self._page, self._heading, bands, self._scale, self.devicePixelRatioF())
+            self._painter.paint(painter, self._page, self._heading, music, self._scale, self.devicePixelRatioF())
             painter.restore()
             if self._rows.reference is not None:
                 self._paint_comparison(painter, self._rows, bands, strip)
             self._paint_over(painter, bands)
 
-    def _lines_touched(self, index: int, region: QRegion) -> list[PlacedLine]:
-        """The lines of a row that reach into a region of this widget."""
+    def _lines_touched(self, index: int, strips: Sequence[tuple[float, float]]) -> list[PlacedLine]:
+        """The lines of a row that reach into strips of the page, each from its top to its bottom."""
         assert self._page is not None
         layout = self._page.layouts[index]
-        strips = [self._on_page(rect) for rect in region]
         return [
             placed for placed in layout.lines if any(placed.bottom > top and placed.top < end for top, end in strips)
         ]
@@ -382,3 +397,8 @@ class PageCanvas(QWidget):
             paint_names(painter, row, band.lines, layout.width, theme, active=active, reference=reference)
             paint_differences(painter, row, band.lines, theme)
         painter.restore()
+
+
+def _with_music_in(lines: Sequence[PlacedLine], strips: Sequence[tuple[float, float]]) -> list[PlacedLine]:
+    """Those of some lines whose music, not only what is told under it, reaches into strips of the page."""
+    return [placed for placed in lines if any(placed.foot > top and placed.top < end for top, end in strips)]

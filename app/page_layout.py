@@ -83,6 +83,11 @@ class PlacedLine:
     name: float | None = None
     lane: float | None = None
 
+    @property
+    def foot(self) -> float:
+        """y under the music and its strip: where the differences begin, else the end of the band."""
+        return self.bottom if self.lane is None else self.lane - LANE_HEIGHT / 2
+
     def heads(self) -> dict[str, float]:
         """x of each note's head in the picture; empty while the line waits."""
         return {} if self.picture is None else {note_id: head.x for note_id, head in self.picture.heads.items()}

@@ -79,9 +79,10 @@ def make_row(
         check: Reports on a bowing.
         known: Rows of the same density that may be of this very bowing.
     """
-    old = next((row for row in known if row.here.tune is tune and row.here.bowing is bowing), None)
-    if old is None:  # the same by value was foreseen
-        old = next((row for row in known if row.here.tune is tune and row.here.bowing == bowing), None)
+    same = [row for row in known if row.here.tune is tune and row.here.bowing is bowing]
+    if not same:  # the same by value was foreseen
+        same = [row for row in known if row.here.tune is tune and row.here.bowing == bowing]
+    old = next((row for row in same if _is_told_from(row, told_from)), same[0] if same else None)
     if old is None:
         report = check(bowing)
         here = Here(tune, bowing, report.strokes)
@@ -91,7 +92,7 @@ def make_row(
         signs, accents = old.signs, old.accents
     if told_from is None:
         apart = NOTHING
-    elif old is not None and old.told_from is told_from:
+    elif old is not None and _is_told_from(old, told_from):
         apart = old.differences
     else:
         apart = differences(tune, bowing, here.strokes, told_from.bowing, told_from.strokes)
@@ -128,3 +129,10 @@ def make_rows(
         if index != reference:
             rows[index] = make_row(tune, place, bowing, told_from, density, check, known)
     return Rows(tuple(rows[index] for index in range(len(bowings))), active, reference, density)
+
+
+def _is_told_from(row: Row, reference: Here | None) -> bool:
+    """Whether the differences of a row are those from this reference, or from one that is the same by value."""
+    if row.told_from is None or reference is None or row.told_from is reference:
+        return row.told_from is reference
+    return row.told_from.strokes is reference.strokes and row.told_from.bowing == reference.bowing

@@ -654,9 +654,20 @@ class PageView(PageCanvas):
         here = self.rows[index].here
         told_from, place = self.rows[index].told_from, self.rows[index].place
         row = make_row(here.tune, place, bowing, told_from, self._density, self._document.foresee, self._foreseen)
-        self._foreseen = (row,)
+        self._foreseen = (row, *self._others_told_from(row, index))
         pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, row.signs, index)
         self._painter.foresee(pictures, self._scale, self.devicePixelRatioF())
+
+    def _others_told_from(self, row: Row, index: int) -> tuple[Row, ...]:
+        """The other rows as they would be told from this one in the place of the reference; none where it is not."""
+        if self._rows is None or index != self._rows.reference:
+            return ()
+        tune, check = row.here.tune, self._document.foresee
+        return tuple(
+            make_row(tune, other.place, other.here.bowing, row.here, self._density, check, self.rows)
+            for place, other in enumerate(self.rows)
+            if place != index
+        )
 
     # ------------------------------------------------------------------------------------------------- painting
 

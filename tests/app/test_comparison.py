@@ -6,6 +6,7 @@ from itertools import pairwise
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtGui import QImage
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QStyle, QStyleOptionViewItem
 
@@ -18,6 +19,7 @@ from core.bowing import Bow, Join, Mark, Ornament
 from core.lesson import Lesson, add_bowing
 from core.lesson_check import check_lesson
 from core.reading.abc import read_abc
+from tests.golden.approve import difference
 
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 LEFT = Qt.MouseButton.LeftButton
@@ -76,6 +78,12 @@ def active(window: MainWindow) -> str:
 
 def click(window: MainWindow, note: str, row: int, keys=Qt.KeyboardModifier.NoModifier) -> None:
     QTest.mouseClick(window.page, LEFT, keys, window.page.head_point(note, row))
+
+
+def grab_window(window: MainWindow) -> QImage:
+    """What stands on the screen now: nothing is painted for it."""
+    QApplication.processEvents()
+    return window.screen().grabWindow(window.winId()).toImage()
 
 
 def box_of_tick(window: MainWindow, row: int) -> QPoint:
@@ -313,12 +321,32 @@ def test_an_edit_paints_only_the_lines_of_its_bowing(comparing):
     click(comparing, "b0n4", 1)
     QApplication.processEvents()
     painted = []
-    plain = page._lines_touched
-    page._lines_touched = lambda index, region: painted.append((index, lines := plain(index, region))) or lines
+    plain = page._painter.paint
+    page._painter.paint = lambda *args: painted.append([bool(band.lines) for band in args[3]]) or plain(*args)
     QTest.keyClick(page, Qt.Key.Key_H)
     QApplication.processEvents()
-    page._lines_touched = plain
-    assert [index for index, lines in painted if lines] == [1]
+    assert painted == [[False, True]]
+    painted.clear()
+    comparing.document.show(0)
+    QApplication.processEvents()
+    painted.clear()
+    QTest.keyClick(page, Qt.Key.Key_H)  # of the reference: of the other only what is told of it
+    QApplication.processEvents()
+    del page._painter.paint
+    assert painted == [[True, False]]
+
+
+def test_what_is_painted_piece_by_piece_looks_as_if_painted_at_once(qtbot, three):
+    three.comparison.start()
+    page = three.page
+    qtbot.waitUntil(lambda: not page.waits)
+    for note, row in (("b0n4", 1), ("b0n1", 0), ("b1n4", 2), ("b2n4", 0), ("b0n1", 0)):
+        click(three, note, row)
+        QTest.qWait(100)  # the way back is worked out, and panes have settled
+        pieces = grab_window(three)
+        page.update()
+        QApplication.processEvents()
+        assert difference(pieces, grab_window(three)) == 0, (note, row)
 
 
 def test_what_is_not_edited_is_not_checked_again(comparing):
