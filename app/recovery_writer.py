@@ -1,7 +1,8 @@
 """Writes recovery copies in a process of its own, so that writing music takes no time from the window.
 
 Threads of one process share the interpreter: a copy written in a thread makes a click that falls into it wait. Here
-only the values are handed over. Where the process cannot be had, the thread that asks writes the copy itself.
+only the values are handed over, the tune only once, since no edit changes it. Where the process cannot be had, the
+thread that asks writes the copy itself.
 """
 
 from __future__ import annotations
@@ -10,10 +11,12 @@ import pickle
 import subprocess
 import sys
 from contextlib import suppress
+from dataclasses import replace
 from pathlib import Path
 
 from app.recovery_copy import Note, write_copy
 from core.lesson import Lesson
+from core.tune import Tune
 
 ROOT = Path(__file__).resolve().parent.parent
 SERVE = "import sys; sys.path.insert(0, sys.argv[1]); from app.recovery_writer import serve; serve()"
@@ -24,6 +27,7 @@ class RecoveryWriter:
 
     def __init__(self) -> None:
         self._process: subprocess.Popen[bytes] | None = None
+        self._tune: Tune | None = None  # the one that the process has
         self._works = not getattr(sys, "frozen", False)  # there the interpreter is the program itself
 
     @property
@@ -68,7 +72,7 @@ class RecoveryWriter:
         """End the process; nothing is left for it to do."""
         if self._process is None:
             return
-        process, self._process = self._process, None
+        process, self._process, self._tune = self._process, None, None
         process.kill()
         for pipe in (process.stdin, process.stdout):
             with suppress(OSError):
@@ -76,21 +80,25 @@ class RecoveryWriter:
         process.wait()
 
     def _ask(self, process: subprocess.Popen[bytes], path: Path, lesson: Lesson, note: Note) -> OSError | None:
-        pickle.dump((path, lesson, note), process.stdin, pickle.HIGHEST_PROTOCOL)
+        tune = None if lesson.tune is self._tune else lesson.tune
+        pickle.dump((path, tune, replace(lesson, tune=None), note), process.stdin, pickle.HIGHEST_PROTOCOL)
         process.stdin.flush()
+        self._tune = lesson.tune
         return pickle.load(process.stdout)
 
 
 def serve() -> None:
     """Write what comes on the standard input, and answer None or an OSError, until the input ends."""
     orders, answers = sys.stdin.buffer, sys.stdout.buffer
+    tune = None
     while True:
         try:
-            path, lesson, note = pickle.load(orders)
+            path, new_tune, lesson, note = pickle.load(orders)
         except EOFError:
             return  # the window has ended, whichever way
+        tune = new_tune or tune
         try:
-            write_copy(path, lesson, note)
+            write_copy(path, replace(lesson, tune=tune), note)
             answer = None
         except OSError as fault:
             answer = OSError(fault.errno, fault.strerror)

@@ -112,11 +112,14 @@ def test_a_note_of_another_make_is_refused(said: str):
         read_note(f"<?xml?>\n<?bowbench-recovery {said}?>\n".encode())
 
 
-def test_the_process_writes_copies(tmp_path: Path, four_bars: Lesson, writer: RecoveryWriter):
-    for edits in (1, 2):
-        writer.write(tmp_path / "a.musicxml", four_bars, replace(NOTE, edits=edits))
+def test_the_process_writes_copies_of_one_tune_and_of_another(
+    tmp_path: Path, four_bars: Lesson, with_pickup: Lesson, writer: RecoveryWriter
+):
+    renamed = replace(four_bars, bowings=(replace(four_bars.bowings[0], name="Renamed"),))
+    for edits, lesson in enumerate((four_bars, renamed, with_pickup, four_bars)):
+        writer.write(tmp_path / "a.musicxml", lesson, replace(NOTE, edits=edits))
         assert read_note((tmp_path / "a.musicxml").read_bytes()).edits == edits
-    assert read_path(tmp_path / "a.musicxml").lessons == (four_bars,)
+        assert read_path(tmp_path / "a.musicxml").lessons == (lesson,)
 
 
 def test_a_process_that_dies_loses_no_copy(tmp_path: Path, four_bars: Lesson, writer: RecoveryWriter):
