@@ -194,7 +194,6 @@ class PagePainter:
         painter.setPen(Qt.PenStyle.NoPen)
         for placed in placed_lines:
             self._paint_touched(painter, placed, marks.preview)
-            self._paint_played(painter, placed, marks.played)
             for box in _runs(placed, marks.selection):
                 painter.setBrush(self._inks.glow)
                 painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
@@ -204,6 +203,7 @@ class PagePainter:
                 painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
                 painter.setBrush(QColor(colour))  # a bar under the notes: seen without telling colours apart
                 painter.drawRect(QRectF(box.left, box.bottom + 40, box.width, 45))
+            self._paint_played(painter, placed, marks.played)
 
     def _paint_played(self, painter: QPainter, placed: PlacedLine, note_id: str) -> None:
         """A band behind the note that is heard, and a pointer under it."""
@@ -211,7 +211,7 @@ class PagePainter:
         if band is None:
             return
         rect = _rect(band)
-        painter.setBrush(mix(self._theme.tint, self._theme.paper, 0.4))
+        painter.setBrush(mix(self._theme.tint, self._theme.paper, 0.45))
         painter.drawRect(rect)
         painter.setBrush(self._inks.accent)
         middle, bottom = rect.center().x(), rect.bottom()

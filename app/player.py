@@ -145,6 +145,7 @@ class Player(QObject):
         first_bar = state.tune.bar_of[note_id] if note_id and not self._choice.plays_set else None
         self._first = recipe_of(self._programme, Step(), None, first_bar)
         self._plays = True
+        self._ask()
         self._look()
         self.changed.emit()
 

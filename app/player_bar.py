@@ -68,20 +68,19 @@ class PlayerBar(QFrame):
         self.close_button.setAccessibleName("Hide the player")
         self.words.setAccessibleName("What is heard now")
         self.words.setProperty("rank", "quiet")
-        self.words.setMinimumWidth(self.words.fontMetrics().horizontalAdvance("Bar 888, time 8"))
+        self.words.setMinimumWidth(self.words.fontMetrics().horizontalAdvance("Counting in: 8 "))
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # a long one widens nothing
         row = QHBoxLayout(self)
         row.setContentsMargins(10, 4, 8, 4)
         row.setSpacing(5)
-        bars, speed = QLabel("Bars"), QLabel("Speed")
+        bars = QLabel("Bars")
         bars.setBuddy(self.first)
-        speed.setBuddy(self.speed)
         for widget in (
-            self.play_button, self.round_button, bars, self.first, QLabel("–"), self.last, self.all_button, speed,
+            self.play_button, self.round_button, bars, self.first, QLabel("–"), self.last, self.all_button,
             self.speed, self.ladder_button, self.ladder_set, self.levels_button,
         ):  # fmt: skip
             row.addWidget(widget)
-        row.addWidget(self.bow, 3)
+        row.addWidget(self.bow, 5)
         row.addWidget(self.words, 2)
         row.addWidget(self.close_button)
         for button in self.findChildren(QToolButton):
@@ -154,7 +153,7 @@ class PlayerBar(QFrame):
         passage = moment.recipe.passage
         self.bow.show_bow(moment.bow, passage.reach.hair_cm)
         if moment.counted:
-            self._say(f"Counting in: {moment.counted}")
+            self._say(f"Counting in: {moment.counted}", counting=True)
             return
         bar = passage.tune.bars[moment.bar]
         words = f"Bar {bar.number}" if moment.pass_number == 1 else f"Bar {bar.number}, time {moment.pass_number}"
@@ -162,10 +161,10 @@ class PlayerBar(QFrame):
             words = f"{passage.tune.title or 'Untitled'}: {words[0].lower()}{words[1:]}"
         self._say(words)
 
-    def _say(self, words: str) -> None:
+    def _say(self, words: str, *, counting: bool = False) -> None:
         silence = self.player.silence
         if silence:
-            words = f"{words} (silent)" if words else silence
+            words = f"{words} (silent)" if words and not counting else words or silence
         if words != self.words.text():
             self.words.setText(words)
             self.words.setToolTip(silence)

@@ -25,7 +25,7 @@ class BowPicture(QWidget):
         self.setAccessibleName(NAME)
         self.setToolTip("Frog on the left, tip on the right; the upright line is the string")
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setMinimumWidth(96)
+        self.setMinimumWidth(110)
         self._theme = LIGHT
         self._moment: BowMoment | None = None
         self._hair_cm = 1.0
