@@ -28,6 +28,7 @@ from app.recovery_writer import RecoveryWriter
 REST_MS = 700
 LATEST_MS = 2000  # leaves three of five seconds for the writing on a busy machine
 STAND_BY_MS = 200  # after the first edit the process that writes is started, so that it waits for the first copy
+RETRY_MS = 5000  # after a copy that could not be written
 LOOK_MS = 100
 
 
@@ -196,6 +197,8 @@ class Recovery(QObject):
             try:
                 future.result()
             except OSError as fault:
+                if self._document.is_modified and not self._due.isActive():
+                    self._due.start(RETRY_MS)
                 if not self._has_failed:
                     self._has_failed = True
                     self.failed.emit(

@@ -135,6 +135,12 @@ def left_behind(folder: Path) -> list[Left]:
                 remove(left.path, left.hold)
             elif left is not None:
                 found.append(left)
+    for claim in folder.glob(f"*{HELD_SUFFIX}"):
+        if not claim.with_suffix(SUFFIX).exists():  # its window ended before the first copy stood
+            with suppress(OSError):
+                hold = Hold(claim)
+                hold.take()
+                hold.let_go()
     return sorted(found, key=lambda left: (left.lesson is not None, left.note.edited), reverse=True)
 
 

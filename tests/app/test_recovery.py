@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 
+import app.recovery
 import app.recovery_writer
 from app.document import Document
 from app.files import read_path, save_lesson
@@ -178,8 +179,18 @@ def test_a_copy_that_cannot_be_kept_is_told_once(qtbot, document, recovery, monk
     for place in range(2):
         edit(document, place)
         recovery.write_now()
-        settle(qtbot, recovery)
+        qtbot.waitUntil(lambda: not recovery._pending, timeout=20_000)
     assert told == ["No recovery copy of this lesson can be kept: the disk is full. Save it soon."]
+
+
+def test_a_copy_that_failed_is_tried_again_without_another_edit(qtbot, document, recovery, folder, monkeypatch):
+    monkeypatch.setattr(app.recovery, "RETRY_MS", 50)
+    folder.write_text("a file where the folder should be")
+    edit(document)
+    recovery.write_now()
+    qtbot.waitUntil(lambda: recovery._has_failed, timeout=20_000)
+    folder.unlink()
+    qtbot.waitUntil(lambda: copies(folder) == [document.state.lesson], timeout=20_000)
 
 
 def test_a_crash_between_saving_and_removing_is_no_offer(qtbot, document, recovery, folder, tmp_path):

@@ -77,6 +77,15 @@ def test_a_copy_that_is_as_its_file_is_by_now_goes(tmp_path: Path, four_bars: Le
     assert list((tmp_path / "r").iterdir()) == []
 
 
+def test_a_claim_that_never_got_its_copy_is_cleared(tmp_path: Path):
+    (tmp_path / "a.held").write_text("")
+    held = hold_of(tmp_path / "b.musicxml")
+    held.take()
+    assert left_behind(tmp_path) == []
+    assert [path.name for path in tmp_path.iterdir()] == ["b.held"]
+    held.let_go()
+
+
 def test_a_copy_tells_whether_its_file_has_changed_since(tmp_path: Path, four_bars: Lesson, with_pickup: Lesson):
     file = tmp_path / "saved.mxl"
     known = save_lesson(with_pickup, file)
