@@ -139,6 +139,7 @@ def main() -> None:
     clicks = int(sys.argv[1]) if len(sys.argv) > 1 else 400
     app = QApplication.instance() or QApplication([])
     with tempfile.TemporaryDirectory() as folder:
+        os.environ["XDG_DATA_HOME"] = folder  # recovery copies are kept meanwhile, as they are for a user
         window = MainWindow(Settings(Path(folder) / "settings.ini"))
         window.resize(1366, 768)
         window.show()
