@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt
-from PySide6.QtGui import QFont
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from app.comparison import Comparison
@@ -26,11 +26,15 @@ ROWS: tuple[tuple[str, Callable[[Report], str]], ...] = (
     ("Longest stroke", lambda report: f"{report.reach.longest_s:.1f} s"),
 )
 ROW_PAD = 6  # pixels over and under the words of a row
-LEAST_COLUMN = 4.5  # width in letters
+WIDEST_FIGURE = "100 %"
+NAME_LINES = 3
+MOST_LETTERS = 14  # of a name, side by side; what is longer is cut
+NO_CORNER = "QTableCornerButton::section { background: transparent; border: none; }"
+PLAIN = "QHeaderView::section { background: transparent; border: none; padding: 0 6px; }"
 
 
 class ComparisonModel(QAbstractTableModel):
-    """Names of the totals, then the figures of each bowing; views are told of the columns that differ and no others."""
+    """The figures of each bowing in a column; views are told of the columns that differ and of no others."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -53,42 +57,43 @@ class ComparisonModel(QAbstractTableModel):
         if len(columns) != len(before):
             self.endResetModel()
             return
-        for place, (was, now) in enumerate(zip(before, columns, strict=True), 1):
+        for place, (was, now) in enumerate(zip(before, columns, strict=True)):
             if was != now:
                 self.dataChanged.emit(self.index(0, place), self.index(len(ROWS) - 1, place))
         if heads != (self._names, active, reference) and columns:
-            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 1, len(columns))
+            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(columns) - 1)
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
         return 0 if parent.isValid() else len(ROWS)
 
     def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
-        return 0 if parent.isValid() else 1 + len(self._columns)
+        return 0 if parent.isValid() else len(self._columns)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        what, place = ROWS[index.row()][0], index.column() - 1
+        figure = self._columns[index.column()][index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
-            return what if place < 0 else self._columns[place][index.row()]
+            return figure
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return what if place < 0 else f"{self._names[place]}, {what.lower()}: {self._columns[place][index.row()]}"
-        if role == Qt.ItemDataRole.TextAlignmentRole and place >= 0:
+            return f"{self._names[index.column()]}, {ROWS[index.row()][0].lower()}: {figure}"
+        if role == Qt.ItemDataRole.TextAlignmentRole:
             return Qt.AlignmentFlag.AlignCenter
         return None
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        place = section - 1
-        if orientation is Qt.Orientation.Vertical or not 0 <= place < len(self._names):
-            return "" if role == Qt.ItemDataRole.DisplayRole else None
+        if orientation is Qt.Orientation.Vertical:
+            return ROWS[section][0] if role == Qt.ItemDataRole.DisplayRole else None
+        if section >= len(self._names):
+            return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return self._names[place]
+            return self._names[section]
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
-            worked_on = ", worked on" if place == self._active else ""
-            told_from = ", the others are told from it" if place == self._reference else ""
-            return f"{self._names[place]}{worked_on}{told_from}"
+            worked_on = ", worked on" if section == self._active else ""
+            told_from = ", the others are told from it" if section == self._reference else ""
+            return f"{self._names[section]}{worked_on}{told_from}"
         if role == Qt.ItemDataRole.FontRole:
             font = QFont()
-            font.setBold(place == self._active)
-            font.setItalic(place == self._reference)
+            font.setBold(section == self._active)
+            font.setItalic(section == self._reference)
             return font
         return None
 
@@ -111,13 +116,19 @@ class ComparisonTable(QTableView):
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        self.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideRight)
+        self.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideNone)
         self.horizontalHeader().setSectionsClickable(True)
         self.horizontalHeader().setHighlightSections(False)
         self.horizontalHeader().sectionClicked.connect(self._on_name_clicked)
         self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap)
         self.totals.modelReset.connect(self._fit)
-        self.verticalHeader().hide()
+        self.totals.headerDataChanged.connect(self._fit)
+        self.horizontalScrollBar().rangeChanged.connect(self._fit)
+        self.verticalHeader().setHighlightSections(False)
+        self.verticalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        self.verticalHeader().setStyleSheet(PLAIN)
+        self.setCornerButtonEnabled(False)
+        self.setStyleSheet(NO_CORNER)
         self._fit()
         self.hide()
 
@@ -131,6 +142,7 @@ class ComparisonTable(QTableView):
             reports = [self._document.report(place) for place in places]
             told_from = places.index(reference) if reference is not None else -1
             self.totals.show(names, reports, places.index(state.shown), told_from)
+            self.scrollTo(self.totals.index(0, places.index(state.shown)))
         self.setVisible(runs)
 
     def changeEvent(self, event: QEvent) -> None:
@@ -142,19 +154,21 @@ class ComparisonTable(QTableView):
         return QSize(super().sizeHint().width(), self.height())
 
     def _fit(self) -> None:
-        """Be as high as all rows, in letters of this size; give the names of the totals what they need."""
+        """Be as high as all rows, in letters of this size; and as wide as the words of the names."""
         letters = self.fontMetrics()
         line = letters.height() + ROW_PAD
         self.verticalHeader().setMinimumSectionSize(line)
         self.verticalHeader().setDefaultSectionSize(line)
         header = self.horizontalHeader()
-        header.setMinimumSectionSize(round(LEAST_COLUMN * letters.averageCharWidth()))
-        if header.count():
-            header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
-            header.resizeSection(0, max(letters.horizontalAdvance(what) for what, _ in ROWS) + 2 * ROW_PAD)
-        header.setFixedHeight(2 * letters.lineSpacing() + 2 * ROW_PAD)
-        self.setFixedHeight(header.height() + line * len(ROWS) + 2 * self.frameWidth())
+        bold = QFont(self.font())
+        bold.setBold(True)
+        words = [WIDEST_FIGURE, *(word for name in self.totals.figures for word in name.split())]
+        widest = max(QFontMetrics(bold).horizontalAdvance(word) for word in words)
+        header.setMinimumSectionSize(min(widest, MOST_LETTERS * letters.averageCharWidth()) + 2 * ROW_PAD)
+        header.setFixedHeight(NAME_LINES * letters.lineSpacing() + 2 * ROW_PAD)
+        bar = self.horizontalScrollBar()
+        scrolls = bar.sizeHint().height() if bar.maximum() > 0 else 0
+        self.setFixedHeight(scrolls + header.height() + line * len(ROWS) + 2 * self.frameWidth())
 
     def _on_name_clicked(self, column: int) -> None:
-        if column > 0:
-            self._document.show(self._comparison.places[column - 1])
+        self._document.show(self._comparison.places[column])
