@@ -760,8 +760,8 @@ class MainWindow(QMainWindow):
             "under a note to accent that place in its bar, or to stop doing so.</p>"
             "<p><b>Bowings under one another.</b> An arch under a line: slurred here; a cut arch: slurred in the "
             "bowing told from; a dotted arch: slurred in one, hooked in the other. A full square: a sign more; an "
-            "empty one: a sign less; half full: another sign. A line with ticks: the bow goes the other way. Click a line to "
-            "work on its bowing; Up and Down go from bowing to bowing.</p>"
+            "empty one: a sign less; half full: another sign. A line with ticks: the bow goes the other way. "
+            "Click a line to work on its bowing; Up and Down go from bowing to bowing.</p>"
             "<p><b>Keys on the page.</b> Arrow keys, Home and End move the focus note; with Shift they select.</p>"
             f"<table>{''.join(rows)}</table>",
         )
