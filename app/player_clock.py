@@ -8,6 +8,8 @@ from app.player_device import MOST_REBUILT, MOST_SKIPPED_S, STALLED, STALLED_S, 
 from app.player_feed import Feed
 from core.sound.track import SAMPLES_A_SECOND
 
+STEP_S = 0.1  # a device may say so seldom what it plays
+
 Now = Callable[[], float]
 """Seconds of a clock that never goes back."""
 
@@ -27,11 +29,12 @@ class SoundClock:
         self._feed, self._devices, self._now = feed, devices, now
         self._base = feed.given
         self._opened: Opened | None = devices.open(feed)
-        self._seen, self._seen_at = self._base, now()
+        self._seen, self._seen_at = self._base, now()  # what the device said last that was new, and when
+        self._told = self._base
         self._rebuilt = 0
 
     def sample(self) -> int:
-        """The sample that the device plays now.
+        """The sample that the device plays now; between what it says, time goes on by the clock.
 
         Raises:
             NoSoundError: it does not go on, however often it is built anew.
@@ -49,7 +52,10 @@ class SoundClock:
             if self._rebuilt > MOST_REBUILT:
                 raise NoSoundError(STALLED)
             self.rebuild()
-        return self._seen
+        since = min(max(now - self._seen_at, 0.0), STEP_S) if self._seen > self._base else 0.0
+        going_on = min(self._seen + int(since * SAMPLES_A_SECOND), self._feed.given)
+        self._told = max(self._told, going_on)
+        return self._told
 
     def rebuild(self) -> None:
         """Open the default device anew and go on with what has not been heard.
@@ -59,6 +65,7 @@ class SoundClock:
         """
         self.close()
         self._base, self._seen_at = self._seen, self._now()
+        self._told = self._base
         self._opened = self._devices.open(self._feed)
 
     def close(self) -> None:

@@ -5,6 +5,8 @@ QtMultimedia needs a library of the system that may be missing, so it is loaded 
 
 from __future__ import annotations
 
+import os
+import socket
 from collections.abc import Callable
 from typing import Any, Protocol
 
@@ -16,6 +18,7 @@ from core.sound.track import SAMPLES_A_SECOND, Samples
 
 BUFFER_MS = 150  # what the device holds; the window may be busy for so long
 STALLED_S = 0.5
+ANSWERS_WITHIN_S = 0.2
 MOST_REBUILT = 3  # times in a row without a sample heard
 MOST_SKIPPED_S = 0.25  # a clock that slept for longer goes on where it fell asleep
 NO_DEVICE = "No sound device was found: the tune is played in silence."
@@ -99,6 +102,7 @@ class Devices(QObject):
         super().__init__(parent)
         self._multimedia: Any = None
         self._watched: Any = None
+        self._server: str | None = None  # the socket of a sound server that answered
 
     def open(self, feed: Feed) -> Opened:
         """Let the default device read a stream.
@@ -107,6 +111,8 @@ class Devices(QObject):
             NoSoundError: there is none, or no way to reach it.
         """
         multimedia = self._load()
+        if self._server is not None and not _answers(self._server):
+            raise NoSoundError("The sound server has ended: the tune is played in silence.")
         device = multimedia.QMediaDevices.defaultAudioOutput()
         if device.isNull():
             raise NoSoundError(NO_DEVICE)
@@ -114,7 +120,7 @@ class Devices(QObject):
         sink = multimedia.QAudioSink(device, form, self)
         sink.setBufferSize(SAMPLES_A_SECOND * BUFFER_MS // 1000 * frame_bytes)
         opened = Opened(sink, Pull(feed, pack, frame_bytes, self))
-        if sink.error() != multimedia.QAudio.Error.NoError:
+        if sink.error() in (multimedia.QAudio.Error.OpenError, multimedia.QAudio.Error.FatalError):
             opened.close()
             raise NoSoundError("The sound device cannot be opened: the tune is played in silence.")
         return opened
@@ -127,6 +133,8 @@ class Devices(QObject):
                 why = f"QtMultimedia cannot be loaded ({fault.msg})"
                 raise NoSoundError(f"The tune is played in silence: {why}.") from None
             self._multimedia = QtMultimedia
+            server = _server_socket()
+            self._server = server if server is not None and _answers(server) else None
             self._watched = QtMultimedia.QMediaDevices(self)
             self._watched.audioOutputsChanged.connect(self.changed)
         return self._multimedia
@@ -145,6 +153,31 @@ class Devices(QObject):
             if device.isFormatSupported(form):
                 return form, _spread(pack, channels), channels * size
         raise NoSoundError("The sound device takes no format of ours: the tune is played in silence.")
+
+
+def _server_socket() -> str | None:
+    """Where the sound server listens, if it is PulseAudio or speaks as it does.
+
+    Qt goes on offering its devices when the server has ended, and the process dies when one of them is opened then.
+    """
+    named = os.environ.get("PULSE_SERVER", "")
+    folder = os.environ.get("XDG_RUNTIME_DIR", "")
+    if named:
+        return named.removeprefix("unix:") if named.startswith(("unix:", "/")) else None
+    return f"{folder}/pulse/native" if folder else None
+
+
+def _answers(path: str) -> bool:
+    """Whether something listens at a socket of this computer."""
+    if not hasattr(socket, "AF_UNIX"):
+        return False
+    with socket.socket(socket.AF_UNIX, socket.SOCK_STREAM) as client:
+        client.settimeout(ANSWERS_WITHIN_S)
+        try:
+            client.connect(path)
+        except OSError:
+            return False
+    return True
 
 
 def _floats(samples: Samples) -> bytes:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import socket
 import sys
+import tempfile
 
 import numpy as np
 import pytest
 
 from app.player_clock import SilentClock, SoundClock
-from app.player_device import MOST_REBUILT, Devices, NoSoundError, Pull
+from app.player_device import MOST_REBUILT, Devices, NoSoundError, Pull, _answers, _server_socket
 from app.player_feed import Feed
 
 
@@ -105,3 +107,41 @@ def test_a_missing_library_is_one_sentence(feed, monkeypatch, qapp):
         Devices().open(feed)
     assert str(fault.value).startswith("The tune is played in silence: QtMultimedia cannot be loaded")
     assert "\n" not in str(fault.value)
+
+
+def test_between_what_the_device_says_time_goes_on_by_the_clock(feed, devices, hand):
+    clock = SoundClock(feed, devices, hand)
+    feed.read(30_000)  # the device has taken them
+    devices.sinks[0].heard.append(np.zeros(4410, np.float32))  # and says at once that it played these
+    assert clock.sample() == 4410
+    hand.seconds = 0.05
+    assert clock.sample() == 4410 + 2205
+    hand.seconds = 0.3  # it says nothing for so long that nobody knows
+    assert clock.sample() == 2 * 4410
+    devices.sinks[0].heard.append(np.zeros(4000, np.float32))
+    assert clock.sample() == 2 * 4410, "the mark goes back"
+
+
+def test_no_device_is_opened_when_the_sound_server_has_ended(feed, qapp):
+    with tempfile.TemporaryDirectory() as folder, socket.socket(socket.AF_UNIX) as server:
+        path = f"{folder}/native"
+        server.bind(path)
+        assert not _answers(path)
+        server.listen()
+        assert _answers(path)
+        devices = Devices()
+        devices._multimedia, devices._server = object(), path
+        server.close()
+        with pytest.raises(NoSoundError, match="The sound server has ended"):
+            devices.open(feed)
+
+
+@pytest.mark.parametrize(
+    ("named", "folder", "expected"),
+    [("unix:/run/a", "/run/b", "/run/a"), ("/run/a", "", "/run/a"), ("tcp:far", "/run/b", None),
+     ("", "/run/b", "/run/b/pulse/native"), ("", "", None)],
+)  # fmt: skip
+def test_the_sound_server_is_sought_where_its_settings_say(monkeypatch, named, folder, expected):
+    monkeypatch.setenv("PULSE_SERVER", named)
+    monkeypatch.setenv("XDG_RUNTIME_DIR", folder)
+    assert _server_socket() == expected
