@@ -12,7 +12,8 @@ from typing import NamedTuple
 
 from core.bowing import Bow
 from core.reach import ORDINARY, Move, Reach, ReachSettings, Span
-from core.sound.performance import Attack, Performance, Start
+from core.sound.attacks import Attack, Start
+from core.sound.performance import Performance
 from core.tempos import Pace
 from core.tune import Tempo
 

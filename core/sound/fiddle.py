@@ -13,8 +13,9 @@ from typing import NamedTuple
 import numpy as np
 
 from core.bowing import Bow
+from core.sound.attacks import Attack
 from core.sound.fiddle_bank import slid, sounding
-from core.sound.performance import Attack, Performance
+from core.sound.performance import Performance
 from core.sound.track import SAMPLES_A_SECOND, Clip, Samples, Track, db, sample_at, samples_between, track
 
 LEVEL_DB = 4.0  # of a plain down-bow, above the level of the recordings (-20 dB)
@@ -80,18 +81,30 @@ def _sound(bowed: _Bowed) -> Samples:
         end = min(voice.end + CROSSING // 2, total)
         length = end - begin
         attacked = not voice.begin
+        crossing = _crossing(min(CROSSING, length))
         if voice.slide:
             heard = slid(voice.key, length, voice.slide, min(SLIDE, length // 2), attacked=attacked)
+        elif attacked:
+            heard = sounding(voice.key, length, attacked=True)
         else:
-            heard = sounding(voice.key, length, attacked=attacked)
+            period = round(SAMPLES_A_SECOND / (440 * 2 ** ((voice.key - 69) / 12)))
+            heard = sounding(voice.key, length + period, attacked=False)
+            heard = heard[_in_phase(sound[begin : begin + len(crossing)], heard, crossing, period) :]
         heard = heard[:length] * voice.level
-        crossing = _crossing(min(CROSSING, length))
         if not attacked:
             heard[: len(crossing)] *= crossing
         if voice.end < total:
             heard[-len(crossing) :] *= crossing[::-1]
         sound[begin:end] += heard
     return sound * _envelope(bowed)
+
+
+def _in_phase(leaving: Samples, entering: Samples, crossing: Samples, period: int) -> int:
+    """How far into a note to enter, within a period, so that it adds most to the note that it takes over from.
+
+    Two notes a semitone apart could else all but cancel each other for the time of the crossing.
+    """
+    return int(np.correlate(entering[: len(leaving) + period - 1], leaving * crossing, "valid").argmax())
 
 
 @lru_cache(maxsize=64)

@@ -3,7 +3,7 @@
 The file is ``resources/sound/fiddle_bank.npz``; its licence and what stands in it are beside it.
 
 They speak slowly, as they were played: a tenth of a second until they are full. A fiddler who plays reels bites at
-once. So their beginning is levelled here, and how a note begins is left to the envelope of the bow.
+once. So they are levelled here, and how a note begins and goes on is left to the envelope of the bow.
 """
 
 from __future__ import annotations
@@ -23,7 +23,8 @@ from core.sound.track import SAMPLES_A_SECOND, Samples
 
 FULL_SCALE = 32_768
 WINDOW = 529  # samples in which a level is measured, 12 ms: two periods of the open G string
-SPOKEN = int(0.2 * SAMPLES_A_SECOND)  # behind it the level is as recorded
+SLOW_WINDOW = 1764  # behind the beginning, 40 ms
+SPOKEN = int(0.2 * SAMPLES_A_SECOND)  # where the beginning is over
 MOST_LIFT = 6.0
 BODY = int(0.35 * SAMPLES_A_SECOND)  # where a note that is not attacked enters
 KEPT_LENGTH = 16_384  # notes are worked out in multiples of it
@@ -65,22 +66,39 @@ def recording(number: int) -> Recording:
     with _bank() as bank:
         begin, end = map(int, bank["loops"][number])
         samples: Samples = (bank[f"sample_{bank['roots'][number]}"] / FULL_SCALE).astype(np.float32)
-    levelled, left_out = _levelled(samples[:end])
+    levelled, left_out = _levelled(samples[:end], begin)
     begin, end = begin - left_out, end - left_out
     return Recording(keys()[number], np.append(levelled, levelled[begin]), begin, end)
 
 
-def _levelled(samples: Samples) -> tuple[Samples, int]:
-    """With a beginning as loud as the rest; and how many samples were left out because they are too soft for it."""
-    power = np.convolve(np.pad(samples[: SPOKEN + WINDOW].astype(float) ** 2, WINDOW // 2, mode="reflect"),
-                        np.hanning(WINDOW) / np.hanning(WINDOW).sum(), "valid")[:SPOKEN]  # fmt: skip
-    full = np.sqrt((samples[SPOKEN:].astype(float) ** 2).mean())
-    lift = np.minimum(full / np.sqrt(power + 1e-12), MOST_LIFT)
-    share = np.linspace(1, 0, SPOKEN)  # less and less towards the end, so that nothing steps
-    levelled = samples.copy()
-    levelled[:SPOKEN] *= (lift**share).astype(np.float32)
+def _levelled(samples: Samples, loop_begin: int) -> tuple[Samples, int]:
+    """As loud at its beginning, and all along, as in the mean; and how many samples were too soft and left out.
+
+    Args:
+        samples: Up to the end of the loop.
+        loop_begin: Where the loop begins, which sounds on behind its end.
+    """
+    full = float(np.sqrt((samples[SPOKEN:].astype(float) ** 2).mean()))
+    round_again = np.concatenate([samples, samples[loop_begin : loop_begin + SLOW_WINDOW]])
+    quick = full / _levels(samples[: SPOKEN + WINDOW], WINDOW)[:SPOKEN]
+    slow = full / _levels(round_again, SLOW_WINDOW)[: len(samples)]
+    share = np.linspace(1, 0, SPOKEN)  # less and less quick, so that nothing steps
+    lift = slow
+    lift[:SPOKEN] = quick**share * slow[:SPOKEN] ** (1 - share)
+    lift = np.minimum(lift, MOST_LIFT)
     left_out = int((lift < MOST_LIFT).argmax())
-    return levelled[left_out:], left_out
+    return (samples * lift).astype(np.float32)[left_out:], left_out
+
+
+def _levels(samples: Samples, window: int) -> NDArray[np.float64]:
+    """Root mean square around each sample, in windows without edges."""
+    power = np.pad(samples.astype(float) ** 2, window, mode="reflect")
+    for width in (window // 2, window - window // 2):  # two boxes make a triangle
+        sums = np.concatenate([[0.0], np.cumsum(power)])
+        power = (sums[width:] - sums[:-width]) / width
+    first = (len(power) - len(samples)) // 2
+    levels: NDArray[np.float64] = np.sqrt(np.maximum(power[first : first + len(samples)], 0) + 1e-12)
+    return levels
 
 
 def sounding(key: int, length: int, *, attacked: bool) -> Samples:

@@ -15,7 +15,8 @@ from typing import NamedTuple
 
 from mido import Message, MetaMessage, MidiFile, MidiTrack
 
-from core.sound.performance import Attack, Performance
+from core.sound.attacks import Attack
+from core.sound.performance import Performance
 from core.sound.tags import Tags
 from core.tune import Key, Meter
 

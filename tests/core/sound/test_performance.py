@@ -1,5 +1,6 @@
 from dataclasses import replace
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 from hypothesis import given, settings
@@ -8,8 +9,9 @@ from immutabledict import immutabledict
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Articulation, Bow, Grace, Ornament, Signs
+from core.sound.attacks import Start
 from core.sound.loops import excerpt
-from core.sound.performance import PLAIN, Manner, Performance, Start, perform
+from core.sound.performance import PLAIN, Manner, Performance, perform
 from core.strokes import work_out
 from core.tempos import pace
 from core.tune import Pitch, Tempo
@@ -86,6 +88,12 @@ def test_a_bowed_triplet_is_three_strokes_that_end_as_they_began():
     assert {attack.tones[0].keys for attack in found.attacks[:3]} == {(69,)}
 
 
+def test_a_staccato_bowed_triplet_is_stopped_in_each_of_its_parts():
+    signs = Signs(ornaments=(Ornament.BOWED_TRIPLET,), articulations=(Articulation.STACCATO,))
+    parts = played("A6B2|", signs={"b0n1": signs}).attacks[:3]
+    assert [float(part.sounds_until) for part in parts] == [0.25, 0.75, 1.25]
+
+
 @pytest.mark.parametrize(
     ("ornament", "keys"),
     [
@@ -112,7 +120,7 @@ def test_a_trill_is_even_and_ends_on_its_note():
     (first, _) = played("A4 B4|", signs={"b0n1": Signs(ornaments=(Ornament.TRILL,))}).attacks
     assert first.tones[0].keys == first.tones[-1].keys == (69,)
     assert {tone.keys for tone in first.tones[1::2]} == {(71,)}
-    steps = {after.begin - before.begin for before, after in zip(first.tones, first.tones[1:], strict=False)}
+    steps = {after.begin - before.begin for before, after in pairwise(first.tones)}
     assert len(steps) == 1
 
 
@@ -241,7 +249,7 @@ def test_any_bowing_is_played_in_time(data, tune, count_in, speed):
     attacked = [attack.begin for attack in found.attacks]
     assert set(written) <= set(attacked)  # every stroke and every hooked note has its attack, at the written time
     assert attacked == sorted(set(attacked))
-    for attack, after in zip(found.attacks, [*found.attacks[1:], None], strict=True):
+    for attack, after in pairwise([*found.attacks, None]):
         assert attack.begin == attack.tones[0].begin < attack.sounds_until <= attack.end
         assert [tone.begin for tone in attack.tones] == sorted({tone.begin for tone in attack.tones})
         assert attack.tones[-1].begin < attack.sounds_until
