@@ -18,7 +18,7 @@ from core.sound.track import SAMPLES_A_SECOND, Samples, Track, db, sample_at
 
 TAIL = round(0.8 * SAMPLES_A_SECOND)  # samples in which the last notes die away
 BLOCK = 65_536  # samples that files are written in
-KNEE = np.float32(0.7)  # louder samples are bent, so that none reaches full scale
+KNEE, CEILING = np.float32(0.7), np.float32(0.99)  # samples beyond the knee are bent, so that none passes the ceiling
 
 
 class Part(Enum):
@@ -88,6 +88,6 @@ def _limited(heard: Samples) -> Samples:
     """Loud samples bent towards full scale, each by itself, so that blocks need to know nothing of each other."""
     over = np.abs(heard) > KNEE
     if over.any():
-        rest = 1 - KNEE
+        rest = CEILING - KNEE
         heard[over] = np.sign(heard[over]) * (KNEE + rest * np.tanh((np.abs(heard[over]) - KNEE) / rest))
     return heard

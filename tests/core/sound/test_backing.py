@@ -177,7 +177,7 @@ def test_parts_can_be_left_out_and_turned_down():
 def test_nothing_reaches_full_scale():
     playing = chorded(*["C13"] * 2, text="LALBLcLdLeLfLgLa|")
     sound = mix(playing, back(playing), dict.fromkeys(Part, 12.0)).render(0, 200_000)
-    assert 0.9 < np.abs(sound).max() < 1
+    assert 0.9 < np.abs(sound).max() <= 0.99
 
 
 def test_clicks_stand_on_the_beats():
