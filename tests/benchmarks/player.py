@@ -73,6 +73,7 @@ def open_window(folder: str, count_in: int) -> MainWindow:
     file.write_text(TUNE)
     window.open_path(file)
     window.page.setFocus()
+    QTest.qWaitForWindowActive(window)
     window.playing.player.choose(count_in=count_in)
     return window
 
