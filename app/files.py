@@ -141,7 +141,11 @@ def save_over(lesson: Lesson, path: Path, known: Imprint | None, *, set_aside: b
             if not set_aside:
                 raise ChangedFileError(f"{path.name} has been changed since this lesson was read from it.")
             aside = keep_aside(path)
-            return Saved(save_lesson(lesson, path), aside)
+            try:
+                return Saved(save_lesson(lesson, path), aside)
+            except FileError:
+                aside.unlink(missing_ok=True)  # it still stands where it stood
+                raise
     except (OSError, ValueError) as fault:
         raise FileError(f"{path.name} cannot be saved: {why(fault, writing=True)}.") from fault
 

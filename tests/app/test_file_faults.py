@@ -243,6 +243,22 @@ def test_what_cannot_be_kept_aside_is_not_overwritten(tmp_path: Path, four_bars:
     assert everything(tmp_path) == {"a.musicxml": b"other"}
 
 
+def test_a_save_that_fails_behind_keeping_aside_leaves_everything_as_it_was(tmp_path: Path, four_bars, monkeypatch):
+    target = tmp_path / "a.musicxml"
+    target.write_bytes(b"other")
+    real = Path.replace
+
+    def in_use(part: Path, at: Path) -> Path:
+        if at == target:
+            raise OSError(errno.EBUSY, "")
+        return real(part, at)
+
+    monkeypatch.setattr(Path, "replace", in_use)
+    with pytest.raises(FileError, match="another program has it in use"):
+        save_over(four_bars, target, None, set_aside=True)
+    assert everything(tmp_path) == {"a.musicxml": b"other"}
+
+
 def test_a_copy_kept_aside_that_fails_leaves_no_empty_file(tmp_path: Path, monkeypatch):
     (tmp_path / "a").write_bytes(b"other")
 
