@@ -144,7 +144,7 @@ class TestRemembering:
         gone = str(tmp_path / "gone.abc")
         names = [EntryName(gone), EntryName(str(book), 9), EntryName(str(book), 1), EntryName(gone, 2)]
         lost = sets.recall(names, read_path)
-        assert lost == ["gone.abc cannot be opened: no such file or directory.", f"{book}: no tune 9; there is 1, 2."]
+        assert lost == ["gone.abc cannot be opened: there is no such file.", f"{book}: no tune 9; there is 1, 2."]
         assert titles(sets) == ["Even"]
 
     def test_a_file_is_read_once(self, sets, book) -> None:

@@ -305,7 +305,7 @@ def test_a_tune_that_is_gone_is_told_and_remembered_until_the_set_changes(
     qtbot.addWidget(again)
     again.show()
     again.show_set()
-    assert again.set_window.notice.lines == ("book.abc cannot be opened: no such file or directory.",)
+    assert again.set_window.notice.lines == ("book.abc cannot be opened: there is no such file.",)
     assert settings.set_names == names
 
 
