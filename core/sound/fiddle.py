@@ -18,7 +18,7 @@ from core.sound.fiddle_bank import slid, sounding
 from core.sound.performance import Performance
 from core.sound.track import SAMPLES_A_SECOND, Clip, Samples, Track, db, sample_at, samples_between, track
 
-LEVEL_DB = 4.0  # of a plain down-bow, above the level of the recordings (-20 dB)
+LEVEL_DB = 2.0  # of a plain down-bow, above the level of the recordings (-20 dB)
 
 
 def _samples(seconds: float) -> int:

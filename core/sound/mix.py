@@ -36,7 +36,7 @@ Levels: TypeAlias = Mapping[Part, float]
 """Decibels above the usual level by part; a part that is not listed is off."""
 
 USUAL: immutabledict[Part, float] = immutabledict({Part.FIDDLE: 0.0, Part.BACKING: 0.0, Part.COUNT_IN: 0.0})
-BALANCE_DB = {Part.FIDDLE: 0.0, Part.BACKING: -6.0, Part.COUNT_IN: 0.0, Part.CLICK: -3.0}
+BALANCE_DB = {Part.FIDDLE: 0.0, Part.BACKING: -4.0, Part.COUNT_IN: -2.0, Part.CLICK: -5.0}
 """What the parts are at their usual level; by ear."""
 
 
