@@ -14,6 +14,7 @@ from core.sound.bow_place import BowMoment
 NAME = "Bow"
 WORDS = {Bow.DOWN: "down-bow", Bow.UP: "up-bow"}
 FROG, TIP = 12, 6  # pixels left and right of the hair
+ARROW = 10  # pixels
 SIGN = 22  # pixels right of the bow
 
 
@@ -79,10 +80,11 @@ class BowPicture(QWidget):
         out = not -0.005 <= share <= 1.005
         colour = QColor(self._theme.severities[Severity.WARNING] if out else self._theme.tint)
         x = left + min(max(share, 0.0), 1.0) * (right - left)
-        done = left if moment.bow is Bow.DOWN else right  # the end that it comes from
-        if moment.moving:
-            painter.setPen(QPen(colour, 3))
-            painter.drawLine(QPointF(done, middle), QPointF(x, middle))
+        if moment.moving:  # an arrow along the hair
+            ahead = ARROW if moment.bow is Bow.DOWN else -ARROW
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(colour)
+            painter.drawPolygon([QPointF(x + ahead, middle), QPointF(x, middle - 5), QPointF(x, middle + 5)])
         painter.setPen(QPen(colour, 3))
         painter.drawLine(QPointF(x, middle - 9), QPointF(x, middle + 8))
         painter.setPen(QPen(QColor(self._theme.text), 2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))

@@ -19,10 +19,14 @@ from PySide6.QtWidgets import QApplication
 from app.accent_chooser import own_places
 from app.fonts import load_fonts
 from app.main_window import MainWindow
+from app.player import bars_numbered
+from app.player_programme import Passage, Recipe, Step
+from app.player_take import make_take
 from app.settings import Look, Settings
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, Ornament
 from core.reading.abc import read_abc
+from core.sound.track import sample_at
 from tests.golden.approve import assert_approved
 
 HAND_ORNAMENTS = (Ornament.CUT, Ornament.ROLL, Ornament.TURN, Ornament.BOWED_TRIPLET)
@@ -225,3 +229,16 @@ def test_the_first_screen(qtbot, qapp, window, tmp_path):
     qtbot.waitExposed(empty)
     QTest.mouseMove(empty, QPoint(2, 2))
     assert_approved(picture_of(empty), "window-first")
+
+
+def test_the_player_under_the_page(window):
+    """Dark. In the player's bar bars 2 to 3 go round at 80 %; a band is behind note 2 of bar 2, on an up-bow."""
+    window.actions_by_name["look_dark"].trigger()
+    playing = window.playing
+    playing.show_bar(True)
+    playing.player.choose(bars=(2, 3), loops=True, speed=80)
+    state = window.document.state
+    passage = Passage(state.tune, state.bowing, bars_numbered(state.tune, (2, 3)), state.lesson.reach)
+    take = make_take(Recipe(Step(), passage, Fraction(8, 10)), playing.player.choice.heard)
+    playing.player.moved.emit(take.moment(sample_at(take.performance.second_of(0, Fraction(5, 4)))))
+    assert_approved(picture_of(window), "window-player")
