@@ -16,8 +16,8 @@ Three numbers judge a bowing, in this order, smaller is better; ``core.planner.s
 
 from __future__ import annotations
 
-from collections.abc import Collection
-from dataclasses import dataclass, replace
+from collections.abc import Collection, Hashable
+from dataclasses import dataclass, field, replace
 from enum import Enum
 from functools import cached_property
 from itertools import accumulate, pairwise
@@ -129,6 +129,7 @@ class Problem:
         bars: In written order; at least one.
         crossings: In the order in which they first happen, the way back to the start included.
         plan_changes: How often the planner itself changes the accent plan.
+        found: Tables worked out once for this problem and for the same one under other accents, by what they depend on.
     """
 
     tune: Tune
@@ -138,6 +139,7 @@ class Problem:
     bars: tuple[PlanBar, ...]
     crossings: tuple[Crossing, ...]
     plan_changes: int = 0
+    found: dict[Hashable, object] = field(default_factory=dict, compare=False, repr=False)
 
     @cached_property
     def run_into(self) -> frozenset[int]:

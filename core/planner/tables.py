@@ -113,6 +113,15 @@ def bar_table(problem: Problem, scale: Scale, bars: Sequence[int]) -> Table | No
     Returns:
         None where nothing satisfies what is fixed in these bars.
     """
+    key = (scale, tuple(bars), tuple(note.accented for note in problem.notes_of(bars[0])))
+    if key not in problem.found:
+        problem.found[key] = _bar_table(problem, scale, bars)
+    table = problem.found[key]
+    assert table is None or isinstance(table, Table)
+    return table
+
+
+def _bar_table(problem: Problem, scale: Scale, bars: Sequence[int]) -> Table | None:
     rhythm = _rhythm(problem, bars)
     prices = _prices(problem, scale, bars)
     if rhythm is None or None in prices.bows:
@@ -138,8 +147,12 @@ def lists_every_way(problem: Problem, bar: int) -> bool:
 
 def crossing_costs(problem: Problem, scale: Scale, crossing: Crossing, before: Table, after: Table) -> Costs:
     """What one crossing costs, all its times: last strokes of the one bar x first strokes of the other."""
-    joined, apart = boundary(problem, scale, crossing, before.ways.last, after.ways.first)
-    costs: Costs = np.minimum(joined, apart) * crossing.times
+    last, first = before.ways.last, after.ways.first
+    key = (scale, crossing, last, first, _first(problem, crossing.after).accented)
+    if key not in problem.found:
+        problem.found[key] = np.minimum(*boundary(problem, scale, crossing, last, first)) * crossing.times
+    costs = problem.found[key]
+    assert isinstance(costs, np.ndarray)
     return costs
 
 

@@ -67,7 +67,7 @@ class Rhythm(NamedTuple):
         return struck <= self.most_notes and sum(self.lengths[first:stop]) <= longest
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Ends:
     """The ways in which a first stroke can begin a bar, or a last stroke end it.
 
@@ -85,7 +85,7 @@ class Ends:
     whole: Flags
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Ways:
     """Ways of bowing a bar, one in each row; ways with the same ends stand together, those with early slurs first.
 
