@@ -6,5 +6,6 @@ set_up "[test]" $QT_PACKAGES poppler-utils
 if [ $# -eq 0 ]; then
     .venv/bin/ruff check app core tests || exit 1
     .venv/bin/mypy || exit 1
+    set -- -n auto --dist loadfile
 fi
 exec .venv/bin/python -m pytest -q "$@"

@@ -14,8 +14,8 @@ from core.bowing import Articulation, Bow, Grace, Mark, Ornament, Signs
 from core.engraving.bow_signs import MarkDensity
 from core.lesson import AS_WRITTEN, Lesson
 from core.reach import ReachSettings
-from core.sheet_plan import SheetPlan
 from core.reading.abc import read_abc
+from core.sheet_plan import SheetPlan
 from core.tune import ChordSymbol, Credit, Meter, Pitch, Tempo, Words
 from core.writing.abc_losses import abc_losses
 from tests.core.builders import bowed
