@@ -24,7 +24,7 @@ class Passage:
     Attributes:
         tune, bowing: What is played.
         bars: Indexes in ``tune.bars`` of its first and last bar, each bar played as on its first pass; None for the
-            whole tune in its playing order.
+            whole tune in its playing order, which is played too where that leaves all these bars out.
         reach: Bow and tempo.
     """
 
@@ -39,14 +39,16 @@ class Passage:
         Args:
             after: The stroke played before it, to which the whole tune goes on (rule B10); bars on their own are
                 bowed as in the tune.
-            first_bar: The bar, by index, with which it begins this time; None for its first.
+            first_bar: The bar, by index, with which it begins this time; its first where None or not among its bars.
         """
         if self.bars is not None:
             strokes = work_out(self.tune, self.bowing)
             first, last = self.bars
-            first = first if first_bar is None else max(first, first_bar)
-            visits = [place for place, visit in enumerate(strokes.order)
-                      if visit.pass_number == 1 and first <= visit.bar <= last]  # fmt: skip
+            if first_bar is not None and first <= first_bar <= last:
+                first = first_bar
+            visits = [
+                place for place, (bar, number) in enumerate(strokes.order) if number == 1 and first <= bar <= last
+            ]
             return excerpt(strokes, visits) if visits else strokes
         strokes = work_out(self.tune, self.bowing, after=after)
         if first_bar is None:
