@@ -276,7 +276,7 @@ def _moves(tune: Tune, bowing: Bowing, strokes: Strokes, seconds_a_quarter: floa
                 rested = False
             else:
                 quarters[-1] += length
-            if note_id in triplets:
+            if note_id in triplets and (starts or not tune.note(note_id).held):
                 third = length / 3
                 quarters[-1] -= 2 * third
                 begun += [(index, visit, not down, False), (index, visit, down, False)]

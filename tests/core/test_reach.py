@@ -152,3 +152,10 @@ def test_drift_at_two_speeds() -> None:
     moves = [Move(0, 0, True, 3.0, True), Move(1, 0, False, 1.0, False)]
     assert drift_cm(moves, 30, 30) == 60
     assert drift_cm(moves, 10, 30) == 0
+
+
+def test_a_bowed_triplet_on_a_held_note_turns_nothing():
+    tune, bowing = bowed("A2- A2 B4|")
+    signed = set_signs(bowing, tune.sequence[1].id, Signs(ornaments=(Ornament.BOWED_TRIPLET,)))
+    plain, with_triplet = (work_out_reach(tune, one, work_out(tune, one)).moves for one in (bowing, signed))
+    assert with_triplet == plain
