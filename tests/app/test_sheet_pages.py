@@ -88,6 +88,8 @@ def assert_all_in_place(sheet: Sheet) -> None:
         found = list(boxes(page))
         assert found, f"page {number} is empty"
         for place, box in enumerate(found):
+            if box.left == box.right:  # a text of soft hyphens alone shows nothing
+                continue
             inside = [
                 Box(x + margin, y + margin, x + width - margin, y + height - margin).grown(0.05, 0.05)
                 for x, y in corners

@@ -14,6 +14,7 @@ from core.errors import RefusedEditError
 from core.lesson import Lesson
 from core.sheet_plan import NoteSize, SheetKind, SheetPlan
 from tests.app.test_sheet_pages import assert_all_in_place
+from tests.core.builders import bowed
 from tests.property.strategies import lessons, sheet_plans
 
 pytestmark = pytest.mark.usefixtures("qapp")
@@ -32,6 +33,11 @@ def test_nothing_stands_where_it_should_not(lesson: Lesson, plan: SheetPlan, dri
     except RefusedEditError:
         return
     assert_all_in_place(sheet)
+
+
+def test_a_footer_that_shows_nothing_harms_nothing() -> None:
+    tune, bowing = bowed("A2 B2 c2 d2|")
+    assert_all_in_place(lay_out([Lesson(tune, (bowing,))], SheetPlan(SheetKind.CLASS, footer="\u00ad")))
 
 
 @FEW
