@@ -13,9 +13,9 @@ from app.files import FileError, lesson_path, save_lesson
 from app.notes_json import notes_json
 from core.accent_plan import AccentPlan
 from core.bowing import set_plan
-from core.check import check
 from core.lesson import Lesson, add_bowing
 from core.planner import Flow, Plan, PlannerSettings, RefusedPlanError, Score, alternatives, difference, work_out_plan
+from core.planner.counts import slur_count
 from core.reading import Reading
 from core.strokes import work_out
 
@@ -84,7 +84,7 @@ def _with(lesson: Lesson, plans: tuple[Plan, ...], options: argparse.Namespace) 
 def _plan_json(lesson: Lesson, plan: Plan) -> dict[str, object]:
     return {
         **plan.score._asdict(),
-        "slurs": check(lesson.tune, plan.bowing).totals.slurs,
+        "slurs": slur_count(lesson.tune, plan.bowing),
         "proven": plan.proven,
         "notes": notes_json(lesson.tune, plan.bowing, work_out(lesson.tune, plan.bowing)),
     }

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from core.accents import Accent, Met, weigh
 from core.bowing import Bowing
 from core.checks import words
+from core.planner.counts import retake_count, slur_count
 from core.planner.plan import Plan
 from core.strokes import Strokes, work_out
 from core.tune import Note, Tune
@@ -64,8 +65,8 @@ def difference(best: Plan, other: Plan) -> str:
     for name, number in (
         ("accent missed", other.score.missed - best.score.missed),
         ("thing broken", other.score.broken - best.score.broken),
-        ("slur", _slur_count(tune, other.bowing) - _slur_count(tune, best.bowing)),
-        ("retake", _retake_count(tune, other.bowing) - _retake_count(tune, best.bowing)),
+        ("slur", slur_count(tune, other.bowing) - slur_count(tune, best.bowing)),
+        ("retake", retake_count(tune, other.bowing) - retake_count(tune, best.bowing)),
     ):
         if number:
             told.append(_more(name, number))
@@ -149,25 +150,3 @@ def _effect(old: Sequence[Accent], new: Sequence[Accent]) -> list[str]:
     if driven == now or not attacked:
         return []
     return [f"drives {now} of {attacked} accents, not {driven}"]
-
-
-def _slur_count(tune: Tune, bowing: Bowing) -> int:
-    """Written strokes of two or more notes, ties counted once."""
-    return sum(
-        note_id in bowing.joins and (before is None or before.id not in bowing.joins)
-        for note_id in bowing.joins
-        for before in [_struck_before(tune, note_id)]
-    )
-
-
-def _struck_before(tune: Tune, note_id: str) -> Note | None:
-    """The note before, held notes passed over."""
-    note = tune.before(note_id)
-    while note is not None and note.held:
-        note = tune.before(note.id)
-    return note
-
-
-def _retake_count(tune: Tune, bowing: Bowing) -> int:
-    strokes = work_out(tune, bowing)
-    return sum(one.retake for one in strokes.played) + strokes.round_retake

@@ -207,7 +207,7 @@ def _refusal(problem: Problem, scale: Scale) -> RefusedPlanError:
     low, high = 0, len(problem.crossings)  # so many crossings can be satisfied; so many cannot
     while high - low > 1:
         middle = (low + high) // 2
-        some = replace(problem, crossings=problem.crossings[:middle])
+        some = replace(problem, crossings=problem.crossings[:middle], found={})  # tables depend on the crossings
         if solve(loose(some, scale), lambda: None).total == inf:
             high = middle
         else:

@@ -7,12 +7,11 @@ from dataclasses import dataclass
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing, set_plan
-from core.check import check
+from core.planner.counts import retake_count, slur_count
 from core.planner.phrase_plans import work_out_plan
 from core.planner.problem import STANDARD
 from core.planner.score import Score
 from core.planner.settings import PlannerSettings
-from core.strokes import work_out
 from core.tune import Tune
 
 COMPARED = (PlanKind.ON_BEAT, PlanKind.BACKBEAT, PlanKind.BY_PHRASE)
@@ -58,7 +57,6 @@ def suitability(
     found = []
     for kind in COMPARED:
         plan = work_out_plan(tune, set_plan(tune, bowing, AccentPlan(kind)), settings, keep=False, go_on=go_on)
-        strokes = work_out(tune, plan.bowing)
         equal = sum(
             before is not None and before.pitches == tune.note(note_id).pitches
             for note_id in plan.bowing.joins
@@ -70,9 +68,9 @@ def suitability(
                 plan=AccentPlan(kind),
                 score=plan.score,
                 proven=plan.proven,
-                slurs=check(tune, plan.bowing).totals.slurs,
+                slurs=slur_count(tune, plan.bowing),
                 equal_pitches=equal,
-                retakes=sum(one.retake for one in strokes.played) + strokes.round_retake,
+                retakes=retake_count(tune, plan.bowing),
                 changes=plan.problem.plan_changes,
             )
         )

@@ -13,11 +13,11 @@ from pathlib import Path
 
 from core.accent_plan import AccentPlan
 from core.bowing import set_plan
-from core.check import check
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
 from core.order import playing_order
 from core.planner import RefusedPlanError, work_out_plan
+from core.planner.counts import slur_count
 from core.reading import read_file
 from core.shelf.catalogue import Catalogue
 from core.shelf.figures import Figures, figures_of, put_figures
@@ -114,8 +114,7 @@ def plan_figures(lesson: Lesson, plan: AccentPlan) -> Figures:
     """
     tune = lesson.tune
     found = work_out_plan(tune, set_plan(tune, lesson.bowings[0], plan), keep=False)
-    slurs = check(tune, found.bowing).totals.slurs
-    return Figures(*found.score, slurs=slurs, playings=len(playing_order(tune)))
+    return Figures(*found.score, slurs=slur_count(tune, found.bowing), playings=len(playing_order(tune)))
 
 
 def _lessons(file: Path, problems: list[FileProblem]) -> tuple[Lesson, ...]:
