@@ -14,7 +14,7 @@ from weakref import WeakKeyDictionary
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QPainter, QPainterPath
 
-from app.painting import PRINT_INKS, Inks, glyph_path, paint_text, text_box
+from app.painting import PRINT_INKS, Inks, glyph_path, paint_text, text_box, texts_within
 from core.bowing import Bow
 from core.engraving.bow_signs import BowSign
 from core.engraving.glyphs import DOWN_BOW, UP_BOW, glyph_box
@@ -42,9 +42,7 @@ class Room(NamedTuple):
 FREE = Room(float("inf"), float("inf"))
 
 
-def paint_bow_signs(
-    painter: QPainter, picture: Picture, signs: Mapping[str, BowSign], inks: Inks = PRINT_INKS
-) -> None:
+def paint_bow_signs(painter: QPainter, picture: Picture, signs: Mapping[str, BowSign], inks: Inks = PRINT_INKS) -> None:
     """Paint the signs that stand in the picture's bow slots; a sign whose note has no slot is left out.
 
     Where passes differ there are two rows: the first pass next to the staff, the next one over it, and in front of
@@ -147,7 +145,7 @@ def _taken(picture: Picture) -> tuple[Box, ...]:
         shapes = [shape.box for shape in picture.shapes]
         known = _taken_places[picture] = (
             *(box for box in shapes if box.top < picture.staff_top),
-            *(text_box(text) for text in picture.texts),
+            *(text_box(text) for text in texts_within(picture)),
             *(slot.box() for slot in picture.bow_slots.values()),
         )
     return known

@@ -47,9 +47,7 @@ def run_pack(options: argparse.Namespace) -> int:
         return UNREADABLE if found.problems else WRONG_CALL
     on_terminal = sys.stderr.isatty()
     try:
-        report = make_pack(
-            found, options.out, options.only, options.jobs, _show if on_terminal else lambda _: None
-        )
+        report = make_pack(found, options.out, options.only, options.jobs, _show if on_terminal else lambda _: None)
     except PackFolderError as fault:
         _say(str(fault))
         return WRONG_CALL

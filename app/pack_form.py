@@ -101,9 +101,7 @@ class PackForm(QWidget):
         self.choose_folder.clicked.connect(self.ask_for_out)
         self.folder.textChanged.connect(self.changed)
         self.list.itemSelectionChanged.connect(self._enable)
-        QShortcut(
-            QKeySequence(Qt.Key.Key_Delete), self.list, self.remove, context=Qt.ShortcutContext.WidgetShortcut
-        )
+        QShortcut(QKeySequence(Qt.Key.Key_Delete), self.list, self.remove, context=Qt.ShortcutContext.WidgetShortcut)
         self._enable()
 
     def wish(self, on_page: Callable[[], Source]) -> PackWish:

@@ -145,9 +145,7 @@ class _Packing:
                 (source.key, () if looked is None else looked.lessons)
                 for source, looked in zip(self._sources, self._looked, strict=True)
             ]
-            unread = {
-                source.key for source, looked in zip(self._sources, self._looked, strict=True) if looked is None
-            }
+            unread = {source.key for source, looked in zip(self._sources, self._looked, strict=True) if looked is None}
             plan = plan_pack(
                 found, self._folder.manifest, self._folder.stands, lambda key: self._is_all and key not in unread
             )

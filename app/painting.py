@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 
 from PySide6.QtCore import QPointF, Qt
@@ -70,7 +70,7 @@ def paint_picture(
             painter.fillPath(path, colour)
         if shape.pen:
             painter.strokePath(path, _pen(shape.pen, shape.dash, shape.round_ends, colour.rgba()))
-    for text in picture.texts:
+    for text in texts_within(picture):
         paint_text(painter, text, colours.get(text.owner, inks.ink))
     painter.restore()
 
@@ -101,6 +101,24 @@ def _words(run: Run) -> tuple[tuple[float, str], ...]:
     """
     metrics = QFontMetricsF(page_font(run.music, run.bold, run.italic, FONT_PIXELS))
     return tuple((metrics.horizontalAdvance(run.text[: found.start()]), found[0]) for found in _WORD.finditer(run.text))
+
+
+def texts_within(picture: Picture) -> tuple[Text, ...]:
+    """Texts of a picture as they are painted: none reaches beyond its right edge.
+
+    The engraver sets words from their note on, however little of the line is left. Such a text is moved back, and
+    set smaller where the whole line does not hold it.
+    """
+    return tuple(
+        text if text_box(text).right <= picture.width else _moved_back(text, picture.width) for text in picture.texts
+    )
+
+
+def _moved_back(text: Text, width: float) -> Text:
+    box = text_box(text)
+    shrunk = min(width / (box.right - box.left), 1.0)
+    runs = tuple(replace(run, size=run.size * shrunk) for run in text.runs)
+    return replace(text, x=width, anchor=Anchor.END, runs=runs)
 
 
 def text_box(text: Text) -> Box:

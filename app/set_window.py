@@ -460,9 +460,7 @@ class SetWindow(QDialog):
         self.hinted.emit(f"Done: {remedy.label}.")
 
 
-def _search(
-    state: SetState, lessons: tuple[Lesson, ...], finding: SetFinding, dropped: Event
-) -> tuple[SetRemedy, ...]:
+def _search(state: SetState, lessons: tuple[Lesson, ...], finding: SetFinding, dropped: Event) -> tuple[SetRemedy, ...]:
     """Find remedies, or none at all once the search was dropped."""
 
     def judge(entry: int, bowing: Bowing) -> Report:

@@ -132,9 +132,7 @@ def test_the_mark_stands_where_the_line_leaves_the_hair():
 
 
 def test_the_caption_says_what_is_assumed_and_where_the_bow_runs_out(trace, document):
-    assert trace.caption.text() == (
-        "The bow stays on 65 cm of hair at 30 cm/s (half = 112, usual for this dance)."
-    )
+    assert trace.caption.text() == ("The bow stays on 65 cm of hair at 30 cm/s (half = 112, usual for this dance).")
     open_text(document, SLURS)
     assert trace.caption.text() == (
         "The bow runs out in bars 1–13 at 30 cm/s (quarter = 40, as the tune says); in bar 13 at any speeds of "
@@ -249,9 +247,7 @@ def test_the_stroke_under_the_pointer_is_said_in_words(trace, document):
     open_text(document, SLURS)
     view = trace.view
     place = view.point_of(3)
-    QApplication.sendEvent(
-        view.viewport(), QHelpEvent(QEvent.Type.ToolTip, place, view.viewport().mapToGlobal(place))
-    )
+    QApplication.sendEvent(view.viewport(), QHelpEvent(QEvent.Type.ToolTip, place, view.viewport().mapToGlobal(place)))
     assert QToolTip.text().startswith("Up-bow from the fourth note of bar 1: 0.75 s, from ")
     QToolTip.hideText()
 

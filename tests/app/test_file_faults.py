@@ -93,9 +93,7 @@ def test_a_fault_of_windows_is_known_by_its_own_number():
 def test_a_disk_that_takes_half_a_file_keeps_the_old_one(tmp_path: Path):
     target = tmp_path / "a.musicxml"
     target.write_bytes(b"old")
-    run = subprocess.run(
-        [sys.executable, "-c", SAVE_LIMITED, str(target)], capture_output=True, text=True, check=True
-    )
+    run = subprocess.run([sys.executable, "-c", SAVE_LIMITED, str(target)], capture_output=True, text=True, check=True)
     assert run.stdout == "a.musicxml cannot be saved: it is larger than a file may be there.\n"
     assert everything(tmp_path) == {"a.musicxml": b"old"}
 

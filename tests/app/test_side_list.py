@@ -59,9 +59,7 @@ def test_totals_follow_every_edit(side, document):
 
 
 def test_totals_are_said_in_words_too(side, document):
-    assert side.totals.accessibleDescription() == totals_sentence(
-        side.totals.totals, document.report().reach
-    )
+    assert side.totals.accessibleDescription() == totals_sentence(side.totals.totals, document.report().reach)
 
 
 def test_the_totals_sentence_holds_every_total():

@@ -28,9 +28,7 @@ def test_degrees_that_the_text_shows_are_not_printed_again() -> None:
 
 
 def test_a_text_that_is_no_chord_hides_its_root() -> None:
-    assert xml("?") == (
-        '<harmony><root><root-step text="">C</root-step></root><kind text="?">other</kind></harmony>'
-    )
+    assert xml("?") == ('<harmony><root><root-step text="">C</root-step></root><kind text="?">other</kind></harmony>')
 
 
 @pytest.mark.parametrize(

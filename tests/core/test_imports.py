@@ -8,9 +8,7 @@ from pathlib import Path
 import pytest
 
 TOP = Path(__file__).resolve().parents[2]
-CORE_MODULES = sorted(
-    ".".join(path.relative_to(TOP).with_suffix("").parts) for path in (TOP / "core").rglob("*.py")
-)
+CORE_MODULES = sorted(".".join(path.relative_to(TOP).with_suffix("").parts) for path in (TOP / "core").rglob("*.py"))
 
 
 def test_core_imports_with_qt_blocked():

@@ -80,9 +80,7 @@ class TestFindings:
         assert finding.bars == (0,)
 
     def test_a_retake_and_one_over_a_rest(self) -> None:
-        assert told(ODD, "v" + EVEN) == [
-            "“B” begins with a retake: “A” ends on a down-bow and it begins with another."
-        ]
+        assert told(ODD, "v" + EVEN) == ["“B” begins with a retake: “A” ends on a down-bow and it begins with another."]
         assert told("A4B4|c4d2ez|", "v" + EVEN) == [
             "“B” begins with a retake over a rest: “A” ends on a down-bow and it begins with another."
         ]
@@ -97,8 +95,7 @@ class TestFindings:
             "“B” begins up after “A”, every time, and is turned round to its end (alone it begins down)."
         )
         assert told(ODD, ODD, times=(1, 3))[:1] == [
-            "“B” begins up after “A”, the first and third time, and is turned round to its end "
-            "(alone it begins down)."
+            "“B” begins up after “A”, the first and third time, and is turned round to its end (alone it begins down)."
         ]
         assert len(told(ODD, ODD, times=(1, 3))) == 1
 

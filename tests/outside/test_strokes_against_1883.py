@@ -179,4 +179,3 @@ def marked_pickups() -> list[tuple[str, Tune, Bowing]]:
         if has_pickup(written) and first in bowing.marks:
             found.append((first, written, bowing))
     return found
-

@@ -75,9 +75,7 @@ legal_text = st.one_of(
     st.sampled_from(TEXTS),
     st.text(st.characters(exclude_categories=("Cs", "Cc"), exclude_characters="\ufffe\uffff"), min_size=1, max_size=12),
 )
-pitches = st.builds(
-    Pitch, st.integers(3, 6), st.sampled_from("ABCDEFG"), st.sampled_from((0, 0, 0, 0, 1, -1, 2, -2))
-)
+pitches = st.builds(Pitch, st.integers(3, 6), st.sampled_from("ABCDEFG"), st.sampled_from((0, 0, 0, 0, 1, -1, 2, -2)))
 chords_of_pitches = st.lists(pitches, min_size=1, max_size=2, unique_by=lambda pitch: pitch.midi).map(
     lambda found: tuple(sorted(found, key=lambda pitch: pitch.midi))
 )
@@ -158,9 +156,7 @@ def _notes(draw: st.DrawFn, bar: int, length: Fraction, before: Note | None) -> 
 
 
 @st.composite
-def _bars(
-    draw: st.DrawFn, number: int, notes: tuple[Note, ...], meter: Meter, key: Key, start: Fraction
-) -> Bar:
+def _bars(draw: st.DrawFn, number: int, notes: tuple[Note, ...], meter: Meter, key: Key, start: Fraction) -> Bar:
     rarely = st.integers(0, 7).map(lambda value: value == 0)
     length = notes[-1].at + notes[-1].length
     places = st.sampled_from([*(note.at for note in notes), length / 3, length])

@@ -99,8 +99,7 @@ class TestEndings:
         (finding,) = endings("|:A4B2c2|[1d4f4:|[2e4g4|]")
         assert finding.severity is Severity.NOTE
         assert finding.text == (
-            "The second ending (bar 3) begins down, the first (bar 2) up, "
-            "for its part comes round on the other bow."
+            "The second ending (bar 3) begins down, the first (bar 2) up, for its part comes round on the other bow."
         )
 
     def test_each_later_ending_is_held_against_the_first(self) -> None:

@@ -80,9 +80,7 @@ def test_trial_leaves_no_legal_way_out() -> None:
             continue
         count = len(problem.notes)
         every = {
-            Way(joined, bows)
-            for joined in product((True, False), repeat=count)
-            for bows in product(Bow, repeat=count)
+            Way(joined, bows) for joined in product((True, False), repeat=count) for bows in product(Bow, repeat=count)
         }
         found = list(legal_ways(problem))
         assert set(found) == {way for way in every if legal(problem, way)}

@@ -80,9 +80,7 @@ class TestDocument:
         assert xml(lesson, "identification/creator") == ['<creator type="composer">Ida Brook</creator>']
         assert xml(lesson, "identification/rights") == ["<rights>Free to all</rights>"]
         assert xml(lesson, "identification/source") == ["<source>Grey book</source>"]
-        fields = {
-            field.get("name"): field.text for field in tree(lesson).iterfind("identification/miscellaneous/*")
-        }
+        fields = {field.get("name"): field.text for field in tree(lesson).iterfind("identification/miscellaneous/*")}
         assert fields["bowbench:credit.origin"] == "Quillandale"
         assert fields["bowbench:credit.source"] == "Green book"
 
@@ -123,8 +121,7 @@ class TestNotes:
         lesson = typed("f2 f2|f2 f2|]")
         sharp = Pitch(5, "F", 1)
         bars = tuple(
-            replace(bar, notes=tuple(replace(note, pitches=(sharp,)) for note in bar.notes))
-            for bar in lesson.tune.bars
+            replace(bar, notes=tuple(replace(note, pitches=(sharp,)) for note in bar.notes)) for bar in lesson.tune.bars
         )
         lesson = replace(lesson, tune=replace(lesson.tune, bars=bars))
         assert [note.findtext("accidental") for note in tree(lesson).iter("note")] == ["sharp", None, "sharp", None]
