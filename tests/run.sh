@@ -5,6 +5,7 @@ cd "$(dirname "$0")/.." || exit 1
 set_up "[test]" $QT_PACKAGES poppler-utils
 if [ $# -eq 0 ]; then
     .venv/bin/ruff check app core tests || exit 1
+    .venv/bin/ruff format --check -q app core tests || exit 1
     .venv/bin/mypy || exit 1
     set -- -n auto --dist loadfile
 fi

@@ -6,7 +6,6 @@ import gc
 import sys
 import weakref
 from dataclasses import replace
-from fractions import Fraction
 
 import pytest
 from PySide6.QtGui import QColor, QPainter
@@ -18,8 +17,7 @@ from core.engraving.bow_signs import BowSign
 from core.engraving.engraver import Engraver
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line
-from core.engraving.picture import Picture
-from core.tune import Words
+from core.engraving.picture import Anchor, Picture, Run, Text
 from tests.app.pixels import SCALE, darkest, painted
 from tests.core.builders import bowed
 
@@ -109,14 +107,12 @@ def test_a_picture_is_let_go_with_its_paths() -> None:
     assert gone() is None
 
 
-@pytest.mark.parametrize(("text", "smaller"), [("lean on the last note", False), ("lean on it " * 12, True)])
-def test_words_at_the_end_of_a_line_stay_on_it(text: str, smaller: bool) -> None:
-    tune, bowing = bowed("A2 B2 c2 d2|")
-    bar = replace(tune.bars[0], words=(Words(Fraction(3), text, above=False),))
-    picture = Engraver().engrave(replace(tune, bars=(bar,)), bowing, Line(0, 1), {}, 6000)
-    as_engraved = next(words for words in picture.texts if words.kind is Kind.WORDS)
-    assert text_box(as_engraved).right > picture.width
-    painted_words = next(words for words in texts_within(picture) if words.kind is Kind.WORDS)
-    box = text_box(painted_words)
+@pytest.mark.parametrize(("text", "smaller"), [("lean on it", False), ("lean on it " * 12, True)])
+def test_a_text_that_begins_at_the_end_of_a_line_stays_on_it(picture: Picture, text: str, smaller: bool) -> None:
+    engraved = Text(picture.width - 50, 1662, Anchor.START, (Run(text, 405, italic=True),), Kind.WORDS)
+    assert text_box(engraved).right > picture.width
+    (*others, shown) = texts_within(replace(picture, texts=(*picture.texts, engraved)))
+    assert tuple(others) == picture.texts
+    box = text_box(shown)
     assert -0.5 < box.left < box.right < picture.width + 0.5
-    assert (painted_words.runs[0].size < as_engraved.runs[0].size) is smaller
+    assert (shown.runs[0].size < engraved.runs[0].size) is smaller
