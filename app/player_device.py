@@ -11,7 +11,7 @@ from collections.abc import Callable
 from typing import Any, Protocol
 
 import numpy as np
-from PySide6.QtCore import QIODevice, QObject, Signal
+from PySide6.QtCore import QIODevice, QLoggingCategory, QObject, Signal
 
 from app.player_feed import Feed
 from core.sound.track import SAMPLES_A_SECOND, Samples
@@ -21,6 +21,7 @@ STALLED_S = 0.5
 ANSWERS_WITHIN_S = 0.2
 MOST_REBUILT = 3  # times in a row without a sample heard
 MOST_SKIPPED_S = 0.25  # a clock that slept for longer goes on where it fell asleep
+QUIET = "qt.multimedia*=false"  # it tells of each library of the system that it would do without
 NO_DEVICE = "No sound device was found: the tune is played in silence."
 STALLED = "The sound device does not answer: the tune is played in silence."
 
@@ -127,6 +128,7 @@ class Devices(QObject):
 
     def _load(self) -> Any:
         if self._multimedia is None:
+            QLoggingCategory.setFilterRules(QUIET)
             try:
                 from PySide6 import QtMultimedia
             except ImportError as fault:

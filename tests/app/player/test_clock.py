@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import socket
+import subprocess
 import sys
 import tempfile
 
@@ -107,6 +108,14 @@ def test_a_missing_library_is_one_sentence(feed, monkeypatch, qapp):
         Devices().open(feed)
     assert str(fault.value).startswith("The tune is played in silence: QtMultimedia cannot be loaded")
     assert "\n" not in str(fault.value)
+
+
+def test_looking_for_a_device_fills_no_terminal():
+    ask = "from PySide6.QtWidgets import QApplication; app = QApplication([]); from app.player_device import Devices"
+    look = "Devices()._load(); from PySide6.QtMultimedia import QMediaDevices; QMediaDevices.audioOutputs()"
+    done = subprocess.run([sys.executable, "-c", f"{ask}; {look}"], capture_output=True, text=True, timeout=60)
+    assert done.returncode == 0
+    assert "qt.multimedia" not in done.stderr
 
 
 def test_between_what_the_device_says_time_goes_on_by_the_clock(feed, devices, hand):
