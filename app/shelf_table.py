@@ -137,6 +137,10 @@ class ShelfTable(QTableView):
             action.setCheckable(True)
             action.setChecked(current is not None and (current.status or NO_STATUS) == status)
         menu.addAction("&Tags…", lambda: self.edit_column(TAGS))
+        orders = menu.addMenu("Order &by")
+        for heading, order in COLUMNS:
+            if order:
+                orders.addAction(heading, lambda order=order: self.order_wanted.emit(order))
         menu.popup(place)
 
     def _set_status(self, status: str) -> None:

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QElapsedTimer, QEvent, QPoint, Qt
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QContextMenuEvent, QKeyEvent
 from PySide6.QtTest import QSignalSpy, QTest
 from PySide6.QtWidgets import QAbstractItemView, QApplication, QComboBox, QLineEdit, QWidget
 
@@ -191,6 +191,16 @@ def test_a_heading_puts_the_list_in_order(pane):
 
 
 # ------------------------------------------------------------------------------------------------------------ opening
+
+
+def test_the_menu_of_a_row_puts_the_list_in_order_too(pane):
+    pane.table.choose(0)
+    pane.table.contextMenuEvent(QContextMenuEvent(QContextMenuEvent.Reason.Keyboard, QPoint(0, 0), QPoint(0, 0)))
+    (orders,) = (a.menu() for a in QApplication.activePopupWidget().actions() if a.text() == "Order &by")
+    assert [action.text() for action in orders.actions()] == [heading for heading, order in COLUMNS if order]
+    next(action for action in orders.actions() if action.text() == "Key").trigger()
+    QApplication.activePopupWidget().close()
+    assert pane.filters.order == "key"
 
 
 def test_enter_in_the_search_line_opens_what_was_typed_though_it_is_not_listed_yet(pane):
