@@ -32,11 +32,14 @@ def read_file(data: bytes) -> Reading:
     Raises:
         UnreadableFileError: no tune can be read; the sentence says what was found and expected.
     """
-    from core.reading.abc import decode, read_abc  # each loads only what it needs
-    from core.reading.musicxml import read_musicxml, read_mxl
-
     if data[:4] == b"PK\x03\x04":
+        from core.reading.musicxml import read_mxl  # each kind loads only what it needs
+
         return read_mxl(data)
     if data.lstrip(b"\xef\xbb\xbf \t\r\n")[:1] == b"<" or data[:2] in (b"\xff\xfe", b"\xfe\xff"):
+        from core.reading.musicxml import read_musicxml
+
         return read_musicxml(data)
+    from core.reading.abc import decode, read_abc
+
     return read_abc(decode(data))
