@@ -32,6 +32,7 @@ _OPTIONS: dict[str, Any] = {
     "minLastJustification": 0,  # as wide as told, however few the notes
 }  # fmt: skip
 _LOOSE, _TIGHT = 0.18, 0.05  # verovio's spacingLinear: as a rule, and where a line would not fit
+_CLEAR = 1.0  # room behind bar lines where a new key or metre stands there, in half staff spaces
 _PAGE_HEIGHT = 6000  # more than any line needs
 MIN_WIDTH_UNITS = 4000
 LONE_BAR = Fraction(2, 5)  # of the width is what a line of one bar takes
@@ -142,6 +143,7 @@ class Engraver:
         return str(self._toolkit.renderToSVG(document.page))
 
     def _load(self, document: Document, options: Mapping[str, object]) -> None:
+        options = {"rightMarginRightBarLine": _CLEAR if document.changes else 0.0, **options}
         if self._options.items() & options.items() != options.items():
             self._options.update(options)
             self._toolkit.setOptions(self._options)

@@ -15,14 +15,13 @@ from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from itertools import pairwise
 from types import MappingProxyType
-from xml.sax.saxutils import escape, quoteattr
 
 from core.bowing import Articulation, Bowing, Grace, Join, Ornament, Signs
 from core.engraving.grace_room import GraceRoom
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line
+from core.engraving.signatures import changes, has_changes, key_signature, meter_signature, warning
 from core.engraving.skeleton import (
-    ACCIDENTALS,
     Printed,
     accidentals,
     attributes,
@@ -31,7 +30,8 @@ from core.engraving.skeleton import (
     spans,
     value,
 )
-from core.tune import SHARP_ORDER, Bar, BarLine, Key, Meter, Note, Pitch, Tempo, Tune, note_value
+from core.engraving.xml_text import escape, quoteattr
+from core.tune import Bar, BarLine, Note, Pitch, Tempo, Tune, note_value
 
 ARTICULATIONS = {  # articulation -> value of MEI's artic
     Articulation.ACCENT: "acc", Articulation.STRONG_ACCENT: "marc", Articulation.STACCATO: "stacc",
@@ -111,6 +111,7 @@ class Document:
         number: The bar number printed at the start of the line, or None.
         tempo: The tempo mark to print over the start of the line, notes as SMuFL characters, or "". It is not in the
             document, where it would push the chords up.
+        changes: A new key or metre stands behind one of the line's bar lines.
     """
 
     text: str
@@ -118,6 +119,7 @@ class Document:
     names: Mapping[str, Name]
     number: int | None
     tempo: str = ""
+    changes: bool = False
 
 
 def write_line(
@@ -156,6 +158,7 @@ def write_line(
         writer.names,
         number,
         _tempo(tune, line),
+        has_changes(tune, line),
     )
 
 
@@ -242,9 +245,9 @@ class _Writer:
 
     def score_definition(self, first: int) -> str:
         bar = self.tune.bars[first]
-        meter = _meter(bar.meter, shown=self._shows_meter(first))
+        meter = meter_signature(bar.meter, shown=self._shows_meter(first))
         return (
-            f'<scoreDef><staffGrp><staffDef n="1" lines="5"><clef shape="G" line="2"/>{_key(bar.key)}{meter}'
+            f'<scoreDef><staffGrp><staffDef n="1" lines="5"><clef shape="G" line="2"/>{key_signature(bar.key)}{meter}'
             "</staffDef></staffGrp></scoreDef>"
         )
 
@@ -265,21 +268,19 @@ class _Writer:
                 ending = ()
             if index in (self.line.first, self.line.stop):
                 yield "<pb/>"
-            if indexes.start < index < self.line.stop:  # beyond it, a change would be announced on the line
-                yield self._changes(bars[index - 1], bar)
+            if indexes.start < index < self.line.stop:
+                yield changes(bars[index - 1], bar)
             if bar.ending and not ending:
                 goes_on = index == self.line.first and index > 0 and bars[index - 1].ending == bar.ending
                 goes_on = goes_on and not bars[index - 1].ends_section
                 yield f"<ending n={quoteattr('' if goes_on else ending_text(bar.ending))}>"
                 ending = bar.ending
             yield self._measure(index, curves.get(index, []))
+            if index == self.line.stop - 1 and (warned := warning(self.tune, self.line)):
+                yield f"</ending>{warned}" if ending else warned
+                ending = ()
         if ending:
             yield "</ending>"
-
-    def _changes(self, before: Bar, bar: Bar) -> str:
-        key = _key(bar.key) if bar.key != before.key else ""
-        meter = _meter(bar.meter, shown=True) if bar.meter != before.meter else ""
-        return f"<scoreDef>{key}{meter}</scoreDef>" if key or meter else ""
 
     def _measure(self, index: int, curves: list[_Curve]) -> str:
         bar = self.tune.bars[index]
@@ -484,27 +485,6 @@ def _right(bar: Bar) -> str:
     if bar.repeats:
         return "rptend"
     return {BarLine.PLAIN: "single", BarLine.DOUBLE: "dbl", BarLine.FINAL: "end"}[bar.line]
-
-
-def _key(key: Key) -> str:
-    if not key.altered:
-        return f'<keySig sig="{abs(key.fifths) or ""}{"s" if key.fifths > 0 else "f" if key.fifths else "0"}"/>'
-    alters = key.alters()
-    order = [*SHARP_ORDER] if key.fifths >= 0 else [*reversed(SHARP_ORDER)]
-    signs = "".join(
-        f'<keyAccid pname="{step.lower()}" accid="{ACCIDENTALS[alters[step]]}"/>' for step in order if alters[step]
-    )
-    return f"<keySig>{signs}</keySig>" if signs else '<keySig sig="0"/>'
-
-
-def _meter(meter: Meter, shown: bool) -> str:
-    count = "+".join(map(str, meter.groups)) or "4"
-    unit = meter.unit if meter.groups else 4
-    sign = f' sym="{meter.sign}"' if meter.sign else ""
-    return f'<meterSig count="{count}" unit="{unit}"{sign}{"" if shown and meter.groups else _UNSEEN}/>'
-
-
-_UNSEEN = ' visible="false"'
 
 
 def _off_ledger_lines(grace: Grace) -> Grace:

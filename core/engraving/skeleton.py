@@ -10,10 +10,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 from typing import NamedTuple
-from xml.sax.saxutils import quoteattr
 
 from core.bowing import Grace
 from core.engraving.beams import beam_groups, tuplet_groups
+from core.engraving.xml_text import quoteattr
 from core.once import once
 from core.tune import Bar, Key, Note, Pitch, Tune, note_value
 

@@ -175,6 +175,8 @@ class _Reader:
     def _opened(self, outer: _Group, given: Mapping[str, str], classes: str) -> _Group:
         name_of_class = classes.partition(" ")[0]
         name = self._names.get(given.get("id", "")) or self._continued(classes)
+        if name_of_class == "measure":
+            self._bar = name.bar if name is not None else -1
         if name is None and name_of_class not in _TELLING and "transform" not in given and not outer.is_staff:
             return outer  # tells nothing new
         group = outer.inner()
@@ -191,7 +193,6 @@ class _Reader:
             return group
         group.name, group.kind, group.owner = name, name.kind, name.note
         if name.bar >= 0:
-            self._bar = name.bar
             group.kind = Kind.STAFF
         elif name.kind is Kind.SIGN:
             self._crowned.add(name.note)

@@ -61,6 +61,18 @@ L:1/8
 K:A
 e|A<A c>e A<A c>a|f<d B>d (3fed (3cBA|A<A c>e (3agf (3ecA|d>B G>B A2 A:|
 """
+CHANGES = """X:4
+T:Two Fields and a Gate
+M:4/4
+L:1/8
+K:D
+"D"d2fd Adfd|"G"e2ge Bege|"D"d2fd Adfd|"A7"egfe dcBA:|
+K:C
+|:"C"c2ec Gcec|"F"f2af cfaf|"C"c2ec Gcec|"G7"gfed cBA(G|
+K:Bb
+M:6/8
+"Bb"B2)d Bdf|"Eb"g2e cde|[M:9/8]"F7"f2c f2c ABc|[M:6/8]"Bb"B3 B3|]
+"""
 
 
 def lesson(text: str) -> Lesson:
@@ -127,6 +139,15 @@ def test_a_jig_bowed_over_the_bar_line() -> None:
     pictures, image = engraved(given.tune, given.bowings[0])
     assert [len(picture.slurs) for picture in pictures] == [3, 2]
     assert_approved(image, "page-jig")
+
+
+def test_changes_of_key_and_metre() -> None:
+    """The first line ends with two naturals, the second with two flats and 6/8, each clear of the bar line and on the
+    staff to its end, the slur running over them; the third changes to 9/8 and back on the way and ends with nothing."""
+    given = lesson(CHANGES)
+    pictures, image = engraved(given.tune, given.bowings[0])
+    assert [len(picture.slurs) for picture in pictures] == [0, 1, 1]
+    assert_approved(image, "page-changes")
 
 
 def test_hooked_strathspey_pairs_on_a_dark_page() -> None:

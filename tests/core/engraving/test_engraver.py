@@ -13,7 +13,7 @@ from core.engraving.kinds import Kind
 from core.engraving.lines import Line, break_lines
 from core.engraving.mei import ROOM_GLYPHS
 from core.engraving.picture import Curve, Glyph, Outline, Picture, slot_height
-from core.tune import ChordSymbol, Key, Pitch, Tune, Words
+from core.tune import ChordSymbol, Key, Meter, Pitch, Tune, Words
 from tests.core.builders import bowed, tune_of
 
 REEL = "D2|(GA)BG dGBG|A2(FA) dAFA|GB(dg fd)B(c|A)FDF G2:|"
@@ -91,6 +91,22 @@ def test_a_slur_over_the_end_of_a_line_is_drawn_on_both(engraver: Engraver) -> N
     assert second.slurs[0].box.left < second.heads["b2n1"].x
     assert set(first.boxes) == {n.id for bar in tune.bars[:2] for n in bar.notes}
     assert set(second.measures) == {2, 3}
+
+
+@pytest.mark.parametrize("over", ["(d|B4)", "d-|d4", "d|B4"], ids=["slur", "tie", "nothing"])
+def test_a_warned_change_stands_behind_the_last_bar_line(engraver: Engraver, over: str) -> None:
+    tune, bowing = bowed(f"GABc G4|A4 c3{over} B4|A8|")
+    bars = (*tune.bars[:2], *(replace(bar, key=Key(-2), meter=Meter((2,), 2, "cut")) for bar in tune.bars[2:]))
+    tune = replace(tune, bars=bars)
+    picture = engraver.engrave(tune, bowing, Line(0, 2), starts(tune, bowing))
+    end = picture.measures[1].right
+    behind = [shape for shape in picture.shapes if isinstance(shape, Glyph) and shape.box.left > end]
+    assert list(picture.measures) == [0, 1]
+    assert [glyph.code for glyph in behind] == ["E260", "E260", "E08B"]  # SMuFL accidentalFlat, timeSigCutCommon
+    assert all(glyph.box.right <= picture.width for glyph in behind)
+    assert len(picture.curves) == (over != "d|B4")
+    plain = engraver.engrave(tune, replace(bowing, joins=immutabledict()), Line(0, 2), starts(tune, bowing))
+    assert picture.heads == plain.heads
 
 
 def test_bow_slots_stand_over_their_notes_above_the_staff(engraver: Engraver) -> None:

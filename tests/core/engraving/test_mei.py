@@ -118,6 +118,27 @@ class TestOpening:
         assert start is not None
         assert (start.get("count"), start.get("unit"), start.get("visible")) == ("3", "2", None)
 
+    def test_a_line_ends_with_the_key_and_metre_in_which_the_next_one_begins(self) -> None:
+        """Common practice: Gould, Behind Bars (2011), from memory."""
+        tune, _ = bowed("A8|B8|c8")
+        bars = (tune.bars[0], replace(tune.bars[1], meter=Meter((3,), 2), key=Key(2)), tune.bars[2])
+        section = tree(replace(tune, bars=bars), line=Line(0, 1)).find(".//m:section", NS)
+        assert section is not None
+        assert [child.tag.split("}")[1] for child in section] == ["pb", "measure", "scoreDef", "measure"]
+        assert [child.tag.split("}")[1] for child in section[2]] == ["keySig", "meterSig"]
+        assert section[3].get("right") == "invis"
+        assert section[3].findall(".//m:layer/*", NS) == []
+
+    def test_another_mode_or_a_metre_that_shows_nothing_is_no_change_to_warn_of(self) -> None:
+        tune, _ = bowed("A8|B8")
+        bars = (
+            replace(tune.bars[0], key=Key(0, "major")),
+            replace(tune.bars[1], key=Key(0, "dorian"), meter=Meter(())),
+        )
+        text = document(replace(tune, bars=bars), line=Line(0, 1)).text
+        assert text.count("<measure") == 1
+        assert text.count("<scoreDef>") == 1
+
     def test_a_signature_of_its_own_lists_its_accidentals(self) -> None:
         tune = pitched("A8", "A4", key=Key(2, altered=(("C", 0), ("B", -1))))
         signs = tree(tune).findall(".//m:staffDef/m:keySig/m:keyAccid", NS)
