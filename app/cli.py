@@ -62,8 +62,8 @@ def _parser() -> argparse.ArgumentParser:
     commands = parser.add_subparsers(dest="command", required=True)
 
     from app.bow_command import add_bow_parser  # not for the window's start
-    from app.desktop_command import add_desktop_parser
     from app.check_command import add_check_parser
+    from app.desktop_command import add_desktop_parser
     from app.pack_command import add_pack_parser
     from app.sheet_command import add_sheet_parser
     from app.shelf_command import add_shelf_parser

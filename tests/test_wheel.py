@@ -41,6 +41,7 @@ raise SystemExit(main())
 
 @pytest.fixture(scope="module")
 def wheel(tmp_path_factory):
+    """The wheel; ``tree`` beside it is what it was built from."""
     work = tmp_path_factory.mktemp("wheel")
     tree = work / "tree"
     tree.mkdir()
@@ -50,7 +51,6 @@ def wheel(tmp_path_factory):
         shutil.copytree(source, tree / name, ignore=ignored) if source.is_dir() else shutil.copy(source, tree / name)
     apart = [] if WHOLE else ["--no-build-isolation"]
     subprocess.run([*PIP, "wheel", "--no-deps", *apart, "-w", str(work), str(tree)], check=True)
-    shutil.rmtree(tree)
     (wheel,) = work.glob("bowbench-*.whl")
     return wheel
 
@@ -89,11 +89,12 @@ def test_every_package_of_the_tree_is_in_the_wheel():
 def test_the_wheel_holds_every_file_of_ours_and_nothing_lies_open_beside_it(wheel):
     held = set(zipfile.ZipFile(wheel).namelist())
     assert {name.split("/")[0] for name in held} == {"bowbench", f"{wheel.name.split('-py3')[0]}.dist-info"}
+    tree = wheel.parent / "tree"  # what it was built from
     tracked = {
-        path.relative_to(TOP).as_posix()
+        path.relative_to(tree).as_posix()
         for part in ("app", "core", "resources", "sample_tunes")
-        for path in (TOP / part).rglob("*")
-        if path.is_file() and "__pycache__" not in path.parts and path.suffix != ".sh" and path.name != "README.md"
+        for path in (tree / part).rglob("*")
+        if path.is_file() and path.suffix != ".sh" and path.name != "README.md"
     }
     launcher = {name for name in tracked if name.startswith("app/launcher/")}
     assert {f"bowbench/{name}" for name in tracked - launcher} <= held
