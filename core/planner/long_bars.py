@@ -61,7 +61,8 @@ def cheapest_ways(rhythm: Rhythm, prices: Prices) -> tuple[Ints, Ints, Ints]:
                     cost += prices.join[place]
                 else:
                     after = _State(state.begins, state.head or state.run, bow, 1)
-                    cost += prices.retake[place] * retake + prices.strokes[rhythm.struck(place - state.run, place)]
+                    cost += prices.apart[place] + prices.retake[place] * retake
+                    cost += prices.strokes[rhythm.struck(place - state.run, place)]
                 better = _Way(cost, (*way.joins, joined), (*way.retakes, retake))
                 if after not in reached or better.comes_before(reached[after]):
                     reached[after] = better

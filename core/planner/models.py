@@ -268,7 +268,7 @@ def _fixed_differently(problem: Problem, bars: Sequence[int]) -> bool:
     """Whether what is fixed or what slurs cost is not the same in bars of one kind."""
     asked = {
         tuple(
-            (note.joined if place else None, note.hooked, note.bow, note.retake, note.join_cost if place else 0)
+            (note.hooked, note.bow, note.retake, *((note.joined, note.join_cost, note.apart_cost) if place else ()))
             for place, note in enumerate(problem.notes_of(bar))
         )
         for bar in bars

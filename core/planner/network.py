@@ -266,9 +266,7 @@ class _Left:
                 parts[other] = [part for part in parts[other] if variable not in part[0]]
                 parts[other].append(message)
                 touching[other] = (touching[other] | set(others)) - {other, variable}
-            combinations.update(
-                (other, _combinations(other, sizes, touching)) for other in others if other not in kept
-            )
+            combinations.update((other, _combinations(other, sizes, touching)) for other in others if other not in kept)
         left = {id(part): part for variable in kept for part in parts[variable]}
         return steps, list(left.values())
 

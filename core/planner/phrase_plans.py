@@ -18,6 +18,7 @@ import numpy as np
 from core.accent_plan import AccentPlan, PlanKind
 from core.accents import PHRASE_PLANS, phrases
 from core.bowing import Bowing, set_plan
+from core.planner.join_costs import Style
 from core.planner.network import Costs, Network, TooManyCombinationsError, least_over
 from core.planner.plan import OutOfTimeError, Plan, UnfinishedPlanError, plan_bowing
 from core.planner.problem import STANDARD, Problem, RefusedPlanError, pose, with_accents
@@ -79,9 +80,7 @@ def resolved(tune: Tune, bowing: Bowing, groups: Sequence[PhraseGroup], choice: 
 def changes_of_plan(groups: Sequence[PhraseGroup], choice: Sequence[PlanKind]) -> int:
     """How often a phrase has another plan than the phrase before it, where both were chosen."""
     of_phrase = {number: kind for group, kind in zip(groups, choice, strict=True) for number in group.phrases}
-    return sum(
-        of_phrase[number] is not of_phrase[number - 1] for number in of_phrase if number - 1 in of_phrase
-    )
+    return sum(of_phrase[number] is not of_phrase[number - 1] for number in of_phrase if number - 1 in of_phrase)
 
 
 def work_out_plan(
@@ -89,6 +88,7 @@ def work_out_plan(
     bowing: Bowing,
     settings: PlannerSettings = STANDARD,
     *,
+    style: Style | None = None,
     keep: bool = True,
     free: Collection[str] | None = None,
     keep_start: bool = False,
@@ -97,7 +97,7 @@ def work_out_plan(
     """Plan the best bowing; where its plan is by phrase, under the best choice of plans for the phrases.
 
     Args:
-        tune, bowing, settings, keep, free, keep_start: As for ``pose``, but plans may be by phrase.
+        tune, bowing, settings, style, keep, free, keep_start: As for ``pose``, but plans may be by phrase.
         go_on: Called now and then; an error that it raises ends the planning and is passed on.
     Returns:
         The plan. Where plans were by phrase its bowing names on-beat or backbeat for each, and changes of plan are
@@ -107,11 +107,15 @@ def work_out_plan(
     """
     groups = phrase_groups(tune, bowing)
     if not groups:
-        return plan_bowing(pose(tune, bowing, settings, keep=keep, free=free, keep_start=keep_start), go_on)
+        problem = pose(tune, bowing, settings, style=style, keep=keep, free=free, keep_start=keep_start)
+        return plan_bowing(problem, go_on)
     ends_at = monotonic() + settings.time_limit_s
 
     first = [PHRASE_PLANS[0]] * len(groups)
-    base = pose(tune, resolved(tune, bowing, groups, first), settings, keep=keep, free=free, keep_start=keep_start)
+    base = pose(
+        tune, resolved(tune, bowing, groups, first), settings,
+        style=style, keep=keep, free=free, keep_start=keep_start,
+    )  # fmt: skip
 
     def posed(choice: Sequence[PlanKind]) -> Problem:
         problem = with_accents(base, resolved(tune, bowing, groups, choice))
@@ -148,9 +152,7 @@ class _Search:
         refusal: Why a choice has no bowing.
     """
 
-    def __init__(
-        self, posed: Callable[[Sequence[PlanKind]], Problem], scale: Scale, go_on: Callable[[], None]
-    ) -> None:
+    def __init__(self, posed: Callable[[Sequence[PlanKind]], Problem], scale: Scale, go_on: Callable[[], None]) -> None:
         self.scale = scale
         self.best: Plan | None = None
         self.bounds: list[Score] = []

@@ -141,8 +141,19 @@ def _plan(problem: Problem, scale: Scale, answer: Answer, bound: float) -> Plan:
 
 
 def to_bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
-    """What was kept, with the slurs, retakes and marks that a model's answer needs."""
+    """What was kept, with the slurs, retakes and marks that a model's answer needs.
+
+    Where nothing tells up from down it is turned so that it begins as rule B6 says.
+    """
     joined, retaken, bows = _notes(problem, scale, answer)
+    bowing = _bowing(problem, joined, retaken, bows)
+    if bowing.marks and all(note.bow is None and not note.accented for note in problem.notes):
+        turned = _bowing(problem, joined, retaken, [bow.turned for bow in bows])
+        return min(bowing, turned, key=lambda either: len(either.marks))
+    return bowing
+
+
+def _bowing(problem: Problem, joined: list[bool], retaken: list[bool], bows: list[Bow]) -> Bowing:
     kept, notes = problem.kept, problem.notes
     joins, marks, retakes = dict(kept.joins), dict(kept.marks), set(kept.retakes)
     ways_in = Counter(problem.notes[problem.bars[crossing.after].first].note_id for crossing in problem.crossings)

@@ -11,7 +11,8 @@ Three numbers judge a bowing, in this order, smaller is better; ``core.planner.s
 1. *missed*: accented places with an attack that are not driven, each playing for itself;
 2. *broken*: crossings of a seam, without a rest, where the bow does not alternate, each playing for itself; and written
    bars that are bowed otherwise than most of their like (``PlanBar.kind``), by directions and inner joins;
-3. *cost*: by ``core.planner.settings.Weights``.
+3. *cost*: by ``core.planner.settings.Weights``; where there is a style, by how likely
+   it makes the bowing (``core.planner.join_costs``).
 """
 
 from __future__ import annotations
@@ -30,13 +31,12 @@ from core.bowing import Bow, Bowing, Join, separate_bows
 from core.errors import RefusedEditError
 from core.once import once
 from core.order import playing_order, sections
-from core.planner.settings import PlannerSettings, Weights
+from core.planner.join_costs import FREE, Style, by_style, by_weights
+from core.planner.settings import PlannerSettings
 from core.recurrence import bar_classes
 from core.strokes import work_out
 from core.ticks import ticks
 from core.tune import Bar, Note, Tune
-
-STEP, FIFTH = 2, 7  # semitones
 
 
 class Retake(Enum):
@@ -63,6 +63,7 @@ class PlanNote(NamedTuple):
         after_rest: A rest is written before it.
         accented: It begins at an accented place.
         join_cost: For each playing in which it is joined.
+        apart_cost: For each playing in which it begins a stroke.
         retake_cost: For each playing in which it is retaken.
     """
 
@@ -76,6 +77,7 @@ class PlanNote(NamedTuple):
     after_rest: bool
     accented: bool
     join_cost: int
+    apart_cost: int
     retake_cost: int
 
 
@@ -170,6 +172,7 @@ def pose(
     bowing: Bowing,
     settings: PlannerSettings = STANDARD,
     *,
+    style: Style | None = None,
     keep: bool = True,
     free: Collection[str] | None = None,
     keep_start: bool = False,
@@ -180,13 +183,18 @@ def pose(
         tune: The tune.
         bowing: Its accents (none of them by phrase) are aimed at, its signs stay.
         settings: Limits and costs.
+        style: Log-odds by note id that a note is joined to the one before it; takes the place of the weights of slurs
+            for these notes, and of the weights of sizes of strokes for all. None: the weights alone count.
         keep: Keep the slurs, hooks, marks and retakes of the bowing; else only its signs.
         free: Ids of the notes whose slurs, marks and retakes may change; all others stay as they are. None: all may,
             but for what is kept.
         keep_start: The tune begins in the direction in which the bowing begins.
     Raises:
         RefusedPlanError: the tune has no note, or what is kept makes one stroke of three bars.
+        ValueError: a style with log-odds that are not numbers.
     """
+    if style is not None:
+        settings = settings.beside_a_style()
     walk = _walk(tune)
     if not walk.visits:
         raise RefusedPlanError("There is nothing to bow: the tune has no notes.")
@@ -211,8 +219,8 @@ def pose(
             opens, locked = len(notes) == first, free is not None and note.id not in free
             notes.append(
                 _plan_note(
-                    tune, kept, settings, note, length, opens=opens, may_join=not (opens and seam), locked=locked,
-                    reached=not opens or index in run_into,
+                    tune, kept, settings, style or {}, note, length,
+                    opens=opens, may_join=not (opens and seam), locked=locked, reached=not opens or index in run_into,
                     on_beat=not at * beat.denominator % (beat.numerator * clock.per_quarter),
                 )
             )  # fmt: skip
@@ -319,6 +327,7 @@ def _plan_note(
     tune: Tune,
     kept: Bowing,
     settings: PlannerSettings,
+    style: Style,
     note: Note,
     length: int,
     *,
@@ -331,7 +340,7 @@ def _plan_note(
     """A note of the problem, not accented.
 
     Args:
-        tune, kept, settings, note: What it is made from.
+        tune, kept, settings, style, note: What it is made from.
         length: In ticks.
         opens: It is the first of its bar.
         may_join: No seam stands before it.
@@ -354,9 +363,11 @@ def _plan_note(
         retake = Retake.MUST
     elif not joined and (bow is not None or (after_rest and not locked)):
         retake = Retake.MAY
-    join_cost = 0
-    if before is not None and not held:
-        join_cost = _join_cost(kept, weights, before, note, opens=opens, on_beat=on_beat)
+    costs = FREE
+    if note.id in style and runs_on and not held:
+        costs = by_style(style[note.id])
+    elif before is not None and not held:
+        costs = by_weights(kept, weights, before, note, opens=opens, on_beat=on_beat)
     return PlanNote(
         note_id=note.id,
         length=length,
@@ -367,21 +378,10 @@ def _plan_note(
         retake=retake,
         after_rest=after_rest,
         accented=False,
-        join_cost=join_cost,
+        join_cost=costs.joined,
+        apart_cost=costs.apart,
         retake_cost=weights.retake_over_rest if after_rest else weights.retake,
     )
-
-
-def _join_cost(kept: Bowing, weights: Weights, before: Note, note: Note, *, opens: bool, on_beat: bool) -> int:
-    """What it costs to slur a note to the one before."""
-    cost = weights.join
-    if before.pitches == note.pitches and not kept.signs_on(note.id).parts:
-        cost += weights.equal_pitches
-    cost += weights.over_bar_line * opens + weights.into_beat * on_beat
-    if before.pitches and note.pitches:
-        semitones = abs(before.pitches[-1].midi - note.pitches[-1].midi)
-        cost += weights.leap * ((semitones > STEP) + (semitones > FIFTH))
-    return cost
 
 
 def _part_whole_bars_held(notes: list[PlanNote], bars: list[PlanBar], crossings: tuple[Crossing, ...]) -> None:

@@ -37,7 +37,9 @@ def score(problem: Problem, bowing: Bowing) -> Score:
     notes = {note.note_id: note for note in problem.notes}
     broken, cost = _lifts(problem, notes, strokes)
     cost += problem.settings.weights.plan_change * problem.plan_changes
-    cost += sum(notes[one.note_id].join_cost for one in strokes.played if not one.starts)
+    for one in strokes.played:
+        note = notes[one.note_id]
+        cost += note.apart_cost if one.starts else note.join_cost
     cost += sum(problem.settings.stroke_cost(size) for size in _stroke_sizes(notes, strokes))
     broken += _bars_unlike_most(problem, strokes, bowing) + _turned_playings(strokes) + (not strokes.comes_round)
     return Score(accents.count(Met.UP) + accents.count(Met.BURIED), broken, cost)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import IntEnum
 from fractions import Fraction
 from math import ceil
@@ -10,6 +10,9 @@ from math import ceil
 from core.tune import Meter
 
 FREE_METER_LIMIT = Fraction(2)
+MOST_WEIGHT = 10_000
+STYLE_SCALE = 100  # what a choice costs that a style gives a chance of 1 in e
+WEIGHTS_BESIDE_A_STYLE = 10  # of that scale to a point of the weights: a plain slur is then as dear as log-odds of -1
 
 
 class Flow(IntEnum):
@@ -22,7 +25,7 @@ class Flow(IntEnum):
 
 @dataclass(frozen=True, slots=True)
 class Weights:
-    """What makes one bowing dearer than another that misses and breaks as little; all at least 0.
+    """What makes one bowing dearer than another that misses and breaks as little; whole numbers from 0 to 10,000.
 
     The first seven are paid for each playing of a note or stroke, ``plan_change`` where it is written. Values are
     ours, by reading the plans they give; what they express is common practice, no source.
@@ -53,8 +56,12 @@ class Weights:
     each_note_more: int = 8
 
     def __post_init__(self) -> None:
-        if any(not 0 <= getattr(self, name) <= 1000 for name in self.__dataclass_fields__):
-            raise ValueError("each weight must be a whole number from 0 to 1000")
+        if any(not 0 <= getattr(self, name) <= MOST_WEIGHT for name in self.__dataclass_fields__):
+            raise ValueError(f"each weight must be a whole number from 0 to {MOST_WEIGHT}")
+
+    def times(self, factor: int) -> Weights:
+        """Each weight so many times, as far as it may go."""
+        return Weights(*(min(factor * getattr(self, name), MOST_WEIGHT) for name in self.__dataclass_fields__))
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,6 +95,10 @@ class PlannerSettings:
         if meter.bar_length is None:
             return FREE_METER_LIMIT
         return ceil(meter.bar_length * self.longest / meter.beat_length) * meter.beat_length
+
+    def beside_a_style(self) -> PlannerSettings:
+        """The same where a style says what is slurred: the weights on its scale, and no stroke dear for its size."""
+        return replace(self, flow=Flow.FEWEST_SLURS, weights=self.weights.times(WEIGHTS_BESIDE_A_STYLE))
 
     def stroke_cost(self, notes: int) -> int:
         """What one playing of a stroke costs for its size, ties counted once; 0 for no notes."""

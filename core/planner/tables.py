@@ -53,7 +53,8 @@ def scale_of(problem: Problem) -> Scale:
     """
     weights, settings = problem.settings.weights, problem.settings
     playings = sum(bar.visits * (bar.stop - bar.first) for bar in problem.bars)
-    dearest = max(note.join_cost for note in problem.notes) + weights.retake + weights.retake_over_rest
+    dearest = max(max(note.join_cost, note.apart_cost) for note in problem.notes)
+    dearest += weights.retake + weights.retake_over_rest
     dearest += settings.stroke_cost(1) + settings.stroke_cost(4) + weights.each_note_more
     broken = 1 + playings * dearest + weights.plan_change * len(problem.bars)
     crossings = sum(crossing.times for crossing in problem.crossings)
@@ -87,7 +88,7 @@ class Prices(NamedTuple):
     """What the notes of a bar cost, all playings of all bars of the kind together.
 
     Attributes:
-        join: By note: joined to the one before inside the bar.
+        join, apart: By note: joined to the one before inside the bar, or not (the bar's first: nothing).
         retake: By note.
         unless_down: By note: an accent that a down-bow alone meets, joined (by a hook) or not.
         unless_driven: By note: an accent that is met by a new down-bow alone.
@@ -96,6 +97,7 @@ class Prices(NamedTuple):
     """
 
     join: tuple[int, ...]
+    apart: tuple[int, ...]
     retake: tuple[int, ...]
     unless_down: tuple[int, ...]
     unless_driven: tuple[int, ...]
@@ -166,7 +168,7 @@ def boundary(problem: Problem, scale: Scale, crossing: Crossing, before: Ends, a
     if crossing.runs_on and note.joined:
         return joined, np.full(same.shape, inf)
     turn = inf if note.retake is Retake.MUST else 0.0
-    apart: Costs = np.where(same, _lift_cost(problem, scale, note, bar, crossing), turn)
+    apart: Costs = np.where(same, _lift_cost(problem, scale, note, bar, crossing), turn) + note.apart_cost
     if note.held:  # struck here, because another note was played before it
         steps = np.array(problem.stroke_costs, float)
         apart += (steps[after.struck + 1] - steps[after.struck])[None, :]
@@ -264,12 +266,13 @@ def _rhythm(problem: Problem, bars: Sequence[int]) -> Rhythm | None:
 
 def _prices(problem: Problem, scale: Scale, bars: Sequence[int]) -> Prices:
     count = problem.bars[bars[0]].stop - problem.bars[bars[0]].first
-    join, retake, unless_down, unless_driven = ([0] * count for _ in range(4))
+    join, apart, retake, unless_down, unless_driven = ([0] * count for _ in range(5))
     asked: list[set[int]] = [set() for _ in range(count)]
     for number in bars:
         visits = problem.bars[number].visits
         for place, note in enumerate(problem.notes_of(number)):
             join[place] += 0 if note.held else note.join_cost * visits
+            apart[place] += note.apart_cost * visits if place else 0
             retake[place] += note.retake_cost * visits
             if note.accented and not note.held:
                 missed = unless_down if note.hooked or place == 0 else unless_driven
@@ -279,6 +282,7 @@ def _prices(problem: Problem, scale: Scale, bars: Sequence[int]) -> Prices:
     visits = sum(problem.bars[number].visits for number in bars)
     return Prices(
         tuple(join),
+        tuple(apart),
         tuple(retake),
         tuple(unless_down),
         tuple(unless_driven),
@@ -291,6 +295,8 @@ def way_costs_of(ways: Ways, prices: Prices) -> Costs:
     """What each way costs; infinite where a direction is not the one asked for."""
     unless_driven = np.array(prices.unless_driven, float)
     costs: Costs = ways.joins @ np.array(prices.join, float) + ways.retakes @ np.array(prices.retake, float)
+    if any(prices.apart):
+        costs += (1 - ways.joins) @ np.array(prices.apart, float)
     costs += ways.sizes @ np.array(prices.strokes, float)
     costs += ways.bows @ np.array(prices.unless_down, float) + (ways.bows | ways.joins) @ unless_driven
     for place, bow in enumerate(prices.bows):

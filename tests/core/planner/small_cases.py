@@ -16,6 +16,7 @@ from hypothesis import strategies as st
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing, set_plan
+from core.planner.join_costs import Style
 from core.planner.problem import Problem, RefusedPlanError, pose
 from core.planner.settings import Flow, PlannerSettings, Weights
 from core.tune import Tune
@@ -48,6 +49,7 @@ WEIGHTS = (
     Weights(join=3, retake=3, retake_over_rest=100, stroke_of_one=40),
     Weights(join=0, equal_pitches=1, over_bar_line=0, stroke_of_one=100, stroke_of_four=0, each_note_more=0),  # long
 )
+LOG_ODDS = (None, 0.0, -0.7, 1.1, -2.2, 0.01, 40.0, -40.0)  # of a style; None says nothing of a note
 SOMETIMES, SELDOM = (False, False, False, True), (False,) * 9 + (True,)
 
 
@@ -60,6 +62,7 @@ class Case:
         plans: The plan, and others from later bars on, by index of the bar.
         settings, keep, keep_start: For ``pose``.
         free: Places in ``Tune.sequence``, or None for all.
+        log_odds: Of a style, for each note and rest, or nothing where there is no style.
     """
 
     text: str
@@ -70,6 +73,7 @@ class Case:
     keep: bool = True
     keep_start: bool = False
     free: tuple[int, ...] | None = None
+    log_odds: tuple[float | None, ...] = ()
 
     def lesson(self) -> tuple[Tune, Bowing]:
         tune, bowing = bowed(self.text, self.meter, part_order=self.part_order)
@@ -83,7 +87,16 @@ class Case:
         """
         tune, bowing = self.lesson()
         free = None if self.free is None else [note.id for at, note in enumerate(tune.sequence) if at in self.free]
-        return pose(tune, bowing, self.settings, keep=self.keep, free=free, keep_start=self.keep_start)
+        return pose(
+            tune, bowing, self.settings,
+            style=self.style(tune), keep=self.keep, free=free, keep_start=self.keep_start,
+        )  # fmt: skip
+
+    def style(self, tune: Tune) -> Style | None:
+        if not self.log_odds:
+            return None
+        known = zip(tune.sequence, self.log_odds, strict=True)
+        return {note.id: log_odds for note, log_odds in known if log_odds is not None}
 
 
 def case(choose: Choose) -> Case:
@@ -108,6 +121,7 @@ def case(choose: Choose) -> Case:
         choose((True, True, False)),
         choose(SOMETIMES),
         tuple(at for at in range(notes) if choose((True, True, False))) if choose(SOMETIMES) else None,
+        tuple(choose(LOG_ODDS) for _ in range(notes)) if choose(SOMETIMES) else (),
     )
 
 

@@ -38,6 +38,7 @@ def prices(draw, count: int) -> Prices:
     numbers = st.lists(st.integers(0, 50), min_size=count, max_size=count)
     return Prices(
         join=tuple(draw(numbers)),
+        apart=(0, *draw(numbers)[1:]),
         retake=tuple(draw(numbers)),
         unless_down=tuple(draw(numbers)),
         unless_driven=(0, *draw(numbers)[1:]),
