@@ -32,6 +32,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         Exit status: 0 done, 1 the check found faults, 2 wrong call, 3 a file could not be read (the rest was done).
     """
     words = list(sys.argv[1:] if arguments is None else arguments)
+    use_language(system_language())
     try:
         if words and words[0] in COMMANDS:
             options = _parser().parse_args(words)

@@ -1,4 +1,4 @@
-"""Settings for all tests: no screen, no real settings, and no window left behind."""
+"""Settings for all tests: no screen, English, no real settings, and no window left behind."""
 
 from __future__ import annotations
 
@@ -7,6 +7,7 @@ import os
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ.setdefault("QT_ENABLE_HIGHDPI_SCALING", "1")
 os.environ.pop("QT_SCALE_FACTOR", None)
+os.environ["LC_ALL"] = "C.UTF-8"  # the program speaks English
 
 import pytest
 

@@ -1,0 +1,93 @@
+"""In which language the program speaks: which there are, which one the system asks for, and how it is set.
+
+It is set once for a process, before anything is shown. English needs no file and no Qt.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Mapping
+from importlib.resources import files
+from typing import TYPE_CHECKING
+
+from core import translation
+
+if TYPE_CHECKING:
+    from PySide6.QtCore import QCoreApplication
+
+CONTEXT = "Bowbench"  # the one context of our translation files
+ENGLISH = "en"
+LANGUAGES = {ENGLISH: "English", "de": "Deutsch"}
+"""By code, as each calls itself. A new language is a row here and a file ``bowbench_CODE.ts`` beside the others."""
+
+
+def system_language(environment: Mapping[str, str] = os.environ) -> str:
+    """The code of the language that the system asks for; English where there is no translation.
+
+    Args:
+        environment: ``LC_ALL``, ``LC_MESSAGES`` and ``LANG`` count, in this order (POSIX.1-2017, XBD 8.2). Where none
+            is set, what Windows or macOS say.
+    """
+    for name in ("LC_ALL", "LC_MESSAGES", "LANG"):
+        if environment.get(name):
+            return _known(environment[name])
+    if sys.platform in ("win32", "darwin"):
+        from PySide6.QtCore import QLocale
+
+        return _known(QLocale.system().name())
+    return ENGLISH
+
+
+def wanted_language(chosen: str) -> str:
+    """The code of the language to speak.
+
+    Args:
+        chosen: What the user chose, "" for that of the system.
+    """
+    return chosen if chosen in LANGUAGES else system_language()
+
+
+def use_language(code: str) -> None:
+    """Speak a language from now on; ours only, not Qt's own texts.
+
+    Args:
+        code: A key of ``LANGUAGES``.
+    """
+    translation.install(None if code == ENGLISH else _Compiled(code))
+
+
+def use_language_in_qt(app: QCoreApplication, code: str) -> None:
+    """Have Qt name its buttons and write numbers and dates in a language.
+
+    Numbers and dates stay those of the system where it speaks the same language.
+    """
+    from PySide6.QtCore import QLibraryInfo, QLocale, QTranslator
+
+    locale = QLocale(code)
+    if QLocale.system().language() != locale.language():
+        QLocale.setDefault(locale)
+    translator = QTranslator(app)
+    if translator.load(locale, "qtbase", "_", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
+        app.installTranslator(translator)
+
+
+class _Compiled:
+    """A translator that looks texts up in a compiled file."""
+
+    def __init__(self, code: str) -> None:
+        from PySide6.QtCore import QTranslator
+
+        self._data = (files("resources") / "translations" / f"bowbench_{code}.qm").read_bytes()  # Qt keeps no copy
+        self._texts = QTranslator()
+        if not self._texts.load(self._data):
+            raise ValueError(f"bowbench_{code}.qm: expected texts compiled by Qt's lrelease")
+
+    def __call__(self, text: str, comment: str, n: int | None) -> str:
+        return self._texts.translate(CONTEXT, text, comment, -1 if n is None else n) or ""
+
+
+def _known(name: str) -> str:
+    """``de`` of ``de_AT.UTF-8``."""
+    code = name.replace("-", "_").partition("_")[0].partition(".")[0].lower()
+    return code if code in LANGUAGES else ENGLISH
