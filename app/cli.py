@@ -15,6 +15,8 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from app.language import system_language, use_language
+
 if TYPE_CHECKING:
     from core.accent_plan import AccentPlan
     from core.reading import Reading
