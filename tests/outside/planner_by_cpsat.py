@@ -25,7 +25,7 @@ from core.accent_plan import AccentPlan, PlanKind
 from core.accents import PHRASE_PLANS
 from core.bowing import Bow, Bowing
 from core.order import playing_order
-from core.planner import Flow, PlannerSettings, RefusedPlanError, pose, work_out_plan
+from core.planner import Flow, PlannerSettings, RefusedPlanError, Style, pose, work_out_plan
 from core.planner.phrase_plans import PhraseGroup, changes_of_plan, phrase_groups, resolved
 from core.planner.problem import PlanBar, PlanNote, Problem, Retake
 from core.planner.score import Score, score
@@ -84,7 +84,13 @@ def solve(problem: Problem, effort: float = EFFORT) -> Answer:
 
 
 def solve_by_phrase(
-    tune: Tune, bowing: Bowing, settings: PlannerSettings, *, keep: bool = True, effort: float = EFFORT
+    tune: Tune,
+    bowing: Bowing,
+    settings: PlannerSettings,
+    style: Style | None = None,
+    *,
+    keep: bool = True,
+    effort: float = EFFORT,
 ) -> Answer:
     """Find the best bowing under the best choice of on-beat or backbeat for each group of phrases.
 
@@ -94,7 +100,7 @@ def solve_by_phrase(
     groups = phrase_groups(tune, bowing)
 
     def posed(choice: Sequence[PlanKind]) -> Problem:
-        problem = pose(tune, resolved(tune, bowing, groups, choice), settings, keep=keep)
+        problem = pose(tune, resolved(tune, bowing, groups, choice), settings, style=style, keep=keep)
         return replace(problem, plan_changes=changes_of_plan(groups, choice))
 
     problems = [posed([kind] * len(groups)) for kind in PHRASE_PLANS] if groups else [posed([])]
@@ -292,8 +298,10 @@ class _Model:
 
     def _slurs(self) -> None:
         for link, times in self.links.items():
-            if link.runs_on:
-                self.cost.append((self.notes[link.note].join_cost * times, self.joined[link.note]))
+            note = self.notes[link.note]
+            joined = self.joined[link.note] if link.runs_on else self.model.new_constant(0)
+            self.cost.append((note.join_cost * times, joined))
+            self.cost.append((note.apart_cost * times, ~joined))
 
     def _stroke_sizes(self) -> None:
         """Every stroke that can be: it begins, nothing in it begins another, and what comes next does."""
@@ -400,9 +408,11 @@ class Wish(NamedTuple):
     kind: PlanKind
     flow: Flow
     keep: bool
+    styled: bool = False
 
     def __str__(self) -> str:
-        return f"{self.kind.value}, {self.flow.name.lower()}, {'kept' if self.keep else 'free'}"
+        flow = "in a style" if self.styled else self.flow.name.lower()
+        return f"{self.kind.value}, {flow}, {'kept' if self.keep else 'free'}"
 
 
 WISHES = (
@@ -414,6 +424,9 @@ WISHES = (
     Wish(PlanKind.BY_PHRASE, Flow.SOME_SLURS, keep=True),
     Wish(PlanKind.ON_BEAT, Flow.SMOOTH, keep=False),
     Wish(PlanKind.ON_BEAT, Flow.SMOOTH, keep=True),
+    Wish(PlanKind.NONE, Flow.FEWEST_SLURS, keep=False, styled=True),
+    Wish(PlanKind.ON_BEAT, Flow.FEWEST_SLURS, keep=False, styled=True),
+    Wish(PlanKind.BY_PHRASE, Flow.SMOOTH, keep=True, styled=True),
 )
 
 
@@ -426,6 +439,7 @@ class Case:
     bowing: Bowing
     settings: PlannerSettings
     keep: bool
+    style: Style | None = None
 
 
 @dataclass(frozen=True)
@@ -452,7 +466,7 @@ def compare(case: Case, effort: float = EFFORT) -> Comparison:
     """Plan in both ways."""
     began = perf_counter()
     try:
-        plan = work_out_plan(case.tune, case.bowing, case.settings, keep=case.keep)
+        plan = work_out_plan(case.tune, case.bowing, case.settings, style=case.style, keep=case.keep)
     except RefusedPlanError:
         plan = None
     our_seconds = perf_counter() - began
@@ -474,7 +488,7 @@ def compare(case: Case, effort: float = EFFORT) -> Comparison:
 
 def _answer(case: Case, effort: float) -> Answer:
     try:
-        return solve_by_phrase(case.tune, case.bowing, case.settings, keep=case.keep, effort=effort)
+        return solve_by_phrase(case.tune, case.bowing, case.settings, case.style, keep=case.keep, effort=effort)
     except RefusedPlanError:
         return Answer("none", None, None, None, 0.0)
 
@@ -486,7 +500,13 @@ def collected(count: int, seed: int = 1883, most_notes: int = 10_000) -> Iterato
     short = ((source, lesson) for source, lesson in lessons if len(lesson.tune.sequence) <= most_notes)
     for (source, lesson), wish in islice(product(islice(short, -(-count // len(WISHES))), WISHES), count):
         bowing = replace(lesson.bowings[0], accents=AccentPlan(wish.kind))
-        yield Case(f"{source.place} ({wish})", lesson.tune, bowing, PlannerSettings(flow=wish.flow), wish.keep)
+        style = _any_style(lesson.tune, random.Random(f"{seed} {source.place}")) if wish.styled else None
+        yield Case(f"{source.place} ({wish})", lesson.tune, bowing, PlannerSettings(flow=wish.flow), wish.keep, style)
+
+
+def _any_style(tune: Tune, chance: random.Random) -> Style:
+    """Slurs a third of the notes likely, leaves a tenth of them open."""
+    return {note.id: chance.gauss(-1, 2) for note in tune.sequence if chance.random() < 0.9}
 
 
 def _report(comparisons: Iterator[Comparison]) -> None:

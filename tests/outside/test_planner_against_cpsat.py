@@ -48,7 +48,8 @@ def best_by_phrase(case: Case) -> Score | None:
     groups = phrase_groups(tune, bowing)
     found = []
     for choice in product(PHRASE_PLANS, repeat=len(groups)):
-        problem = pose(tune, resolved(tune, bowing, groups, choice), case.settings, keep=case.keep)
+        bowing_there = resolved(tune, bowing, groups, choice)
+        problem = pose(tune, bowing_there, case.settings, style=case.style(tune), keep=case.keep)
         found.append(try_all(replace(problem, plan_changes=changes_of_plan(groups, choice))).score)
     return min((score for score in found if score), default=None)
 
@@ -63,12 +64,13 @@ def test_plans_by_phrase_are_the_best_of_all_choices() -> None:
             best = best_by_phrase(case)
         except RefusedPlanError:
             continue
-        assert solve_by_phrase(tune, bowing, case.settings, keep=case.keep).score == best, case
+        style = case.style(tune)
+        assert solve_by_phrase(tune, bowing, case.settings, style, keep=case.keep).score == best, case
         if best is None:
             with pytest.raises(RefusedPlanError):
-                work_out_plan(tune, bowing, case.settings, keep=case.keep)
+                work_out_plan(tune, bowing, case.settings, style=style, keep=case.keep)
         else:
-            plan = work_out_plan(tune, bowing, case.settings, keep=case.keep)
+            plan = work_out_plan(tune, bowing, case.settings, style=style, keep=case.keep)
             assert (plan.score, plan.proven) == (best, True), case
 
 
@@ -118,7 +120,9 @@ def any_cases(draw: st.DrawFn) -> planner_by_cpsat.Case:
         draw(st.integers(2, 6)),
         draw(st.sampled_from((Fraction(1, 2), Fraction(1), Fraction(1, 3)))),
     )
-    return planner_by_cpsat.Case("", tune, draw(bowings(tune)), limits, draw(st.booleans()))
+    bowing, keep = draw(bowings(tune)), draw(st.booleans())
+    styles = st.dictionaries(st.sampled_from([note.id for note in tune.sequence]), st.floats(-9, 9))
+    return planner_by_cpsat.Case("", tune, bowing, limits, keep, draw(st.none() | styles) if tune.sequence else None)
 
 
 @given(any_cases())
