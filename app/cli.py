@@ -56,7 +56,7 @@ def _window_parser() -> argparse.ArgumentParser:
         "bowbench shelf find WORDS, bowbench desktop install; --help after each tells more.",
     )
     parser.add_argument("file", nargs="?", type=Path, help="lesson (.musicxml, .mxl) or tune book (.abc) to open")
-    parser.add_argument("--version", action="version", version=f"bowbench {_version()}")
+    parser.add_argument("--version", action=_Version, nargs=0, help="tell the versions of the program and its parts")
     return parser
 
 
@@ -109,13 +109,14 @@ def _tuning(text: str) -> Tuning:
         raise argparse.ArgumentTypeError(str(fault)) from None
 
 
-def _version() -> str:
-    from importlib.metadata import PackageNotFoundError, version
+class _Version(argparse.Action):
+    """Tells the versions; the window's start does not wait for them."""
 
-    try:
-        return version("bowbench")
-    except PackageNotFoundError:  # run from a tree that was never installed
-        return "(not installed)"
+    def __call__(self, parser: argparse.ArgumentParser, *_: object) -> None:
+        from app.licences import version_lines
+
+        print("\n".join(version_lines()))
+        parser.exit()
 
 
 def _say(text: str) -> None:

@@ -16,7 +16,7 @@ from importlib.resources import files
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, Qt
-from PySide6.QtGui import QImage, QPainter
+from PySide6.QtGui import QIcon, QImage, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
 NAME = "bowbench"
@@ -67,6 +67,14 @@ def draw_icon(size: int) -> bytes:
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     image.save(buffer, "PNG")  # type: ignore[call-overload]  # the stubs want bytes for the name of the format
     return bytes(buffer.data().data())
+
+
+def program_icon() -> QIcon:
+    """The program's icon, for its windows."""
+    icon = QIcon()
+    for size in ICON_SIZES:
+        icon.addPixmap(QPixmap.fromImage(QImage.fromData(draw_icon(size))))
+    return icon
 
 
 def entry_files(command: Path) -> dict[str, bytes]:
