@@ -104,7 +104,7 @@ class EngravedPage:
         wanted = set(indexes)
         for index, row in sorted(place for place in self.stale if place[0] in wanted)[:most]:
             self.stale.discard((index, row))
-            picture = self._picture(index, *self._shown[row], self._room)
+            picture = self._picture(index, row, *self._shown[row], self._room)
             if picture.width > self._music_width + 1:  # more notes than the line has room for: wider lines for all
                 self._music_width = picture.width
                 for other in range(len(self._shown)):
@@ -130,7 +130,7 @@ class EngravedPage:
         indexes = sorted({self.layout.line_of[note_id] for note_id in note_ids})
         others = [bowing if place == row else other for place, (other, _) in enumerate(self._shown)]
         room = grace_room(others) if len(others) > 1 else {}
-        return [self._picture(index, bowing, signs, room) for index in indexes]
+        return [self._picture(index, row, bowing, signs, room) for index in indexes]
 
     def lines_between(self, top: float, bottom: float) -> range:
         """Indexes of the lines of which any bowing's reaches into a strip of the page."""
@@ -144,11 +144,12 @@ class EngravedPage:
     def _make_stale(self, row: int) -> None:
         self.stale |= {(index, row) for index in range(len(self._lines))}
 
-    def _picture(self, index: int, bowing: Bowing, signs: Mapping[str, BowSign], room: GraceRoom) -> Picture:
+    def _picture(self, index: int, row: int, bowing: Bowing, signs: Mapping[str, BowSign], room: GraceRoom) -> Picture:
+        """A line of a bowing; only that on top shows what all share, such as chords."""
         line = self._lines[index]
         bars = self.tune.bars[line.first : line.stop]
         rows = rows_kept(self.tune, {note.id: signs[note.id] for bar in bars for note in bar.notes if note.id in signs})
-        return self._engraver.engrave(self.tune, bowing, line, rows, ceil(self._music_width), room)
+        return self._engraver.engrave(self.tune, bowing, line, rows, ceil(self._music_width), room, shared=row == 0)
 
     def _lay_out(self) -> tuple[PageLayout, ...]:
         pictures: Sequence[Sequence[Picture | None]] = self._pictures

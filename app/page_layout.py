@@ -239,7 +239,7 @@ class _Row:
         above, staff, below = LEAST_ABOVE, 4 * STAFF_SPACE, least_below
         picture_top = top
         if picture is not None:
-            above = max(LEAST_ABOVE, ceil(picture.staff_top / STAFF_SPACE) * STAFF_SPACE)
+            above = max(LEAST_ABOVE, ceil((picture.staff_top - picture.top) / STAFF_SPACE) * STAFF_SPACE)
             staff = picture.staff_bottom - picture.staff_top
             below = max(least_below, ceil((picture.height - picture.staff_bottom) / STAFF_SPACE) * STAFF_SPACE)
             picture_top = top + head + above - picture.staff_top

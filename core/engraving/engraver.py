@@ -6,7 +6,7 @@ The only module that talks to verovio. What reaches it is our own MEI, never any
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
 from typing import Any
@@ -17,7 +17,7 @@ from core.bowing import Bowing
 from core.engraving.grace_room import GraceRoom, missing_graces
 from core.engraving.lines import Line
 from core.engraving.mei import NO_ROOM, Document, write_line
-from core.engraving.picture import Picture
+from core.engraving.picture import SHARED, Picture, without_shared
 from core.engraving.svg import read_svg
 from core.tune import Note, Tune
 
@@ -67,6 +67,8 @@ class Engraver:
         slots: Mapping[str, int],
         width_units: int = 18000,
         room: GraceRoom = NO_ROOM,
+        *,
+        shared: bool = True,
     ) -> Picture:
         """Engrave one line.
 
@@ -78,6 +80,8 @@ class Engraver:
             width_units: Width of the picture in 1/100 mm at natural size (staff 7.2 mm high), at least 4000.
             room: Grace notes that there is room for at least (``grace_room``): bowings that are given the same room
                 have their notes in the same places.
+            shared: Show what is the same for all bowings: chords, words, part letters, tempo and bar number. Without
+                it all else stands where it would stand with it.
         Returns:
             The picture, exactly as wide as asked; a very short line ends before the right edge, and a line with more
             notes than fit is wider: ``Picture.width`` says how wide, and the caller scales it down. The same object
@@ -89,10 +93,18 @@ class Engraver:
         missing = missing_graces(bowing, room) if room else NO_ROOM
         unseen = {note.id: missing[note.id] for note in _notes(tune, line) if note.id in missing} if missing else {}
         key = (self._number(tune), line, width, tuple(unseen.items()), *_marks(tune, bowing, line, slots))
+        if shared:
+            return self._kept_or(key, lambda: self._engrave(tune, bowing, line, slots, width, unseen))
+        return self._kept_or(
+            (key, SHARED),
+            lambda: without_shared(self.engrave(tune, bowing, line, slots, width_units, room)),
+        )
+
+    def _kept_or(self, key: object, make: Callable[[], Picture]) -> Picture:
+        """The picture kept under a key, made if there is none."""
         picture = self._pictures.get(key)
         if picture is None:
-            picture = self._engrave(tune, bowing, line, slots, width, unseen)
-            self._pictures[key] = picture
+            picture = self._pictures[key] = make()
             _forget_oldest(self._pictures, self._kept)
         else:
             self._pictures.move_to_end(key)

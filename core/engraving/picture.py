@@ -10,7 +10,7 @@ Units: all coordinates are in units of 1/100 millimetre at natural size, at whic
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum
 from functools import cached_property
 from typing import NamedTuple
@@ -23,6 +23,9 @@ STAFF_SPACE = 180.0  # between two staff lines
 NATURAL_EM = 720.0  # size of a full-sized music glyph
 SIGN_SCALE = 1.25  # of a bow sign beside other glyphs: read at arm's length, and the most looked at
 ROW_STEP = 0.459  # from one row of bow signs to the next, in ems of the sign
+
+SHARED = frozenset({Kind.CHORD, Kind.WORDS, Kind.PART, Kind.NUMBER})  # what is the same for all bowings of a tune
+EDGE = 40.0  # between what stands outermost in a picture and its edge
 
 
 class Point(NamedTuple):
@@ -245,6 +248,7 @@ class Picture:
         bow_slots: Room for bow signs, by note id.
         measures: Box of each bar's staff by index in ``Tune.bars``, in order.
         curves: Slurs and ties, in drawing order.
+        top: y over which nothing stands.
     """
 
     width: float
@@ -258,6 +262,7 @@ class Picture:
     bow_slots: Mapping[str, BowSlot]
     measures: Mapping[int, Box]
     curves: tuple[Curve, ...] = ()
+    top: float = 0.0
 
     @cached_property
     def slurs(self) -> tuple[Curve, ...]:
@@ -288,6 +293,30 @@ class Picture:
             if slot.box().grown(reach, reach).contains(x, y)
         ]
         return min(near)[1] if near else None
+
+
+def without_shared(picture: Picture) -> Picture:
+    """The picture without what is the same for all bowings of a tune (``SHARED``), and as much less tall.
+
+    What is left stands where it stood.
+    """
+    kept = [place for place, shape in enumerate(picture.shapes) if shape.kind not in SHARED]
+    now_at = {place: index for index, place in enumerate(kept)}
+    shapes = tuple(picture.shapes[place] for place in kept)
+    texts = tuple(text for text in picture.texts if text.kind not in SHARED)
+    boxes = [slot.box() for slot in picture.bow_slots.values()]
+    boxes += picture.boxes.values()
+    boxes += (shape.box for shape in shapes if shape.kind is not Kind.NOTE)
+    top = min([*(box.top for box in boxes), *(text.y - text.runs[0].size for text in texts)])
+    bottom = max([*(box.bottom for box in boxes), *(text.y + text.runs[0].size / 2 for text in texts)])
+    return replace(
+        picture,
+        top=max(picture.top, top - EDGE),
+        height=min(picture.height, bottom + EDGE),
+        shapes=shapes,
+        texts=texts,
+        curves=tuple(replace(curve, shape=now_at[curve.shape]) for curve in picture.curves),
+    )
 
 
 def slot_height(slot: BowSlot) -> float:

@@ -208,6 +208,36 @@ def test_lines_of_all_bowings_keep_clear_of_each_other(three):
     assert [layout.lines[0].lane is None for layout in layouts] == [True, False, False]
 
 
+SAID = (
+    TUNE.replace("|:d2", 'Q:"Lively" 1/2=96\nP:A\n|:"D"d2', 1)
+    .replace("|:a2", 'P:B\n|:"A7""^slowly"a2')
+    .replace("d4:|", "d4!fine!:|")
+)
+
+
+def test_what_all_bowings_share_stands_over_the_uppermost_alone(window):
+    tune = read_abc(SAID).lessons[0].tune
+    bowing = read_abc(SAID).lessons[0].bowings[0]
+    window.document.open(Lesson(tune, tuple(named(bowing, name) for name in "AB")))
+    window.comparison.start()
+    window.page.head_point("b7n1", 1)
+
+    def said(row: int) -> list[str]:
+        return [text.text for line in window.page._page.layouts[row].lines for text in line.picture.texts]
+
+    def head_room(row: int) -> list[float]:
+        return [line.picture_top + line.picture.staff_top - line.top for line in window.page._page.layouts[row].lines]
+
+    assert [text for text in ("A", "D", "B", "5", "A7", "slowly", "Fine") if text not in said(0)] == []
+    assert any(text.startswith("Lively") for text in said(0))
+    assert said(1) == []
+    assert all(below < above for above, below in zip(head_room(0), head_room(1), strict=True))
+    window.bowings.put_at(1, 0)
+    window.page.head_point("b7n1", 1)
+    assert "slowly" in said(0)
+    assert said(1) == []
+
+
 # Whichever is touched
 
 

@@ -199,15 +199,16 @@ K:D
 %s|
 """
 COMPARED_WAYS = (
-    "d2 (fd) Adfd|e2 (ge) Bege|d2 (fd) Adfd|egfe d2 z2",
-    "d2 fd (Ad)fd|~e2 (ge) (Be)ge|d2 f{g}d (Adfd)|(egfe) d2 z2",
+    '"D"d2 (fd) Adfd|"A7"e2 (ge) Bege|"D"d2 (fd) Adfd|"A7"egfe "D"d2 z2',
+    '"D"d2 fd (Ad)fd|"A7"~e2 (ge) (Be)ge|"D"d2 f{g}d (Adfd)|"A7"(egfe) "D"d2 z2',
 )
 
 
 def test_two_bowings_under_one_another(qtbot, window):
-    """Note under note, also at the grace note of bar 3. Under the lower bowing: a cut arch and an arch in bar 1, full
-    squares in bars 2 and 3; lines with ticks where the bow goes the other way. The lower one is worked on: its bar and
-    bold name, and the bold column of the table; the upper one says that the other is told from it."""
+    """Note under note, also at the grace note of bar 3; chords over the upper bowing alone. Under the lower bowing: a cut
+    arch and an arch in bar 1, full squares in bars 2 and 3; lines with ticks where the bow goes the other way. The
+    lower one is worked on: its bar and bold name, and the bold column of the table; the upper one says that the other
+    is told from it."""
     one, other = (read_abc(COMPARED % way).lessons[0] for way in COMPARED_WAYS)
     named = [replace(one.bowings[0], name="On the beat"), replace(other.bowings[0], name="Backbeat, with a roll")]
     window.document.open(replace(one, bowings=tuple(named)))

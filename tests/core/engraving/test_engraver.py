@@ -12,7 +12,7 @@ from core.engraving.engraver import Engraver
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line, break_lines
 from core.engraving.mei import ROOM_GLYPHS
-from core.engraving.picture import Curve, Glyph, Outline, Picture, slot_height
+from core.engraving.picture import SHARED, Curve, Glyph, Outline, Picture, slot_height
 from core.tune import ChordSymbol, Key, Meter, Pitch, Tune, Words
 from tests.core.builders import bowed, tune_of
 
@@ -107,6 +107,31 @@ def test_a_warned_change_stands_behind_the_last_bar_line(engraver: Engraver, ove
     assert len(picture.curves) == (over != "d|B4")
     plain = engraver.engrave(tune, replace(bowing, joins=immutabledict()), Line(0, 2), starts(tune, bowing))
     assert picture.heads == plain.heads
+
+
+def test_what_bowings_share_is_left_out_and_all_else_stays_where_it_is(engraver: Engraver) -> None:
+    tune, bowing = bowed("G4 (AB)c2|d8-|d4 (ef)(ed)|A8|")
+    chords = (ChordSymbol(Fraction(0), "G"), ChordSymbol(Fraction(2), "Em7b5"))
+    first = replace(
+        tune.bars[0], chords=chords, part="A", segno=True, words=(Words(Fraction(1), "softly", above=False),), fine=True
+    )
+    tune = replace(tune, bars=(first, *tune.bars[1:]))
+    slots = starts(tune, bowing)
+    whole = engraver.engrave(tune, bowing, Line(0, 4), slots)
+    alone = engraver.engrave(tune, bowing, Line(0, 4), slots, shared=False)
+    assert {text.kind for text in whole.texts} >= {Kind.CHORD, Kind.PART, Kind.WORDS}
+    assert {item.kind for item in (*alone.shapes, *alone.texts)}.isdisjoint(SHARED)
+    assert (alone.heads, alone.boxes, alone.bow_slots, alone.measures) == (
+        whole.heads, whole.boxes, whole.bow_slots, whole.measures
+    )  # fmt: skip
+    assert [alone.shapes[curve.shape] for curve in alone.curves] == [
+        whole.shapes[curve.shape] for curve in whole.curves
+    ]
+    assert alone.top > whole.top
+    assert alone.height < whole.height
+    boxes = [*alone.boxes.values(), *(slot.box() for slot in alone.bow_slots.values())]
+    assert all(alone.top < box.top and box.bottom < alone.height for box in boxes)
+    assert engraver.engrave(tune, bowing, Line(0, 4), slots, shared=False) is alone
 
 
 def test_bow_slots_stand_over_their_notes_above_the_staff(engraver: Engraver) -> None:
