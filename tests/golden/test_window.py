@@ -205,8 +205,8 @@ COMPARED_WAYS = (
 
 
 def test_two_bowings_under_one_another(qtbot, window):
-    """Note under note, also at the grace note of bar 3; chords over the upper bowing alone. Under the lower bowing: a cut
-    arch and an arch in bar 1, full squares in bars 2 and 3; lines with ticks where the bow goes the other way. The
+    """Note under note, also at the grace note of bar 3; chords over the upper bowing alone. Under the lower bowing: a
+    cut arch and an arch in bar 1, full squares in bars 2 and 3; lines with ticks where the bow goes the other way. The
     lower one is worked on: its bar and bold name, and the bold column of the table; the upper one says that the other
     is told from it."""
     one, other = (read_abc(COMPARED % way).lessons[0] for way in COMPARED_WAYS)
