@@ -1,0 +1,116 @@
+"""How the window looks: its colours, and what stands on and under the page; all of it is remembered."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from functools import partial
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QAction, QGuiApplication
+from PySide6.QtWidgets import QApplication
+
+from app.actions import set_icons
+from app.bow_trace import BowTrace
+from app.page_area import PageArea
+from app.settings import Look, Settings
+from app.theme import Theme, apply_theme, choose_theme
+from core.engraving.bow_signs import MarkDensity
+
+
+class Looks(QObject):
+    """Bow marks, accent strip, trace, zoom and theme, as the user chooses them.
+
+    Args:
+        settings: What is remembered.
+        area: The page and its zoom.
+        trace: The way of the bow under the page.
+
+    Signals:
+        theme_changed: The ``Theme`` that every part takes from now on.
+        zoom_told: The zoom in words.
+    """
+
+    theme_changed = Signal(object)
+    zoom_told = Signal(str)
+
+    def __init__(self, settings: Settings, area: PageArea, trace: BowTrace, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._settings, self._area, self._page, self._trace = settings, area, area.page, trace
+        self._actions: Mapping[str, QAction] = {}
+        self._page.set_density(MarkDensity(settings.marks))
+        area.zoomed.connect(self._on_zoomed)
+        QGuiApplication.styleHints().colorSchemeChanged.connect(self._on_system_look_changed)
+
+    @property
+    def theme(self) -> Theme:
+        """The theme that is chosen."""
+        return choose_theme(self._settings.look)
+
+    def handlers(self) -> dict[str, Callable[[], object]]:
+        """What the actions do, by name."""
+        handlers: dict[str, Callable[[], object]] = {
+            "strip": self.toggle_strip,
+            "trace": self.toggle_trace,
+            "zoom_in": self._area.zoom_in,
+            "zoom_out": self._area.zoom_out,
+            "zoom_fit": self._area.fit_width,
+        }
+        handlers |= {f"marks_{density.value}": partial(self.set_density, density) for density in MarkDensity}
+        handlers |= {f"look_{look.value}": partial(self.set_look, look) for look in Look}
+        return handlers
+
+    def use(self, actions: Mapping[str, QAction]) -> None:
+        """Take the actions of the window, to show in them what is chosen."""
+        self._actions = actions
+
+    def restore(self) -> None:
+        """Look as it was at the end of the last session; the parts that follow ``theme_changed`` are connected."""
+        settings = self._settings
+        self._actions[f"marks_{settings.marks}"].setChecked(True)
+        self._actions[f"look_{settings.look.value}"].setChecked(True)
+        self._actions["strip"].setChecked(settings.strip)
+        self._page.show_strip(settings.strip)
+        self._actions["trace"].setChecked(settings.trace)
+        self._take_theme()
+        if settings.zoom is not None:
+            self._area.set_zoom(settings.zoom)
+
+    def show_trace(self) -> None:
+        """Show the way of the bow, for there is a lesson now, unless it is hidden."""
+        self._trace.setVisible(self._settings.trace)
+
+    def set_density(self, density: MarkDensity) -> None:
+        """Choose which strokes carry a bow mark."""
+        self._settings.marks = density.value
+        self._page.set_density(density)
+
+    def toggle_strip(self) -> None:
+        """Show the accent strip or hide it, as its menu entry says."""
+        self._settings.strip = self._actions["strip"].isChecked()
+        self._page.show_strip(self._settings.strip)
+
+    def toggle_trace(self) -> None:
+        """Show the way of the bow under the page or hide it, as its menu entry says."""
+        self._settings.trace = self._actions["trace"].isChecked()
+        self.show_trace()
+
+    def set_look(self, look: Look) -> None:
+        """Choose light, dark, or as the system is."""
+        self._settings.look = look
+        self._take_theme()
+
+    def _on_system_look_changed(self) -> None:
+        if self._settings.look is Look.SYSTEM:
+            self._take_theme()
+
+    def _take_theme(self) -> None:
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        theme = self.theme
+        apply_theme(app, theme)
+        set_icons(self._actions, theme)
+        self.theme_changed.emit(theme)
+
+    def _on_zoomed(self, zoom: float, fits: bool) -> None:
+        self._settings.zoom = None if fits else zoom
+        self.zoom_told.emit(f"Fits the width, {zoom:.0%}" if fits else f"{zoom:.0%}")
