@@ -18,8 +18,9 @@ from core.reading.left_out import tell_left_out
 from core.reading.musicxml_attributes import CLEF_G, FREE, NO_KEY, read_key, read_meter
 from core.reading.musicxml_draft import Complaints, DraftGrace, DraftMeasure, DraftNote, DraftPart
 from core.reading.note_lengths import LONGEST
-from core.reading.note_reader import NoteReader
-from core.reading.xml_tree import decimal_number
+from core.reading.note_reader import Children, NoteReader
+from core.reading.xml_tree import decimal_number, first_children, text_of
+from core.translation import tr
 from core.tune import Key, Meter
 
 MAX_MEASURES = 2000  # in a part
@@ -82,10 +83,14 @@ class MeasureReader:
             music: Its elements (the same element's children, or those of a part inside it).
         """
         if len(self.part.measures) >= MAX_MEASURES:
-            self._once(attributes, f"A part has more than {MAX_MEASURES} measures: the rest was left out.")
+            self._once(
+                attributes, tr("A part has more than {most} measures: the rest was left out.", most=MAX_MEASURES)
+            )
             return
         if self._budget.notes <= 0:
-            self._once(attributes, f"The score has more than {MAX_NOTES_IN_SCORE} notes: the rest was left out.")
+            self._once(
+                attributes, tr("The score has more than {most} notes: the rest was left out.", most=MAX_NOTES_IN_SCORE)
+            )
             return
         text = attributes.get("number") or ""
         self._measure = DraftMeasure(
@@ -123,7 +128,7 @@ class MeasureReader:
         """Tell what waited for a note that never came."""
         for graces in self._graces.values():
             for grace in graces[:1]:
-                text = "Grace notes after the last note have none to lead to: they were left out."
+                text = tr("Grace notes after the last note have none to lead to: they were left out.")
                 self._complaints.once(grace.line, text)
 
     def _once(self, element: etree._Element, text: str) -> None:
@@ -138,7 +143,10 @@ class MeasureReader:
                 case "divisions":
                     value = decimal_number(child.text)
                     if value is None or value <= 0:
-                        self._once(child, f"“{(child.text or '')[:20]}” is no number of divisions: it was ignored.")
+                        self._once(
+                            child,
+                            tr("“{text}” is no number of divisions: it was ignored.", text=(child.text or "")[:20]),
+                        )
                     else:
                         self._divisions = value
                 case "key" if first_staff:
@@ -147,9 +155,11 @@ class MeasureReader:
                     self._set_meter(child)
                 case "clef" if first_staff:
                     if (child.findtext("sign") or "").strip() not in CLEF_G:
-                        self._once(child, "A clef other than the treble clef: the notes are shown in the treble clef.")
+                        self._once(
+                            child, tr("A clef other than the treble clef: the notes are shown in the treble clef.")
+                        )
                 case "transpose":
-                    self._once(child, "A transposing part: its notes are kept as written, not as they sound.")
+                    self._once(child, tr("A transposing part: its notes are kept as written, not as they sound."))
                 case "measure-style" if child.find("multiple-rest") is None:
                     tell_left_out(self._complaints, child)
                 case _:
@@ -165,7 +175,7 @@ class MeasureReader:
         if self._cursor == 0:
             self._measure.key = key
         elif key != self._key:
-            self._once(element, "The key changes inside a bar: the new signature is shown from the next bar on.")
+            self._once(element, tr("The key changes inside a bar: the new signature is shown from the next bar on."))
         self._key = key
 
     def _set_meter(self, element: etree._Element) -> None:
@@ -177,7 +187,7 @@ class MeasureReader:
         if self._cursor == 0:
             self._measure.meter = meter
         elif meter != self._meter:
-            self._once(element, "The metre changes inside a bar: it is read as changing at the next bar.")
+            self._once(element, tr("The metre changes inside a bar: it is read as changing at the next bar."))
         self._meter = meter
 
     # time
@@ -195,7 +205,7 @@ class MeasureReader:
     def _read_backup(self, element: etree._Element) -> None:
         duration = self._duration(element)
         if duration is None:
-            self._once(element, "A backup without a duration: it was ignored.")
+            self._once(element, tr("A backup without a duration: it was ignored."))
             return
         self._cursor = max(self._cursor - duration, Fraction(0))
         self._last = None
@@ -203,7 +213,7 @@ class MeasureReader:
     def _read_forward(self, element: etree._Element) -> None:
         duration = self._duration(element)
         if duration is None or duration > LONGEST:
-            self._once(element, "A forward without a usable duration: it was ignored.")
+            self._once(element, tr("A forward without a usable duration: it was ignored."))
             return
         self._move(duration)
         self._last = None
@@ -215,20 +225,21 @@ class MeasureReader:
     # notes
 
     def _read_note(self, element: etree._Element) -> None:
-        voice = (element.findtext("voice") or "1").strip()
-        if element.find("grace") is not None:
-            self._read_grace(element, voice)
+        children = first_children(element)
+        voice = text_of(children, "voice") or "1"
+        if "grace" in children:
+            self._read_grace(element, children, voice)
             return
-        if element.find("chord") is not None:
+        if "chord" in children:
             if self._last is not None:
-                self._notes.add_to_chord(self._last, element)
+                self._notes.add_to_chord(self._last, element, children)
             else:
-                self._once(element, "A chord note without a note before it: it was left out.")
+                self._once(element, tr("A chord note without a note before it: it was left out."))
             return
         if self._count >= _MAX_READ:
-            self._once(element, f"A measure has more than {_MAX_READ} notes: the rest was left out.")
+            self._once(element, tr("A measure has more than {most} notes: the rest was left out.", most=_MAX_READ))
             return
-        note = self._notes.note(element, self._cursor, self._divisions)
+        note = self._notes.note(element, children, self._cursor, self._divisions)
         if note is None:
             return
         self._attach_graces(note, voice)
@@ -238,18 +249,20 @@ class MeasureReader:
         self._last = note
         self._move(note.length)
 
-    def _read_grace(self, element: etree._Element, voice: str) -> None:
-        grace = self._notes.grace(element)
+    def _read_grace(self, element: etree._Element, children: Children, voice: str) -> None:
+        grace = self._notes.grace(element, children)
         if grace is None:
             return
         waiting = self._graces.setdefault(voice, [])
         grace.measure = len(self.part.measures)
-        if element.find("chord") is not None and waiting:
+        if "chord" in children and waiting:
             waiting[-1].add(grace)
         elif len(waiting) < MAX_GRACES:
             waiting.append(grace)
         else:
-            self._once(element, f"More than {MAX_GRACES} grace notes before one note: the others were left out.")
+            self._once(
+                element, tr("More than {most} grace notes before one note: the others were left out.", most=MAX_GRACES)
+            )
 
     def _attach_graces(self, note: DraftNote, voice: str) -> None:
         """Give a note the grace notes that wait for it."""
@@ -258,10 +271,10 @@ class MeasureReader:
             return
         line = waiting[0].line
         if note.is_rest and not self._is_ours:
-            self._complaints.once(line, "Grace notes before a rest have no note to lead to: they were left out.")
+            self._complaints.once(line, tr("Grace notes before a rest have no note to lead to: they were left out."))
             return
         if waiting[0].measure < len(self.part.measures):
-            text = "Grace notes at the end of a bar were put before the first note of the next."
+            text = tr("Grace notes at the end of a bar were put before the first note of the next.")
             self._complaints.once(line, text)
         note.graces = [grace.grace for grace in waiting]
         note.slurs = [end for grace in waiting for end in grace.slurs] + note.slurs

@@ -43,7 +43,7 @@ def split_length(length: Fraction, tuplet: Tuplet | None = None) -> tuple[tuple[
 
 def is_exact(length: Fraction, pieces: tuple[tuple[Fraction, Tuplet | None], ...]) -> bool:
     """Whether the pieces fill the length: nothing was cut off or rounded."""
-    return sum(piece for piece, _ in pieces) == length
+    return (pieces[0][0] if len(pieces) == 1 else sum(piece for piece, _ in pieces)) == length
 
 
 def _greedy(length: Fraction) -> list[Fraction]:

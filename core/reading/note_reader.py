@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from fractions import Fraction
+from functools import lru_cache
 
 from lxml import etree
 
@@ -20,12 +21,16 @@ from core.musicxml_names import (
 from core.reading.left_out import tell_left_out
 from core.reading.musicxml_draft import Complaints, DraftGrace, DraftNote, DraftPitch, SlurEnd
 from core.reading.note_lengths import LONGEST
-from core.reading.xml_tree import decimal_number
+from core.reading.xml_tree import decimal_number, first_children, text_of
+from core.translation import tr
 from core.tune import MAX_DOTS, NOTE_BASES, STEP_SEMITONES, Pitch, note_value
 
 MAX_RATIO = 64  # notes in a tuplet
 FINGERS = {"0", "1", "2", "3", "4"}
 _COURTESY = ("cautionary", "editorial", "parentheses", "bracket")
+
+Children = Mapping[str, etree._Element]
+"""``first_children`` of a note."""
 
 
 class NoteReader:
@@ -43,51 +48,53 @@ class NoteReader:
             "tied": lambda note, element: None,  # read with the pitch
         }
 
-    def note(self, element: etree._Element, at: Fraction, divisions: Fraction) -> DraftNote | None:
+    def note(self, element: etree._Element, children: Children, at: Fraction, divisions: Fraction) -> DraftNote | None:
         """Read a note or rest; None, told, where it has no length.
 
         Args:
             element: The note.
+            children: Its ``first_children``, as below.
             at: Quarter notes from the start of the measure.
             divisions: Of a quarter note.
         """
-        length = self._length(element, divisions)
+        length = self._length(element, children, divisions)
         if length is None:
-            self._once(element, "A note without a length: it was left out.")
+            self._once(element, tr("A note without a length: it was left out."))
             return None
-        note = DraftNote(element.sourceline or 0, at, length, (element.findtext("staff") or "1").strip())
+        note = DraftNote(element.sourceline or 0, at, length, text_of(children, "staff") or "1")
         note.xml_id = element.get("id") or ""
-        note.ratio = _ratio(element)
-        if note.ratio is not None:
-            note.unit = BASE_OF_TYPE.get((element.findtext("time-modification/normal-type") or "").strip())
-        if element.find("rest") is None:
-            self._read_pitch(note, element)
+        if "time-modification" in children:
+            note.ratio = _ratio(element)
+            if note.ratio is not None:
+                note.unit = BASE_OF_TYPE.get((element.findtext("time-modification/normal-type") or "").strip())
+        if "rest" not in children:
+            self._read_pitch(note, element, children)
         else:
             note.hidden = element.get("print-object") == "no"
-        self._read_notations(note, element)
+        self._read_notations(note, element, children)
         return note
 
-    def add_to_chord(self, note: DraftNote, element: etree._Element) -> None:
+    def add_to_chord(self, note: DraftNote, element: etree._Element, children: Children) -> None:
         """Add a note that sounds together with one read before."""
-        if element.find("cue") is None and element.find("rest") is None:
-            self._read_pitch(note, element)
-            self._read_notations(note, element)
+        if "cue" not in children and "rest" not in children:
+            self._read_pitch(note, element, children)
+            self._read_notations(note, element, children)
 
-    def grace(self, element: etree._Element) -> DraftGrace | None:
+    def grace(self, element: etree._Element, children: Children) -> DraftGrace | None:
         """Read a grace note; None, told, where it has no pitch."""
-        pitch = self._pitch(element)
+        pitch = self._pitch(element, children)
         if pitch is None:
             return None
         shown = self._shown_length(element) or Fraction(1, 2)
         length = shown if note_value(shown) else NOTE_BASES[-1] if shown < NOTE_BASES[-1] else Fraction(1, 2)
-        slashed = element.find("grace").get("slash") == "yes"
+        slashed = children["grace"].get("slash") == "yes"
         grace = DraftGrace(Grace((pitch,), length, slashed), element.sourceline or 0)
         for notation in element.iterfind("notations/*"):
             end = _slur_end(notation, on_grace=True) if notation.tag == "slur" else None
             if end is not None:
                 grace.slurs.append(end)
             elif notation.tag not in ("slur", "tied", "tuplet"):
-                self._once(notation, "Signs on grace notes were left out.")
+                self._once(notation, tr("Signs on grace notes were left out."))
         return grace
 
     def _once(self, element: etree._Element, text: str) -> None:
@@ -95,18 +102,18 @@ class NoteReader:
 
     # length
 
-    def _length(self, element: etree._Element, divisions: Fraction) -> Fraction | None:
+    def _length(self, element: etree._Element, children: Children, divisions: Fraction) -> Fraction | None:
         """Quarter notes of a note: what its duration says, else what its note value says."""
-        duration = decimal_number(element.findtext("duration"))
+        duration = decimal_number(text_of(children, "duration"))
         length = duration / divisions if duration is not None else None
         if length is None:
             length = self._shown_length(element)
             if length is not None:
-                self._once(element, "A note without a duration: its note value was taken.")
+                self._once(element, tr("A note without a duration: its note value was taken."))
         if length is None or length <= 0:
             return None
         if length > LONGEST:
-            self._once(element, f"A note of more than {LONGEST} quarter notes: it was cut off there.")
+            self._once(element, tr("A note of more than {most} quarter notes: it was cut off there.", most=LONGEST))
             return LONGEST
         return length
 
@@ -121,17 +128,18 @@ class NoteReader:
 
     # pitch
 
-    def _read_pitch(self, note: DraftNote, element: etree._Element) -> None:
-        if element.find("cue") is not None:
+    def _read_pitch(self, note: DraftNote, element: etree._Element, children: Children) -> None:
+        if "cue" in children:
             note.hidden = True
-            self._once(element, "Cue notes were read as rests.")
+            self._once(element, tr("Cue notes were read as rests."))
             return
-        pitch = self._pitch(element)
+        pitch = self._pitch(element, children)
         if pitch is None:
             return
-        ties = [tie.get("type") for tie in element.findall("tie")]
-        ties += [tied.get("type") for tied in element.findall("notations/tied")]
-        accidental = element.find("accidental")
+        ties = [tie.get("type") for tie in element.iterchildren("tie")] if "tie" in children else []
+        if "notations" in children:
+            ties += [tied.get("type") for tied in element.iterfind("notations/tied")]
+        accidental = children.get("accidental")
         courtesy = accidental is not None and any(accidental.get(name) == "yes" for name in _COURTESY)
         note.pitches.append(
             DraftPitch(
@@ -143,29 +151,29 @@ class NoteReader:
             )
         )
 
-    def _pitch(self, element: etree._Element) -> Pitch | None:
-        child = element.find("pitch")
+    def _pitch(self, element: etree._Element, children: Children) -> Pitch | None:
+        child = children.get("pitch")
         if child is None:
-            self._once(element, "Notes without a pitch were read as rests.")
+            self._once(element, tr("Notes without a pitch were read as rests."))
             return None
-        accidental = (element.findtext("accidental") or "").strip()
-        step = (child.findtext("step") or "").strip().upper()
-        octave = decimal_number(child.findtext("octave"))
-        alter = decimal_number(child.findtext("alter") or "0")
-        if step not in STEP_SEMITONES or octave is None or alter is None or not 0 <= octave <= 9:
-            self._once(child, "A pitch that cannot be understood was read as a rest.")
+        parts = first_children(child)
+        sounds = _pitch_of(text_of(parts, "step"), text_of(parts, "octave"), text_of(parts, "alter"))
+        if sounds is None:
+            self._once(child, tr("A pitch that cannot be understood was read as a rest."))
             return None
-        whole = max(-2, min(2, int(alter + Fraction(1, 2) if alter >= 0 else alter - Fraction(1, 2))))
-        if whole != alter:
-            self._once(child, "A pitch between the semitones, or altered by more than two, was moved to the nearest.")
-        elif ALTER_OF_NAME.get(accidental, whole) != whole:
-            self._once(child, "An accidental and the pitch beside it do not agree: the pitch counts.")
-        return Pitch(int(octave), step, whole)
+        pitch, is_exact = sounds
+        if not is_exact:
+            self._once(
+                child, tr("A pitch between the semitones, or altered by more than two, was moved to the nearest.")
+            )
+        elif ALTER_OF_NAME.get(text_of(children, "accidental"), pitch.alter) != pitch.alter:
+            self._once(child, tr("An accidental and the pitch beside it do not agree: the pitch counts."))
+        return pitch
 
     # notations
 
-    def _read_notations(self, note: DraftNote, element: etree._Element) -> None:
-        for child in element:
+    def _read_notations(self, note: DraftNote, element: etree._Element, children: Children) -> None:
+        for child in element if "notations" in children or "lyric" in children else ():
             if child.tag == "notations":
                 for notation in child:
                     read = self._notations.get(notation.tag)
@@ -181,7 +189,7 @@ class NoteReader:
         if end is not None:
             note.slurs.append(end)
         elif element.get("type") != "continue":
-            self._once(element, "A slur that neither starts nor stops was left out.")
+            self._once(element, tr("A slur that neither starts nor stops was left out."))
 
     def _read_tuplet(self, note: DraftNote, element: etree._Element) -> None:
         if element.get("type") == "start":
@@ -201,7 +209,7 @@ class NoteReader:
         for child in element:
             if child.tag in BOW_OF_NAME:
                 if note.bows and BOW_OF_NAME[child.tag] is not note.bows[0]:
-                    self._once(child, "A note has both a down-bow and an up-bow: the first one counts.")
+                    self._once(child, tr("A note has both a down-bow and an up-bow: the first one counts."))
                 note.bows.append(BOW_OF_NAME[child.tag])
             elif child.tag == "fingering":
                 self._read_fingering(note, child)
@@ -215,7 +223,7 @@ class NoteReader:
         if finger in FINGERS:
             note.fingerings.append(finger)
         else:
-            self._once(element, "A fingering other than 0 to 4 was left out.")
+            self._once(element, tr("A fingering other than 0 to 4 was left out."))
 
     def _read_articulations(self, note: DraftNote, element: etree._Element) -> None:
         for child in element:
@@ -231,6 +239,17 @@ class NoteReader:
         sign = ARTICULATION_OF_NAME[name]
         if sign not in note.articulations:
             note.articulations.append(sign)
+
+
+@lru_cache(maxsize=1024)
+def _pitch_of(step: str, octave: str, alter: str) -> tuple[Pitch, bool] | None:
+    """The pitch of what an element says, and whether it is just that; None where it cannot be understood."""
+    height, altered = decimal_number(octave), decimal_number(alter or "0")
+    name = step.upper()
+    if name not in STEP_SEMITONES or height is None or altered is None or not 0 <= height <= 9:
+        return None
+    whole = max(-2, min(2, int(altered + Fraction(1, 2) if altered >= 0 else altered - Fraction(1, 2))))
+    return Pitch(int(height), name, whole), whole == altered
 
 
 def _ratio(element: etree._Element) -> tuple[int, int] | None:

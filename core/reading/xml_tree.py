@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from fractions import Fraction
 from functools import lru_cache
 from pyexpat import ExpatError, ParserCreate, errors
@@ -11,6 +12,7 @@ from typing import NoReturn
 from lxml import etree
 
 from core.errors import UnreadableFileError
+from core.translation import tr
 
 MAX_BYTES = 64 * 2**20
 
@@ -27,7 +29,11 @@ def parse_xml(data: bytes) -> etree._Element:
     """
     if len(data) > MAX_BYTES:
         raise UnreadableFileError(
-            f"The file has {len(data) // 2**20} megabytes; at most {MAX_BYTES // 2**20} are read."
+            tr(
+                "The file has {size} megabytes; at most {most} are read.",
+                size=len(data) // 2**20,
+                most=MAX_BYTES // 2**20,
+            )
         )
     data = _declaration_first(data)
     _check_prolog(data)
@@ -39,9 +45,20 @@ def parse_xml(data: bytes) -> etree._Element:
     except etree.XMLSyntaxError as error:
         _refuse(error.msg or "", error.lineno or None)
     if root is None:
-        raise UnreadableFileError("The file holds no XML element.")
+        raise UnreadableFileError(tr("The file holds no XML element."))
     etree.strip_elements(root, etree.Entity, with_tail=False)  # declared elsewhere, so never read
     return root
+
+
+def first_children(element: etree._Element) -> dict[str, etree._Element]:
+    """The children of an element by tag, of several alike the first: to look at many, this is faster than to search."""
+    return {child.tag: child for child in element.iterchildren(reversed=True)}
+
+
+def text_of(children: Mapping[str, etree._Element], tag: str) -> str:
+    """The text of one of ``first_children`` without blanks around it; "" where there is none."""
+    child = children.get(tag)
+    return (child.text or "").strip() if child is not None else ""
 
 
 def _declaration_first(data: bytes) -> bytes:
@@ -68,7 +85,7 @@ def _check_prolog(data: bytes) -> None:
 
     def entity(name: str, *_: object) -> NoReturn:
         raise UnreadableFileError(
-            f"The document type declares an entity (“{name}”), which is refused: a score has none.",
+            tr("The document type declares an entity (“{name}”), which is refused: a score has none.", name=name),
             parser.CurrentLineNumber,
         )
 
@@ -95,7 +112,9 @@ _POSITION = re.compile(r", line \d+, column \d+.*", re.DOTALL)
 
 def _refuse(reason: str, line: int | None) -> NoReturn:
     reason = _POSITION.sub("", reason).strip().rstrip(".")
-    raise UnreadableFileError(f"The file is no complete XML document ({reason or 'nothing was found'}).", line)
+    raise UnreadableFileError(
+        tr("The file is no complete XML document ({reason}).", reason=reason or "nothing was found"), line
+    )
 
 
 _DECIMAL = re.compile(r"[+-]?\d{1,9}(?:\.\d{1,9})?")
