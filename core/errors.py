@@ -8,6 +8,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from core.translation import tr
+
 
 class BowbenchError(Exception):
     """Base of all errors raised by ``core`` on purpose; ``str()`` is one sentence that a user can read."""
@@ -21,7 +23,7 @@ class UnreadableFileError(BowbenchError):
     """
 
     def __init__(self, text: str, line: int | None = None) -> None:
-        super().__init__(text if line is None else f"line {line}: {text}")
+        super().__init__(text if line is None else tr("line {line}: {text}", line=line, text=text))
         self.text = text
         self.line = line
 
@@ -43,4 +45,4 @@ class Problem:
     text: str
 
     def __str__(self) -> str:
-        return self.text if self.line is None else f"line {self.line}: {self.text}"
+        return self.text if self.line is None else tr("line {line}: {text}", line=self.line, text=self.text)

@@ -28,6 +28,7 @@ from core.likeness import models
 from core.order import endings
 from core.recurrence import recurring_bars
 from core.strokes import Strokes
+from core.translation import tr
 from core.tune import Meter, Note, Tune
 
 AT_MOST = 3
@@ -240,8 +241,10 @@ def _slur(tune: Tune, bowing: Bowing, notes: list[Note]) -> Change | None:
         befores.append(before)
     ids = tuple(note.id for note in notes)
     bars = [tune.bar_of[note_id] for note_id in ids]
-    pair = f"notes {_number(tune, befores[0].id)} and {_number(tune, ids[0])}"
-    label = f"Slur {pair} of {words.bars(tune, bars)}"
+    label = tr(
+        "Slur notes {first} and {second} of {bars}",
+        first=_number(tune, befores[0].id), second=_number(tune, ids[0]), bars=words.bars(tune, bars),
+    )  # fmt: skip
     cost = COSTS.slur * len(ids) + _place_cost(tune, bowing, befores[0], notes[0])
     return Change(cost, Remedy(label, partial(_joined, ids), len(ids)))
 
@@ -253,9 +256,14 @@ def _split(tune: Tune, bowing: Bowing, notes: list[Note]) -> Change | None:
     ids = tuple(note.id for note in notes)
     where = words.bars(tune, [tune.bar_of[note_id] for note_id in ids])
     number = _number(tune, ids[0])
-    inside = f"between notes {number - 1} and {number} of" if number > 1 else "into"
+    if number > 1:
+        label = tr(
+            "Part the slur between notes {first} and {second} of {bars}", first=number - 1, second=number, bars=where
+        )
+    else:
+        label = tr("Part the slur into {bars}", bars=where)
     slurs = sum(_slurs_more(tune, bowing, note_id) for note_id in ids)
-    return Change(COSTS.split * len(ids), Remedy(f"Part the slur {inside} {where}", partial(_parted, ids), slurs))
+    return Change(COSTS.split * len(ids), Remedy(label, partial(_parted, ids), slurs))
 
 
 def _separate_before(tune: Tune, bowing: Bowing, note: Note) -> Note | None:

@@ -8,11 +8,20 @@ from itertools import groupby
 
 from core.checks import words
 from core.severity import Severity
+from core.translation import ordinal, plural, sentence, tr, translatable
 from core.tune import Tune
 from core.tune_set import Seam, StrokesOf, TuneSet, Way, seams
 from core.tune_set import comes_round as set_comes_round
 
-TIMES = {1: "once", 2: "twice", 3: "three times", 4: "four times", 5: "five times", 6: "six times"}
+TIMES = translatable({
+    1: "once", 2: "twice", 3: "three times", 4: "four times", 5: "five times", 6: "six times",
+})  # fmt: skip
+
+SEAMS = translatable({
+    Way.AGAIN: "{before} ends {last} and begins {first} the {ordinal} time: {how}",
+    Way.ROUND: "back to the start: {before} ends {last}, {after} begins {first}: {how}",
+    Way.NEXT: "{before} ends {last}, {after} begins {first}: {how}",
+})  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,7 +140,7 @@ def _findings(tune_set: TuneSet, found: Iterable[Seam]) -> Iterator[SetFinding]:
             rule, tune = SET_RULES[rule_id], tune_set.entries[told[0].after.entry].tune
             number = tune.bars[tune.bar_of[told[0].first_note]].number
             text = (_TURNED if rule.turned else _RETAKEN)[rule.way](tune_set, told)
-            yield SetFinding(rule_id, rule.severity, told, (number,), (told[0].first_note,), words.sentence(text))
+            yield SetFinding(rule_id, rule.severity, told, (number,), (told[0].first_note,), sentence(text))
 
 
 def _told(seams_into: tuple[Seam, ...]) -> dict[str, tuple[Seam, ...]]:
@@ -160,38 +169,57 @@ def name(tune_set: TuneSet, entry: int) -> str:
     """
     titles = [other.tune.title for other in tune_set.entries]
     if not titles[entry]:
-        return f"tune {entry + 1}"
-    alike = titles.count(titles[entry]) > 1
-    return f"“{titles[entry]}”" + (f" (tune {entry + 1})" if alike else "")
+        return tr("tune {number}", number=entry + 1)
+    if titles.count(titles[entry]) > 1:
+        return tr("“{title}” (tune {number})", title=titles[entry], number=entry + 1)
+    return tr("“{title}”", title=titles[entry])
 
 
 def times_text(times: int) -> str:
     """How often, such as "twice"."""
-    return TIMES.get(times, f"{times} times")
+    return tr(TIMES[times]) if times in TIMES else plural("once", "{n} times", times)
 
 
 def seam_text(tune_set: TuneSet, seam: Seam) -> str:
     """A seam in one sentence: the bow before, the bow after, and what that is for the player."""
-    before, after = name(tune_set, seam.before.entry), name(tune_set, seam.after.entry)
-    rest = " over a rest" if seam.over_rest else ""
-    if seam.way is Way.AGAIN:
-        begins = f"{before} ends {seam.last.value} and begins {seam.first.value} the {_nth(seam)} time"
-    elif seam.way is Way.ROUND:
-        begins = f"back to the start: {before} ends {seam.last.value}, {after} begins {seam.first.value}"
-    else:
-        begins = f"{before} ends {seam.last.value}, {after} begins {seam.first.value}"
+    return sentence(tr(SEAMS[seam.way], **_values(tune_set, seam)))
+
+
+def _how(tune_set: TuneSet, seam: Seam) -> str:
+    """What a seam is for the player."""
     if seam.alternates:
-        return words.sentence(f"{begins}: the bow goes on by itself")
-    parts = [f"by a retake{rest}"] if seam.is_retake else []
+        return tr("the bow goes on by itself")
+    parts = []
+    if seam.is_retake:
+        parts.append(tr("by a retake over a rest") if seam.over_rest else tr("by a retake"))
     if seam.is_turned:
-        parts.append(f"turned round {_how_far(tune_set, seam)} (alone it begins {seam.alone.value})")
+        parts.append(tr("turned round {how_far} (alone it begins {alone})", **_turn(tune_set, seam)))
         if seam.over_rest and not seam.is_retake:
-            parts.append("a rest leaves room for a retake")
-    return words.sentence(f"{begins}: {', '.join(parts)}")
+            parts.append(tr("a rest leaves room for a retake"))
+    return tr(", ", "between parts of a sentence").join(parts)
 
 
-def _nth(seam: Seam) -> str:
-    return words.ordinal(seam.after.time)
+def _values(tune_set: TuneSet, seam: Seam) -> dict[str, str]:
+    """What the texts on seams are filled with."""
+    return {
+        "before": name(tune_set, seam.before.entry),
+        "after": name(tune_set, seam.after.entry),
+        "last": words.direction(seam.last),
+        "first": words.direction(seam.first),
+        "ordinal": ordinal(seam.after.time),
+        "how": _how(tune_set, seam),
+    }
+
+
+def _turn(tune_set: TuneSet, seam: Seam) -> dict[str, str]:
+    """What the texts on tunes turned round are filled with."""
+    return {
+        "before": name(tune_set, seam.before.entry),
+        "tune": name(tune_set, seam.after.entry),
+        "first": words.direction(seam.first),
+        "how_far": _how_far(tune_set, seam),
+        "alone": words.direction(seam.alone),
+    }
 
 
 def _tune_after(tune_set: TuneSet, seam: Seam) -> Tune:
@@ -200,59 +228,75 @@ def _tune_after(tune_set: TuneSet, seam: Seam) -> Tune:
 
 def _how_far(tune_set: TuneSet, seam: Seam) -> str:
     if seam.right_from is None:
-        return "to its end"
-    return f"up to {words.note_of_bar(_tune_after(tune_set, seam), seam.right_from)}"
+        return tr("to its end", "how far a tune is turned round")
+    return tr(
+        "up to {note}",
+        "how far a tune is turned round",
+        note=words.note_of_bar(_tune_after(tune_set, seam), seam.right_from),
+    )
 
 
 def _next_turned(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
     seam = told[0]
-    times = tune_set.entries[seam.after.entry].times
-    when = "" if times == 1 else ", every time," if len(told) == times else f", {_when(told)},"
-    return (
-        f"{name(tune_set, seam.after.entry)} begins {seam.first.value} after {name(tune_set, seam.before.entry)}"
-        f"{when or ','} and is turned round {_how_far(tune_set, seam)} (alone it begins {seam.alone.value})"
-    )
+    values, times = _turn(tune_set, seam), tune_set.entries[seam.after.entry].times
+    if times == 1:
+        return tr(
+            "{tune} begins {first} after {before}, and is turned round {how_far} (alone it begins {alone})", **values
+        )
+    if len(told) == times:
+        return tr(
+            "{tune} begins {first} after {before}, every time, and is turned round {how_far} (alone it begins {alone})",
+            **values,
+        )
+    return tr(
+        "{tune} begins {first} after {before}, {times}, and is turned round {how_far} (alone it begins {alone})",
+        times=_when(told), **values,
+    )  # fmt: skip
 
 
 def _next_retaken(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
     (seam,) = told
-    return (
-        f"{name(tune_set, seam.after.entry)} begins with a retake{_over(seam)}: {name(tune_set, seam.before.entry)} "
-        f"ends on {words.A_BOW[seam.last]} and it begins with another"
-    )
+    return tr(
+        "{tune} begins with a retake over a rest: {before} ends on {bow} and it begins with another"
+        if seam.over_rest
+        else "{tune} begins with a retake: {before} ends on {bow} and it begins with another",
+        bow=words.a_bow(seam.last), **_turn(tune_set, seam),
+    )  # fmt: skip
 
 
 def _again_turned(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
-    seam = told[0]
-    return (
-        f"{name(tune_set, seam.after.entry)} begins {seam.first.value} {_when(told)}, and is turned round "
-        f"{_how_far(tune_set, seam)} (alone it begins {seam.alone.value})"
-    )
+    return tr(
+        "{tune} begins {first} {times}, and is turned round {how_far} (alone it begins {alone})",
+        times=_when(told), **_turn(tune_set, told[0]),
+    )  # fmt: skip
 
 
 def _again_retaken(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
     seam = told[0]
-    return (
-        f"{name(tune_set, seam.after.entry)} takes a retake{_over(seam)} to begin {_when(told)}: it ends on "
-        f"{words.A_BOW[seam.last]} and begins with another"
-    )
+    return tr(
+        "{tune} takes a retake over a rest to begin {times}: it ends on {bow} and begins with another"
+        if seam.over_rest
+        else "{tune} takes a retake to begin {times}: it ends on {bow} and begins with another",
+        tune=name(tune_set, seam.after.entry), times=_when(told), bow=words.a_bow(seam.last),
+    )  # fmt: skip
 
 
 def _round_turned(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
     (seam,) = told
-    return f"played again from the start, the set begins {seam.first.value} (the first time {seam.alone.value})"
+    return tr(
+        "played again from the start, the set begins {direction} (the first time {other})",
+        direction=words.direction(seam.first), other=words.direction(seam.alone),
+    )  # fmt: skip
 
 
 def _round_retaken(tune_set: TuneSet, told: tuple[Seam, ...]) -> str:
     (seam,) = told
-    return (
-        f"played again from the start, the set takes a retake{_over(seam)}: it ends on {words.A_BOW[seam.last]} and "
-        f"begins with another"
+    return tr(
+        "played again from the start, the set takes a retake over a rest: it ends on {bow} and begins with another"
+        if seam.over_rest
+        else "played again from the start, the set takes a retake: it ends on {bow} and begins with another",
+        bow=words.a_bow(seam.last),
     )
-
-
-def _over(seam: Seam) -> str:
-    return " over a rest" if seam.over_rest else ""
 
 
 def _when(told: tuple[Seam, ...]) -> str:

@@ -21,6 +21,7 @@ from core.remedies import AT_MOST, COSTS, Change, changes_in, gain, misses_more,
 from core.set_check import SET_RULES, SetFinding, SetReport, SetRule, check_set
 from core.severity import Severity
 from core.strokes import Strokes
+from core.translation import tr
 from core.tune import Tune
 from core.tune_set import StrokesOf, TuneSet, set_bowing, strokes_in
 
@@ -149,10 +150,13 @@ def _retakes(tune_set: TuneSet, finding: SetFinding) -> Iterator[tuple[int, Chan
     if not SET_RULES[finding.rule].turned or first.id != seam.first_note:
         return
     cost = COSTS.retake_over_rest if seam.over_rest else COSTS.retake
-    what = f"Take {words.note_of_bar(entry.tune, seam.first_note)} {seam.alone.value}"
-    for only_pass, when in ((None, "every time"), (1, "the first time")):
+    values = {"note": words.note_of_bar(entry.tune, seam.first_note), "direction": words.direction(seam.alone)}
+    for only_pass, label in (
+        (None, tr("Take {note} {direction} every time", **values)),
+        (1, tr("Take {note} {direction} the first time", **values)),
+    ):
         edit = partial(fix_bow, note_id=seam.first_note, bow=seam.alone, only_pass=only_pass)
-        yield seam.after.entry, Change(cost, Remedy(f"{what} {when}", edit))
+        yield seam.after.entry, Change(cost, Remedy(label, edit))
 
 
 def _opening(tune: Tune) -> list[int]:

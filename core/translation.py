@@ -71,8 +71,11 @@ def plural(one: str, many: str, n: int, comment: str = "", /, **values: object) 
     return translated.format(n=n, **values)
 
 
-def translatable(texts: Texts) -> Texts:
-    """Mark a text, or all texts of a dict's values or of a tuple, that will be translated where they are shown."""
+def translatable(texts: Texts, comment: str = "", /) -> Texts:
+    """Mark a text, or all texts of a dict's values or of a tuple, that will be translated where they are shown.
+
+    ``comment`` is that of ``tr``, which gets it as well.
+    """
     return texts
 
 

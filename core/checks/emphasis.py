@@ -14,46 +14,63 @@ from core.checks import words
 from core.checks.finding import Finding, Severity
 from core.checks.view import View, neighbours
 from core.once import once
+from core.translation import listed, plural, sentence, tr, translatable
 from core.tune import Note, Tune
 
-WHY = {
-    Silence.REST: "a rest stands there",
-    Silence.HELD: "a held note stands there",
-    Silence.SOUNDING: "a note sounds on there",
-}
-REASONS = {
-    Silence.REST: ("rest", "rests"),
-    Silence.HELD: ("held note", "held notes"),
-    Silence.SOUNDING: ("note that sounds on", "notes that sound on"),
-}
-
-PHRASE_PLANS = {PlanKind.ON_BEAT: "on the beat", PlanKind.BACKBEAT: "on the backbeat"}
+WHY = translatable({
+    Silence.REST: "{where}, the accent on {beat} is not struck: a rest stands there",
+    Silence.HELD: "{where}, the accent on {beat} is not struck: a held note stands there",
+    Silence.SOUNDING: "{where}, the accent on {beat} is not struck: a note sounds on there",
+})  # fmt: skip
+PHRASE_PLANS = translatable({
+    PlanKind.ON_BEAT: "on the beat in {bars}",
+    PlanKind.BACKBEAT: "on the backbeat in {bars}",
+})  # fmt: skip
 
 
 def up(view: View) -> Iterator[Finding]:
     """Accents on up-bows; a pick-up is taken up so that the bar begins down (rule B6), and is not told."""
     for told in _told(view, Met.UP, _pickups):
-        falls = "falls on an up-bow" if told.on_one_beat else "fall on up-bows"
-        yield _finding(view, "accent-up", Severity.WARNING, told, f"{told.subject} {falls}")
+        if told.beat:
+            text = tr("{where}, the accent on {beat} falls on an up-bow", where=told.where, beat=told.beat)
+        else:
+            text = plural(
+                "{where}, 1 accent falls on an up-bow", "{where}, {n} accents fall on up-bows",
+                len(told.accents), where=told.where,
+            )  # fmt: skip
+        yield _finding(view, "accent-up", Severity.WARNING, told, text)
 
 
 def buried(view: View) -> Iterator[Finding]:
     """Accents inside a slur."""
     for told in _told(view, Met.BURIED):
-        lies = "is buried inside a slur" if told.on_one_beat else "are buried inside slurs"
-        yield _finding(view, "accent-buried", Severity.WARNING, told, f"{told.subject} {lies}")
+        if told.beat:
+            text = tr("{where}, the accent on {beat} is buried inside a slur", where=told.where, beat=told.beat)
+        else:
+            text = plural(
+                "{where}, 1 accent is buried inside a slur", "{where}, {n} accents are buried inside slurs",
+                len(told.accents), where=told.where,
+            )  # fmt: skip
+        yield _finding(view, "accent-buried", Severity.WARNING, told, text)
 
 
 def unstruck(view: View) -> Iterator[Finding]:
     """Accents where nothing is struck, but for what closes a phrase of four bars and the rest that opens a pick-up."""
     for told in _told(view, Met.UNSTRUCK, lambda tune: _closings(tune) | _opening_rests(tune)):
         reasons = Counter(accent.spot.silence for accent in told.accents if accent.spot.silence)
+        counted = listed([_silences(why, number) for why, number in reasons.items()])
         if len(told.accents) == 1:
-            text = f"{told.subject} is not struck: {WHY[next(iter(reasons))]}"
+            text = tr(WHY[next(iter(reasons))], where=told.where, beat=told.beat)
+        elif told.beat:
+            text = tr(
+                "{where}, the accent on {beat} is not struck ({reasons})",
+                where=told.where, beat=told.beat, reasons=counted,
+            )  # fmt: skip
         else:
-            are = "is" if told.on_one_beat else "are"
-            counted = [f"{number} {REASONS[why][number > 1]}" for why, number in reasons.items()]
-            text = f"{told.subject} {are} not struck ({words.listed(counted)})"
+            text = plural(
+                "{where}, 1 accent is not struck ({reasons})", "{where}, {n} accents are not struck ({reasons})",
+                len(told.accents), where=told.where, reasons=counted,
+            )  # fmt: skip
         yield _finding(view, "accent-unstruck", Severity.NOTE, told, text)
 
 
@@ -66,10 +83,10 @@ def phrase_plans(view: View) -> Iterator[Finding]:
     for kind, where in PHRASE_PLANS.items():
         bars = [bar for phrase in phrases if phrase.kind is kind for bar in phrase.bars]
         if bars:
-            told.append(f"{where} in {words.bars(view.tune, bars)}")
+            told.append(tr(where, bars=words.bars(view.tune, bars)))
     yield Finding(
         "phrase-plans", Severity.NOTE, view.numbers(bar for phrase in phrases for bar in phrase.bars), None, (),
-        words.sentence(f"phrase by phrase, the accents lie {words.listed(told)}"),
+        sentence(tr("phrase by phrase, the accents lie {places}", places=listed(told))),
     )  # fmt: skip
 
 
@@ -92,14 +109,14 @@ class _Told:
     Attributes:
         accents: In written order.
         pass_number: The pass on which they are met so; None for every pass, or the first.
-        subject: The words that name them.
-        on_one_beat: All stand on the same beat of their bars, and the words say "the accent", not "accents".
+        where: In words the bars, and the pass where it is not every one.
+        beat: In words the beat on which all stand in their bars, told as one accent; "" where they stand on several.
     """
 
     accents: list[_Accented]
     pass_number: int | None
-    subject: str
-    on_one_beat: bool
+    where: str
+    beat: str
 
 
 @once
@@ -134,6 +151,15 @@ def _opening_rests(tune: Tune) -> frozenset[str]:
     return frozenset(rest.id for opening in rests for rest in opening)
 
 
+def _silences(why: Silence, n: int) -> str:
+    """How many accents are not struck for one reason."""
+    if why is Silence.REST:
+        return plural("1 rest", "{n} rests", n)
+    if why is Silence.HELD:
+        return plural("1 held note", "{n} held notes", n)
+    return plural("1 note that sounds on", "{n} notes that sound on", n)
+
+
 def _nothing(tune: Tune) -> Container[str]:
     return ()
 
@@ -152,12 +178,14 @@ def _told(view: View, met: Met, left_out: Callable[[Tune], Container[str]] = _no
     ):  # fmt: skip
         number = run[0].pass_number
         where = words.bars(tune, [accent.bar for accent in run])
-        when = "" if number is None else f" {words.times([number])}"
         spots = {id(accent.spot): accent for accent in run}.values()  # bars of one rhythm have the very same
         beats = {words.beat(accent.spot.place, tune.bars[accent.bar].meter) for accent in spots}
-        on_one_beat = len(beats) == 1
-        what = f"the accent on {beats.pop()}" if on_one_beat else f"{len(run)} accents"
-        yield _Told(run, number, f"in {where}{when}, {what}", on_one_beat)
+        yield _Told(
+            run,
+            number,
+            words.in_bars(where, () if number is None else [number]),
+            beats.pop() if len(beats) == 1 else "",
+        )
 
 
 @once
@@ -183,4 +211,4 @@ def _by_met(view: View) -> Mapping[Met, list[_Accented]]:
 def _finding(view: View, rule: str, severity: Severity, told: _Told, text: str) -> Finding:
     notes = tuple(dict.fromkeys([accent.note_id(view.tune) for accent in told.accents]))
     bars = view.numbers([accent.bar for accent in told.accents])
-    return Finding(rule, severity, bars, told.pass_number, notes, words.sentence(text))
+    return Finding(rule, severity, bars, told.pass_number, notes, sentence(text))

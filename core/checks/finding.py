@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from core.bowing import Bowing
 from core.severity import Severity
+from core.translation import plural
 from core.tune import Tune
 
 __all__ = ["Finding", "Remedy", "Severity"]
@@ -29,10 +30,11 @@ class Remedy:
     @property
     def text(self) -> str:
         """What it does and what it costs in slurs, as "Slur notes 3 and 4 of bar 8 · 1 slur more"."""
-        if not self.slurs:
-            return self.label
-        count = abs(self.slurs)
-        return f"{self.label} · {count} {'slur' if count == 1 else 'slurs'} {'more' if self.slurs > 0 else 'fewer'}"
+        if self.slurs > 0:
+            return plural("{edit} · 1 slur more", "{edit} · {n} slurs more", self.slurs, edit=self.label)
+        if self.slurs < 0:
+            return plural("{edit} · 1 slur fewer", "{edit} · {n} slurs fewer", -self.slurs, edit=self.label)
+        return self.label
 
 
 @dataclass(frozen=True, slots=True)

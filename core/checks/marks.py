@@ -10,6 +10,7 @@ from core.bowing import Bowing
 from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View
+from core.translation import sentence, tr
 from core.tune import Tune
 
 
@@ -19,10 +20,11 @@ def against_slur(view: View) -> Iterator[Finding]:
         wrong = [number for number, agrees in inside if not agrees]
         if wrong:
             mark = view.bowing.marks[note_id].bow
-            text = (
-                f"in {_bar(view, note_id)}, {words.note(view.tune, note_id)} is marked {mark.value} "
-                f"inside {words.A_BOW[mark.turned]}{words.on_passes(wrong, passes)}"
-            )
+            text = tr(
+                "in {bar}, {note} is marked {direction} inside {bow}{passes}",
+                bar=_bar(view, note_id), note=words.note(view.tune, note_id), direction=words.direction(mark),
+                bow=words.a_bow(mark.turned), passes=words.on_passes(wrong, passes),
+            )  # fmt: skip
             number = None if len(wrong) == passes else wrong[0]
             yield _finding(view, "mark-against-slur", Severity.FAULT, note_id, text, number)
 
@@ -32,10 +34,11 @@ def redundant(view: View) -> Iterator[Finding]:
     for note_id, inside, passes in _marks_inside(view):
         if len(inside) == passes and all(agrees for _, agrees in inside):
             mark = view.bowing.marks[note_id].bow
-            text = (
-                f"in {_bar(view, note_id)}, {words.note(view.tune, note_id)} is marked {mark.value} "
-                f"inside {words.A_BOW[mark]}, which says nothing new"
-            )
+            text = tr(
+                "in {bar}, {note} is marked {direction} inside {bow}, which says nothing new",
+                bar=_bar(view, note_id), note=words.note(view.tune, note_id), direction=words.direction(mark),
+                bow=words.a_bow(mark),
+            )  # fmt: skip
             yield _finding(view, "redundant-mark", Severity.NOTE, note_id, text, None)
 
 
@@ -55,8 +58,8 @@ def _marks_inside(view: View) -> Iterator[tuple[str, list[tuple[int, bool]], int
 
 def _finding(view: View, rule: str, severity: Severity, note_id: str, text: str, pass_number: int | None) -> Finding:
     bar = view.tune.bar_of[note_id]
-    remedy = Remedy("Take the mark away", partial(_without_mark, note_id))
-    return Finding(rule, severity, view.numbers([bar]), pass_number, (note_id,), words.sentence(text), (remedy,))
+    remedy = Remedy(tr("Take the mark away"), partial(_without_mark, note_id))
+    return Finding(rule, severity, view.numbers([bar]), pass_number, (note_id,), sentence(text), (remedy,))
 
 
 def _bar(view: View, note_id: str) -> str:

@@ -13,17 +13,17 @@ from core.checks.reach_bounds import may_drift, may_run_out
 from core.checks.view import View, neighbours
 from core.reach import Move, Reach, ReachSettings, runs_out
 from core.tempos import Pace
+from core.translation import number, plural, sentence, tr, translatable
 
 EASY_RATIO = (
     3  # Saunders teaches a single note that takes as much bow as three slurred ones: up to there it is practice
 )
 
-BEATS = {
+BEATS = translatable({
     Fraction(1, 2): "eighth", Fraction(3, 4): "dotted eighth", Fraction(1): "quarter", Fraction(3, 2): "dotted quarter",
     Fraction(2): "half", Fraction(3): "dotted half", Fraction(4): "whole note",
-}  # fmt: skip
-ENDS = {True: "tip", False: "frog"}  # where down-bows and where up-bows run out
-BOWS = {True: "down-bows", False: "up-bows"}
+}, "beat of a tempo")  # fmt: skip
+ENDS = translatable({True: "tip", False: "frog"})  # where down-bows and where up-bows run out
 
 
 def beyond_bow(view: View) -> Iterator[Finding]:
@@ -40,14 +40,13 @@ def beyond_bow(view: View) -> Iterator[Finding]:
             longest[first] = max(longest.get(first, 0.0), move.seconds)
     for note_id in view.in_written_order(longest):
         bar = view.tune.bar_of[note_id]
-        text = (
-            f"the stroke that begins with {words.note_of_bar(view.tune, note_id)} lasts {longest[note_id]:.1f} seconds "
-            f"({_pace(reach.pace)}): at {reach.settings.slowest_cm_s:g} cm/s, about as slow as a bow speaks, it needs "
-            f"more than {_hair(reach)}"
-        )
-        yield Finding(
-            "stroke-beyond-bow", Severity.WARNING, view.numbers([bar]), None, (note_id,), words.sentence(text)
-        )
+        text = tr(
+            "the stroke that begins with {note} lasts {seconds} seconds ({pace}): at {speed} cm/s, about as slow as a "
+            "bow speaks, it needs more than {hair}",
+            note=words.note_of_bar(view.tune, note_id), seconds=number(longest[note_id], ".1f"),
+            pace=_pace(reach.pace), speed=number(reach.settings.slowest_cm_s), hair=_hair(reach),
+        )  # fmt: skip
+        yield Finding("stroke-beyond-bow", Severity.WARNING, view.numbers([bar]), None, (note_id,), sentence(text))
 
 
 def runs_out_anyhow(view: View) -> Iterator[Finding]:
@@ -61,20 +60,34 @@ def runs_out_anyhow(view: View) -> Iterator[Finding]:
         if not _is_beyond(reach, move):
             note = view.strokes.played[move.first]
             failing.setdefault((note.note_id, move.down), set()).add(note.pass_number)
-    limits = f"{reach.settings.slowest_cm_s:g} to {reach.settings.fastest_cm_s:g} cm/s"
+    slowest, fastest = number(reach.settings.slowest_cm_s), number(reach.settings.fastest_cm_s)
     told = sorted(failing.items(), key=lambda item: view.tune.places[item[0][0]])
     for run in neighbours(told, lambda item: view.number(item[0][0]), lambda item: item[0][1]):
         ids = tuple(note_id for (note_id, _), _ in run)
         passes = sorted(set().union(*(passes for _, passes in run)))
-        number = None if len(passes) == len(view.passes(ids[0])) else passes[0]
-        when = "" if number is None else f" {words.times(passes)}"
+        every = len(passes) == len(view.passes(ids[0]))
         bars = [view.tune.bar_of[note_id] for note_id in ids]
-        what = f"{words.note(view.tune, ids[0])} finds" if len(ids) == 1 else f"{len(ids)} strokes find"
-        text = (
-            f"in {words.bars(view.tune, bars)}{when}, the bow runs out at the {ENDS[run[0][0][1]]}: {what} "
-            f"no room on {_hair(reach)} at any bow speeds of {limits} ({_pace(reach.pace)})"
-        )
-        yield Finding("bow-runs-out", Severity.WARNING, view.numbers(bars), number, ids, words.sentence(text))
+        values = {
+            "where": words.in_bars(words.bars(view.tune, bars), () if every else passes),
+            "end": tr(ENDS[run[0][0][1]]), "hair": _hair(reach), "slowest": slowest, "fastest": fastest,
+            "pace": _pace(reach.pace),
+        }  # fmt: skip
+        if len(ids) == 1:
+            text = tr(
+                "{where}, the bow runs out at the {end}: {note} finds no room on {hair} at any bow speeds of {slowest} "
+                "to {fastest} cm/s ({pace})",
+                note=words.note(view.tune, ids[0]), **values,
+            )  # fmt: skip
+        else:
+            text = plural(
+                "{where}, the bow runs out at the {end}: 1 stroke finds no room on {hair} at any bow speeds of "
+                "{slowest} to {fastest} cm/s ({pace})",
+                "{where}, the bow runs out at the {end}: {n} strokes find no room on {hair} at any bow speeds of "
+                "{slowest} to {fastest} cm/s ({pace})",
+                len(ids), **values,
+            )  # fmt: skip
+        told_pass = None if every else passes[0]
+        yield Finding("bow-runs-out", Severity.WARNING, view.numbers(bars), told_pass, ids, sentence(text))
 
 
 def drift(view: View) -> Iterator[Finding]:
@@ -92,12 +105,16 @@ def drift(view: View) -> Iterator[Finding]:
             told = {found.first: found for bar in bars for found in by_bar[bar]}.values()
             times = sum(found.along_s for found in told) / sum(found.back_s for found in told)
             ids = tuple(note.id for bar in bars for note in view.sounding(bar))
-            text = (
-                f"in {words.bars(view.tune, bars)}, {BOWS[down]} together last {times:.1f} times as long as "
-                f"{BOWS[not down]}: at one bow speed of {reach.settings.even_cm_s:g} cm/s ({_pace(reach.pace)}) "
-                f"the bow drifts to the {ENDS[down]} and off {_hair(reach)}"
-            )
-            yield Finding("bow-drift", Severity.NOTE, view.numbers(bars), None, ids, words.sentence(text))
+            text = tr(
+                "in {bars}, down-bows together last {times} times as long as up-bows: at one bow speed of {speed} cm/s "
+                "({pace}) the bow drifts to the tip and off {hair}"
+                if down
+                else "in {bars}, up-bows together last {times} times as long as down-bows: at one bow speed of {speed} "
+                "cm/s ({pace}) the bow drifts to the frog and off {hair}",
+                bars=words.bars(view.tune, bars), times=number(times, ".1f"),
+                speed=number(reach.settings.even_cm_s), pace=_pace(reach.pace), hair=_hair(reach),
+            )  # fmt: skip
+            yield Finding("bow-drift", Severity.NOTE, view.numbers(bars), None, ids, sentence(text))
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,12 +172,15 @@ def _is_beyond(reach: Reach, move: Move) -> bool:
 
 
 def _hair(reach: Reach) -> str:
-    return f"{reach.settings.hair_cm:g} cm of hair"
+    return tr("{length} cm of hair", length=number(reach.settings.hair_cm))
 
 
 def _pace(pace: Pace) -> str:
-    beat = BEATS.get(pace.tempo.beat, f"{pace.tempo.beat} quarters")
-    figure = f"{beat} = {float(pace.tempo.per_minute):g}"
+    if pace.tempo.beat in BEATS:
+        beat = tr(BEATS[pace.tempo.beat], "beat of a tempo")
+    else:
+        beat = tr("{count} quarters", count=pace.tempo.beat)
+    figure = tr("{beat} = {number}", "tempo", beat=beat, number=number(float(pace.tempo.per_minute)))
     if pace.dance is None:
         return figure
-    return f"{figure}, usual for this dance" if pace.dance else f"{figure}, assumed"
+    return tr("{tempo}, usual for this dance" if pace.dance else "{tempo}, assumed", tempo=figure)

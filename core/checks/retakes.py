@@ -9,6 +9,7 @@ from core.bowing import Bow
 from core.checks import words
 from core.checks.finding import Finding, Severity
 from core.checks.view import View, neighbours
+from core.translation import plural, sentence, tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,16 +63,29 @@ def _retakes(view: View) -> Iterator[tuple[_Kind, list[str]]]:
 
 def _finding(view: View, rule: str, severity: Severity, kind: _Kind, notes: list[str]) -> Finding:
     bars = [view.tune.bar_of[note_id] for note_id in notes]
-    rest = " over a rest" if kind.over_rest else ""
-    again = f", {words.times(kind.passes)}" if kind.passes else ""
-    way = "the same way as the stroke before" if kind.bow is None else f"{kind.bow.value} after {kind.bow.value}"
-    if len(notes) == 1:
-        text = f"{words.note_of_bar(view.tune, notes[0])} is a retake{rest} ({way}){again}"
+    again = words.on_passes(kind.passes, 0)
+    if kind.bow is None:
+        way = tr("the same way as the stroke before")
     else:
-        text = f"{words.bars(view.tune, bars)} {_hold(view, bars)} {len(notes)} retakes{rest} ({way}){again}"
+        way = tr("{direction} after {direction}", direction=words.direction(kind.bow))
+    if len(notes) == 1:
+        where = words.note_of_bar(view.tune, notes[0])
+        text = tr(
+            "{note} is a retake over a rest ({way}){passes}"
+            if kind.over_rest
+            else "{note} is a retake ({way}){passes}",
+            note=where, way=way, passes=again,
+        )  # fmt: skip
+    else:
+        retakes = (
+            plural("1 retake over a rest", "{n} retakes over a rest", len(notes))
+            if kind.over_rest
+            else plural("1 retake", "{n} retakes", len(notes))
+        )
+        text = plural(
+            "{bars} holds {retakes} ({way}){passes}", "{bars} hold {retakes} ({way}){passes}",
+            len(view.numbers(bars)), "n: bars",
+            bars=words.bars(view.tune, bars), retakes=retakes, way=way, passes=again,
+        )  # fmt: skip
     number = kind.passes[0] if kind.passes else None
-    return Finding(rule, severity, view.numbers(bars), number, tuple(notes), words.sentence(text))
-
-
-def _hold(view: View, bars: list[int]) -> str:
-    return "holds" if len(view.numbers(bars)) == 1 else "hold"
+    return Finding(rule, severity, view.numbers(bars), number, tuple(notes), sentence(text))

@@ -22,15 +22,23 @@ from core.likeness import Likeness, Model, models
 from core.once import once
 from core.order import sections
 from core.recurrence import is_material, recurring_bars
+from core.translation import plural, sentence, tr, translatable
 from core.tune import Bar, Note, Tune
 
-LIKE = {
+LIKE = translatable({
     Likeness.ONE_NOTE: "but for one note",
     Likeness.SHAPE: "in rhythm, rises and falls",
-}
+})  # fmt: skip
 LIKEWISE = re.compile(r"\b(segue|simile|sim\.)", re.IGNORECASE)
 ANSWERING_DISTANCES = (1, 2, 4, 8, 16)  # bars, of a motif, a phrase, a part and a part played twice
-INTERVALS = ("", "a step", "a third", "a fourth", "a fifth", "a sixth", "a seventh", "an octave")
+HIGHER = translatable((
+    "", "a step higher", "a third higher", "a fourth higher", "a fifth higher", "a sixth higher", "a seventh higher",
+    "an octave higher",
+))  # fmt: skip
+LOWER = translatable((
+    "", "a step lower", "a third lower", "a fourth lower", "a fifth lower", "a sixth lower", "a seventh lower",
+    "an octave lower",
+))  # fmt: skip
 
 
 class Bowed(Enum):
@@ -47,14 +55,22 @@ def other_bow(view: View) -> Iterator[Finding]:
         if group.is_same:
             new, bow = _turn(view, group)
             if new is view.sounding(group.again[0])[0]:
-                where, told = "", _beginnings(view, group)
+                text = plural(
+                    "{bars} brings {first} again{changed} on the other bow ({beginnings})",
+                    "{bars} bring {first} again{changed} on the other bow ({beginnings})",
+                    _count(view, group), "n: bars", beginnings=_beginnings(view, group), **_brought(view, group),
+                )  # fmt: skip
             else:
-                where = f", from {words.note(view.tune, new.id)} on"
-                told = (
-                    f"there {bow.value} in {words.bars(view.tune, group.first[:1])}, "
-                    f"{bow.turned.value} in {words.bars(view.tune, group.again[:1])}"
-                )
-            text = f"{_bring(view, group)} on the other bow{where} ({told})"
+                text = plural(
+                    "{bars} brings {first} again{changed} on the other bow, from {note} on "
+                    "(there {old} in {old_bar}, {new} in {new_bar})",
+                    "{bars} bring {first} again{changed} on the other bow, from {note} on "
+                    "(there {old} in {old_bar}, {new} in {new_bar})",
+                    _count(view, group), "n: bars", note=words.note(view.tune, new.id),
+                    old=words.direction(bow), old_bar=words.bars(view.tune, group.first[:1]),
+                    new=words.direction(bow.turned), new_bar=words.bars(view.tune, group.again[:1]),
+                    **_brought(view, group),
+                )  # fmt: skip
             in_one_run = group.again == list(range(group.again[0], group.again[-1] + 1))
             remedies = _begin_as_before(view, new.id, bow) if in_one_run else ()
             yield _finding(view, "phrase-on-other-bow", Severity.WARNING, group, text, remedies)
@@ -67,9 +83,18 @@ def other_slurs(view: View) -> Iterator[Finding]:
     """
     for group in _groups(view, Bowed.OTHER_SLURS):
         if group.is_same:
-            text = f"{_bring(view, group)} slurred differently"
-            if view.bows(group.first[0])[0] is not view.bows(group.again[0])[0]:
-                text += f" ({_beginnings(view, group)})"
+            if view.bows(group.first[0])[0] is view.bows(group.again[0])[0]:
+                text = plural(
+                    "{bars} brings {first} again{changed} slurred differently",
+                    "{bars} bring {first} again{changed} slurred differently",
+                    _count(view, group), "n: bars", **_brought(view, group),
+                )  # fmt: skip
+            else:
+                text = plural(
+                    "{bars} brings {first} again{changed} slurred differently ({beginnings})",
+                    "{bars} bring {first} again{changed} slurred differently ({beginnings})",
+                    _count(view, group), "n: bars", beginnings=_beginnings(view, group), **_brought(view, group),
+                )  # fmt: skip
             yield _finding(view, "phrase-slurred-differently", Severity.NOTE, group, text)
 
 
@@ -77,8 +102,12 @@ def like_on_other_bow(view: View) -> Iterator[Finding]:
     """Phrases that are like an earlier one and begin on the other bow."""
     for group in _groups(view, Bowed.OTHER_BOW):
         if group.is_telling_likeness:
-            come = "comes" if len(view.numbers(group.again)) == 1 else "come"
-            text = f"{_are_like(view, group)} and {come} on the other bow ({_beginnings(view, group)})"
+            text = plural(
+                "{bars} is like {first}, {how}, and comes on the other bow ({beginnings})",
+                "{bars} are like {first}, {how}, and come on the other bow ({beginnings})",
+                _count(view, group), "n: bars", how=_likeness(group), beginnings=_beginnings(view, group),
+                bars=words.bars(view.tune, group.again), first=words.bars(view.tune, group.first),
+            )  # fmt: skip
             yield _finding(view, "like-on-other-bow", Severity.NOTE, group, text)
 
 
@@ -86,8 +115,12 @@ def like_other_slurs(view: View) -> Iterator[Finding]:
     """Phrases that are an earlier one transposed and have other slurs."""
     for group in _groups(view, Bowed.OTHER_SLURS):
         if group.is_telling_likeness:
-            are = "is" if len(view.numbers(group.again)) == 1 else "are"
-            text = f"{_are_like(view, group)} and {are} slurred differently"
+            text = plural(
+                "{bars} is like {first}, {how}, and is slurred differently",
+                "{bars} are like {first}, {how}, and are slurred differently",
+                _count(view, group), "n: bars", how=_likeness(group),
+                bars=words.bars(view.tune, group.again), first=words.bars(view.tune, group.first),
+            )  # fmt: skip
             yield _finding(view, "like-slurred-differently", Severity.NOTE, group, text)
 
 
@@ -233,33 +266,41 @@ def _turn(view: View, group: _Group) -> tuple[Note, Bow]:
     return next((note, before) for note, before, now in compared if now is not before)
 
 
-def _bring(view: View, group: _Group) -> str:
-    verb = "brings" if len(view.numbers(group.again)) == 1 else "bring"
-    changed = [bar for bar, model in group.bars.items() if model.likeness is Likeness.ONE_NOTE]
-    but = f", {words.bars(view.tune, changed)} with one note changed," if changed else ""
-    return f"{words.bars(view.tune, group.again)} {verb} {words.bars(view.tune, group.first)} again{but}"
+def _count(view: View, group: _Group) -> int:
+    """How many bars a group has, for the verb."""
+    return len(view.numbers(group.again))
 
 
-def _are_like(view: View, group: _Group) -> str:
-    verb = "is" if len(view.numbers(group.again)) == 1 else "are"
+def _brought(view: View, group: _Group) -> dict[str, str]:
+    """Values of the texts on what comes again: its bars, those before, and which have one note changed."""
+    bars = [bar for bar, model in group.bars.items() if model.likeness is Likeness.ONE_NOTE]
+    changed = (
+        tr(", {bars} with one note changed,", "inside a sentence", bars=words.bars(view.tune, bars)) if bars else ""
+    )
+    return {
+        "bars": words.bars(view.tune, group.again), "first": words.bars(view.tune, group.first), "changed": changed,
+    }  # fmt: skip
+
+
+def _likeness(group: _Group) -> str:
     how = LIKE.get(next(iter(group.bars.values())).likeness)
-    if how is None:
-        how = f"{INTERVALS[abs(group.steps)]} {'higher' if group.steps > 0 else 'lower'}"
-    return f"{words.bars(view.tune, group.again)} {verb} like {words.bars(view.tune, group.first)}, {how},"
+    return tr(how or (HIGHER if group.steps > 0 else LOWER)[abs(group.steps)])
 
 
 def _beginnings(view: View, group: _Group) -> str:
     first, again = group.first[0], group.again[0]
-    bows = [view.bows(bar)[0].value for bar in (first, again)]
-    old, new = (words.bars(view.tune, [bar]) for bar in (first, again))
-    return f"{old} began {bows[0]}, {new} begins {bows[1]}"
+    return tr(
+        "{old_bar} began {old}, {new_bar} begins {new}",
+        old_bar=words.bars(view.tune, [first]), old=words.direction(view.bows(first)[0]),
+        new_bar=words.bars(view.tune, [again]), new=words.direction(view.bows(again)[0]),
+    )  # fmt: skip
 
 
 def _begin_as_before(view: View, note_id: str, bow: Bow) -> tuple[Remedy, ...]:
     """Fix the direction where the return begins, if a stroke begins there."""
     if not view.passes(note_id)[0].starts:
         return ()
-    label = f"Take {words.note_of_bar(view.tune, note_id)} {bow.value}"
+    label = tr("Take {note} {direction}", note=words.note_of_bar(view.tune, note_id), direction=words.direction(bow))
     return (Remedy(label, partial(fix_bow, note_id=note_id, bow=bow)),)
 
 
@@ -267,4 +308,4 @@ def _finding(
     view: View, rule: str, severity: Severity, group: _Group, text: str, remedies: tuple[Remedy, ...] = ()
 ) -> Finding:
     notes = tuple(note.id for bar in group.again for note in view.sounding(bar))
-    return Finding(rule, severity, view.numbers(group.again), None, notes, words.sentence(text), remedies)
+    return Finding(rule, severity, view.numbers(group.again), None, notes, sentence(text), remedies)

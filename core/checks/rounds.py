@@ -12,6 +12,7 @@ from core.checks.view import View
 from core.order import endings, sections
 from core.recurrence import is_material
 from core.strokes import Played
+from core.translation import ordinal, plural, sentence, tr
 
 
 def part(view: View) -> Iterator[Finding]:
@@ -26,20 +27,28 @@ def part(view: View) -> Iterator[Finding]:
             compared = zip(view.sounding(bars[0]), view.bows(bars[0]), view.bows(bars[0], passes[0]), strict=True)
             turned, first = next((note.id, first) for note, first, later in compared if later is not first)
             name = view.tune.bars[section.start].part
-            subject = words.bars(view.tune, bars)
+            subject, count = words.bars(view.tune, bars), len(view.numbers(bars))
             if name and bars == played_again:
-                subject = f"part {name} ({subject})"
-                verb = "comes"
+                subject, count = tr("part {name} ({bars})", name=name, bars=subject), 1
+            values = {
+                "bars": subject, "times": words.times(passes), "note": words.note_of_bar(view.tune, turned),
+                "direction": words.direction(first),
+            }  # fmt: skip
+            if turned == notes[0]:
+                text = plural(
+                    "{bars} comes round on the other bow {times} ({note} is {direction} the first time)",
+                    "{bars} come round on the other bow {times} ({note} is {direction} the first time)",
+                    count, "n: bars", **values,
+                )  # fmt: skip
             else:
-                verb = "comes" if len(view.numbers(bars)) == 1 else "come"
-            where = "" if turned == notes[0] else f" from {words.note_of_bar(view.tune, turned)} on"
-            text = (
-                f"{subject} {verb} round on the other bow{where} {words.times(passes)} "
-                f"({words.note_of_bar(view.tune, turned)} is {first.value} the first time)"
-            )
+                text = plural(
+                    "{bars} comes round on the other bow from {note} on {times} ({note} is {direction} the first time)",
+                    "{bars} come round on the other bow from {note} on {times} ({note} is {direction} the first time)",
+                    count, "n: bars", **values,
+                )  # fmt: skip
             yield Finding(
                 "part-on-other-bow", Severity.WARNING, view.numbers(bars), passes[0], tuple(notes),
-                words.sentence(text), _always(view, turned, first),
+                sentence(text), _always(view, turned, first),
             )  # fmt: skip
 
 
@@ -55,15 +64,18 @@ def ending(view: View) -> Iterator[Finding]:
             if model is None or opening is None or opening.bow is model.bow:
                 continue
             follows = opening.visit > 0 and opening.starts and _is_turned(view, opening.visit - 1)
-            text = (
-                f"the {words.ordinal(place)} ending ({words.bars(view.tune, bars)}) begins {opening.bow.value}, "
-                f"the first ({words.bars(view.tune, first)}) {model.bow.value}"
-            )
-            text += ", for its part comes round on the other bow" if follows else ""
+            text = tr(
+                "the {ordinal} ending ({bars}) begins {direction}, the first ({first}) {other}, "
+                "for its part comes round on the other bow"
+                if follows
+                else "the {ordinal} ending ({bars}) begins {direction}, the first ({first}) {other}",
+                ordinal=ordinal(place), bars=words.bars(view.tune, bars), direction=words.direction(opening.bow),
+                first=words.bars(view.tune, first), other=words.direction(model.bow),
+            )  # fmt: skip
             notes = tuple(note.id for bar in bars for note in view.sounding(bar))
             yield Finding(
                 "ending-on-other-bow", Severity.NOTE if follows else Severity.WARNING, view.numbers(bars), None,
-                notes, words.sentence(text), _always(view, opening.note_id, model.bow),
+                notes, sentence(text), _always(view, opening.note_id, model.bow),
             )  # fmt: skip
 
 
@@ -71,12 +83,13 @@ def tune(view: View) -> Iterator[Finding]:
     """A tune that, played again from the start, begins on the other bow."""
     if not view.strokes.comes_round:
         first = view.first_note
-        text = (
-            f"played again from the start, the tune begins {first.bow.turned.value} (the first time {first.bow.value})"
-        )
+        text = tr(
+            "played again from the start, the tune begins {direction} (the first time {other})",
+            direction=words.direction(first.bow.turned), other=words.direction(first.bow),
+        )  # fmt: skip
         yield Finding(
             "tune-on-other-bow", Severity.WARNING, view.numbers([first.bar]), None, (first.note_id,),
-            words.sentence(text), _always(view, first.note_id, first.bow),
+            sentence(text), _always(view, first.note_id, first.bow),
         )  # fmt: skip
 
 
@@ -84,13 +97,11 @@ def retake(view: View) -> Iterator[Finding]:
     """A tune that comes round by a retake."""
     if view.strokes.round_retake:
         first, last = view.first_note, view.strokes.next_bow.turned
-        text = (
-            f"played again from the start, the tune takes a retake: it ends on {words.A_BOW[last]} "
-            f"and begins with another"
+        text = tr(
+            "played again from the start, the tune takes a retake: it ends on {bow} and begins with another",
+            bow=words.a_bow(last),
         )
-        yield Finding(
-            "round-retake", Severity.NOTE, view.numbers([first.bar]), None, (first.note_id,), words.sentence(text)
-        )
+        yield Finding("round-retake", Severity.NOTE, view.numbers([first.bar]), None, (first.note_id,), sentence(text))
 
 
 def _opening(view: View, bars: range) -> Played | None:
@@ -121,5 +132,8 @@ def _always(view: View, note_id: str, bow: Bow) -> tuple[Remedy, ...]:
     """Fix a direction on every pass, if a stroke begins there on every pass."""
     if not all(played.starts for played in view.passes(note_id)):
         return ()
-    label = f"Take {words.note_of_bar(view.tune, note_id)} {bow.value} every time"
+    label = tr(
+        "Take {note} {direction} every time",
+        note=words.note_of_bar(view.tune, note_id), direction=words.direction(bow),
+    )  # fmt: skip
     return (Remedy(label, partial(fix_bow, note_id=note_id, bow=bow)),)

@@ -14,10 +14,16 @@ from core.checks.view import View, neighbours
 from core.once import once
 from core.ornamenting import upper_neighbour
 from core.ticks import ticks
+from core.translation import plural, sentence, tr, translatable
 from core.tune import Note, Tune
 
 MOST_NOTES_IN_A_STROKE = 8  # common practice, no source: a bar of a reel
 LONGEST_STROKE_IN_BARS = Fraction(3, 2)
+LONG_STROKE = translatable({  # whether it takes too many notes, whether it lasts too long
+    (True, False): "the stroke that begins with {note} takes {notes}",
+    (False, True): "the stroke that begins with {note} lasts longer than a bar and a half",
+    (True, True): "the stroke that begins with {note} takes {notes} and lasts longer than a bar and a half",
+})  # fmt: skip
 
 
 def equal_pitches(view: View) -> Iterator[Finding]:
@@ -36,21 +42,32 @@ def equal_pitches(view: View) -> Iterator[Finding]:
         if len(run) == 1:
             pitches = "".join(map(str, view.tune.note(run[0]).pitches))
             name = words.note(view.tune, run[0])
-            text = f"in {where}, {name} is slurred to the same note before it ({pitches}) and is not heard"
-            label = f"Put a cut on {words.note_of_bar(view.tune, run[0])} ({_cut_in_words(view, run[0])})"
+            text = tr(
+                "in {bar}, {note} is slurred to the same note before it ({pitch}) and is not heard",
+                bar=where, note=name, pitch=pitches,
+            )  # fmt: skip
+            label = tr(
+                "Put a cut on {note} ({cut})",
+                note=words.note_of_bar(view.tune, run[0]), cut=_cut_in_words(view, run[0]),
+            )  # fmt: skip
         else:
-            text = f"in {where}, {len(run)} notes are slurred to the same note before them and are not heard"
-            label = f"Put cuts on the {len(run)} notes"
+            text = plural(
+                "in {bars}, 1 note is slurred to the same note before it and is not heard",
+                "in {bars}, {n} notes are slurred to the same note before them and are not heard",
+                len(run), bars=where,
+            )  # fmt: skip
+            label = plural("Put a cut on the note", "Put cuts on the {n} notes", len(run))
         remedy = Remedy(label, partial(_with_cuts, tuple(run)))
         yield Finding(
-            "equal-notes-slurred", Severity.NOTE, view.numbers(bars), None, tuple(run), words.sentence(text), (remedy,)
+            "equal-notes-slurred", Severity.NOTE, view.numbers(bars), None, tuple(run), sentence(text), (remedy,)
         )
 
 
 def _cut_in_words(view: View, note_id: str) -> str:
     """Where the cut lies: a third finger has the open string above for its upper neighbour."""
     pitch = upper_neighbour(view.tune, note_id)
-    return f"{pitch}, the {'open string above' if pitch.midi in view.tuning.open_keys[1:] else 'next note up'}"
+    is_open = pitch.midi in view.tuning.open_keys[1:]
+    return tr("{pitch}, the open string above" if is_open else "{pitch}, the next note up", pitch=pitch)
 
 
 def long_strokes(view: View) -> Iterator[Finding]:
@@ -60,14 +77,16 @@ def long_strokes(view: View) -> Iterator[Finding]:
     alone = [(note,) for note in _long_notes(view.tune) if note.id not in shared]
     for notes in sorted((*view.shared_strokes, *alone), key=lambda notes: places[notes[0].id]):
         count = sum(not note.held for note in notes)
-        told = [f"takes {count} notes"] if count > MOST_NOTES_IN_A_STROKE else []
-        told += ["lasts longer than a bar and a half"] if _is_long(view.tune, notes) else []
-        if told:
+        is_full, is_long = count > MOST_NOTES_IN_A_STROKE, _is_long(view.tune, notes)
+        if is_full or is_long:
             bars = [view.tune.bar_of[note.id] for note in notes]
-            text = f"the stroke that begins with {words.note_of_bar(view.tune, notes[0].id)} {words.listed(told)}"
+            text = tr(
+                LONG_STROKE[is_full, is_long],
+                note=words.note_of_bar(view.tune, notes[0].id), notes=plural("1 note", "{n} notes", count),
+            )  # fmt: skip
             yield Finding(
                 "long-stroke", Severity.NOTE, view.numbers(bars), None,
-                tuple(note.id for note in notes), words.sentence(text),
+                tuple(note.id for note in notes), sentence(text),
             )  # fmt: skip
 
 

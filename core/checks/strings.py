@@ -10,6 +10,7 @@ from core.checks import words
 from core.checks.finding import Finding, Remedy, Severity
 from core.checks.view import View, neighbours
 from core.strings import Leap, leaps
+from core.translation import plural, sentence, tr
 from core.tune import Tune
 
 
@@ -22,20 +23,26 @@ def slur_leaps(view: View) -> Iterator[Finding]:
         where = words.bars(view.tune, bars)
         if len(run) == 1:
             name = words.note(view.tune, ids[0])
-            text = f"in {where}, the slur to {name} leaps {_way(view, run[0])}"
-            label = f"Hook {name}: the bow stops before it"
+            text = tr("in {bar}, the slur to {note} leaps {way}", bar=where, note=name, way=_way(view, run[0]))
+            label = tr("Hook {note}: the bow stops before it", note=name)
         else:
-            text = f"in {where}, {len(run)} slurs leap over a string (the first, {_way(view, run[0])})"
-            label = f"Hook the {len(run)} notes: the bow stops before each"
+            text = plural(
+                "in {bars}, 1 slur leaps over a string (the first, {way})",
+                "in {bars}, {n} slurs leap over a string (the first, {way})",
+                len(run), bars=where, way=_way(view, run[0]),
+            )  # fmt: skip
+            label = plural(
+                "Hook the note: the bow stops before it", "Hook the {n} notes: the bow stops before each", len(run)
+            )
         yield Finding(
-            "slur-leaps-string", Severity.WARNING, view.numbers(bars), None, ids, words.sentence(text),
+            "slur-leaps-string", Severity.WARNING, view.numbers(bars), None, ids, sentence(text),
             (Remedy(label, partial(_hooked, ids)),),
         )  # fmt: skip
 
 
 def _way(view: View, leap: Leap) -> str:
     start, end = (view.tuning.name(string) for string in (leap.from_string, leap.to_string))
-    return f"from the {start} string to the {end} string"
+    return tr("from the {start} string to the {end} string", start=start, end=end)
 
 
 def _hooked(note_ids: tuple[str, ...], tune: Tune, bowing: Bowing) -> Bowing:

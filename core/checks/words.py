@@ -7,35 +7,21 @@ from fractions import Fraction
 from functools import lru_cache
 
 from core.bowing import Bow
+from core.translation import listed, ordinal, plural, tr, translatable
 from core.tune import Meter, Tune
 
-ORDINALS = (
-    "first", "second", "third", "fourth", "fifth", "sixth",
-    "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth",
-)  # fmt: skip
-A_BOW = {Bow.DOWN: "a down-bow", Bow.UP: "an up-bow"}
+A_BOW = translatable({Bow.DOWN: "a down-bow", Bow.UP: "an up-bow"})
+DIRECTIONS = translatable({Bow.DOWN: "down", Bow.UP: "up"}, "direction of a stroke")
 
 
-def sentence(text: str) -> str:
-    """Begin with a capital and end with a full stop."""
-    return f"{text[0].upper()}{text[1:]}."
+def a_bow(bow: Bow) -> str:
+    """A direction as a noun, such as "a down-bow"."""
+    return tr(A_BOW[bow])
 
 
-def ordinal(number: int) -> str:
-    """The number as an ordinal word.
-
-    >>> ordinal(3), ordinal(22)
-    ('third', '22nd')
-    """
-    if number <= len(ORDINALS):
-        return ORDINALS[number - 1]
-    ending = "th" if number % 100 in (11, 12, 13) else {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")
-    return f"{number}{ending}"
-
-
-def listed(words: Sequence[str]) -> str:
-    """Join words by commas and "and"."""
-    return " and ".join([", ".join(words[:-1]), words[-1]] if len(words) > 1 else words)
+def direction(bow: Bow) -> str:
+    """A direction by itself: "down" or "up"."""
+    return tr(DIRECTIONS[bow], "direction of a stroke")
 
 
 def bars(tune: Tune, indexes: Iterable[int]) -> str:
@@ -49,15 +35,15 @@ def bars(tune: Tune, indexes: Iterable[int]) -> str:
     pickups = [index for index in chosen if tune.bars[index].is_pickup]
     numbers = sorted({tune.bars[index].number for index in chosen if index not in pickups})
     if len(numbers) == len(chosen) == 1:
-        return f"bar {numbers[0]}"
+        return tr("bar {number}", number=numbers[0])
     names = []
     for index in pickups:
         if index == 0:
-            names.append("the pick-up")
+            names.append(tr("the pick-up"))
         elif index + 1 not in chosen:
-            names.append(f"the pick-up to bar {tune.bars[index].number + 1}")
+            names.append(tr("the pick-up to bar {number}", number=tune.bars[index].number + 1))
         elif index == chosen[0]:
-            names.append("the pick-up")
+            names.append(tr("the pick-up"))
     spans: list[list[int]] = []
     for number in numbers:
         if spans and number == spans[-1][1] + 1:
@@ -65,25 +51,33 @@ def bars(tune: Tune, indexes: Iterable[int]) -> str:
         else:
             spans.append([number, number])
     if spans:
-        texts = [str(first) if first == last else f"{first}–{last}" for first, last in spans]
-        names.append(f"{'bar' if len(numbers) == 1 else 'bars'} {listed(texts)}")
+        texts = [
+            str(first) if first == last else tr("{first}–{last}", "bars", first=first, last=last)
+            for first, last in spans
+        ]
+        names.append(plural("bar {numbers}", "bars {numbers}", len(numbers), numbers=listed(texts)))
     return listed(names)
 
 
 def note(tune: Tune, note_id: str) -> str:
     """Name a note by its place among the notes of its bar, such as "the third note"; rests do not count."""
     written = [note.id for note in tune.bars[tune.bar_of[note_id]].notes if not note.is_rest]
-    return f"the {ordinal(written.index(note_id) + 1)} note"
+    return tr("the {ordinal} note", ordinal=ordinal(written.index(note_id) + 1))
 
 
 def times(passes: Sequence[int]) -> str:
     """Name passes, such as "the second time" or "the second and fourth time"."""
-    return f"the {listed([ordinal(number) for number in passes])} time"
+    return tr("the {ordinals} time", "passes", ordinals=listed([ordinal(number) for number in passes]))
+
+
+def in_bars(bars: str, passes: Sequence[int]) -> str:
+    """Where something is, at the beginning of a sentence, such as "in bar 5 the second time"; no passes are all."""
+    return tr("in {bars} {times}", bars=bars, times=times(passes)) if passes else tr("in {bars}", bars=bars)
 
 
 def on_passes(passes: Sequence[int], of: int) -> str:
     """Name the passes with a comma before, or nothing where they are all there are."""
-    return "" if len(passes) == of else f", {times(passes)}"
+    return "" if len(passes) == of else tr(", {times}", "behind a clause", times=times(passes))
 
 
 @lru_cache(maxsize=1024)
@@ -97,10 +91,12 @@ def beat(place: Fraction, meter: Meter) -> str:
     length = meter.beat_length
     number, rest = int(place // length) + 1, place % length
     if not rest:
-        return f"beat {number}"
-    return f"the second half of beat {number}" if 2 * rest == length else f"the place after beat {number}"
+        return tr("beat {number}", number=number)
+    if 2 * rest == length:
+        return tr("the second half of beat {number}", number=number)
+    return tr("the place after beat {number}", number=number)
 
 
 def note_of_bar(tune: Tune, note_id: str) -> str:
     """Name a note with its bar, such as "the third note of bar 5"."""
-    return f"{note(tune, note_id)} of {bars(tune, [tune.bar_of[note_id]])}"
+    return tr("{note} of {bar}", note=note(tune, note_id), bar=bars(tune, [tune.bar_of[note_id]]))

@@ -11,6 +11,7 @@ from core.checks import words
 from core.planner.counts import retake_count, slur_count
 from core.planner.plan import Plan
 from core.strokes import Strokes, work_out
+from core.translation import listed, plural, sentence, tr
 from core.tune import Note, Tune
 
 MISSED = {Met.UP, Met.BURIED}
@@ -51,7 +52,7 @@ def changes(tune: Tune, before: Bowing, after: Bowing) -> tuple[Change, ...]:
             told += _effect(
                 [one for one in old_accents if one.bar == index], [one for one in new_accents if one.bar == index]
             )
-            found.append(Change(index, differing, words.sentence("; ".join(told or ["is joined or marked otherwise"]))))
+            found.append(Change(index, differing, _told(told or [tr("is joined or marked otherwise")])))
     return tuple(found)
 
 
@@ -61,33 +62,51 @@ def difference(best: Plan, other: Plan) -> str:
     told = []
     first_bows = [work_out(tune, plan.bowing).played[0].bow for plan in (best, other)]
     if first_bows[0] is not first_bows[1]:
-        told.append(f"begins on {words.A_BOW[first_bows[1]]}")
-    for name, number in (
-        ("accent missed", other.score.missed - best.score.missed),
-        ("thing broken", other.score.broken - best.score.broken),
-        ("slur", slur_count(tune, other.bowing) - slur_count(tune, best.bowing)),
-        ("retake", retake_count(tune, other.bowing) - retake_count(tune, best.bowing)),
-    ):
-        if number:
-            told.append(_more(name, number))
+        told.append(tr("begins on {bow}", bow=words.a_bow(first_bows[1])))
+    told += _counted(
+        missed=other.score.missed - best.score.missed,
+        broken=other.score.broken - best.score.broken,
+        slurs=slur_count(tune, other.bowing) - slur_count(tune, best.bowing),
+        retakes=retake_count(tune, other.bowing) - retake_count(tune, best.bowing),
+    )
     slurs = {
-        index: ", ".join(told_here)
+        index: tr(", ", "between parts of a sentence").join(told_here)
         for index, bar in enumerate(tune.bars)
         if (told_here := _slurs([note for note in bar.notes if not note.is_rest], best.bowing, other.bowing))
     }
     by_text: dict[str, list[int]] = {}
     for index, text in slurs.items():
         by_text.setdefault(text, []).append(index)
-    told += [f"{text} in {words.bars(tune, where)}" for text, where in list(by_text.items())[:MOST_TOLD]]
+    told += [
+        tr("{change} in {bars}", change=text, bars=words.bars(tune, where))
+        for text, where in list(by_text.items())[:MOST_TOLD]
+    ]
     if len(by_text) > MOST_TOLD:
-        told.append("and more")
-    return words.sentence("; ".join(told or ["the other bow throughout"]))
+        told.append(tr("and more"))
+    return _told(told or [tr("the other bow throughout")])
 
 
-def _more(name: str, number: int) -> str:
-    first, _, rest = name.partition(" ")
-    plural = first if abs(number) == 1 else f"{first}s"
-    return f"{abs(number)} {plural} {'more' if number > 0 else 'fewer'}{f' {rest}' if rest else ''}"
+def _told(clauses: Sequence[str]) -> str:
+    """Clauses as one sentence."""
+    return sentence(tr("; ", "between clauses").join(clauses))
+
+
+def _counted(missed: int, broken: int, slurs: int, retakes: int) -> list[str]:
+    """How much more (positive) or less of each there is, where that is otherwise."""
+    return [
+        text
+        for count, text in (
+            (missed, plural("1 accent more missed", "{n} accents more missed", missed)),
+            (-missed, plural("1 accent fewer missed", "{n} accents fewer missed", -missed)),
+            (broken, plural("1 thing more broken", "{n} things more broken", broken)),
+            (-broken, plural("1 thing fewer broken", "{n} things fewer broken", -broken)),
+            (slurs, plural("1 slur more", "{n} slurs more", slurs)),
+            (-slurs, plural("1 slur fewer", "{n} slurs fewer", -slurs)),
+            (retakes, plural("1 retake more", "{n} retakes more", retakes)),
+            (-retakes, plural("1 retake fewer", "{n} retakes fewer", -retakes)),
+        )
+        if count > 0
+    ]
 
 
 def _choice(bowing: Bowing, note: Note) -> object:
@@ -98,7 +117,7 @@ def _slurs(notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
     """Which notes are slurred now, and which are no longer."""
     numbers = {note.id: number for number, note in enumerate(notes, 1)}
     told = []
-    for verb, here, there in (("slurs", after, before), ("parts", before, after)):
+    for here, there, slurred in ((after, before, True), (before, after, False)):
         new = [note.id for note in notes if note.id in here.joins and note.id not in there.joins]
         runs: list[list[int]] = []
         for note_id in new:
@@ -108,13 +127,13 @@ def _slurs(notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
             else:
                 runs.append([number - 1, number])
         names = [
-            f"note {last} with the bar before" if not first and last == 1
-            else f"notes 1–{last} with the bar before" if not first
-            else f"notes {first}–{last}"
+            tr("note {last} with the bar before", last=last) if not first and last == 1
+            else tr("notes 1–{last} with the bar before", last=last) if not first
+            else tr("notes {first}–{last}", first=first, last=last)
             for first, last in runs
         ]  # fmt: skip
         if names:
-            told.append(f"{verb} {words.listed(names)}")
+            told.append(tr("slurs {notes}" if slurred else "parts {notes}", notes=listed(names)))
     return told
 
 
@@ -123,13 +142,13 @@ def _lifts(notes: Sequence[Note], before: Bowing, after: Bowing) -> list[str]:
     for number, note in enumerate(notes, 1):
         mark, old = after.marks.get(note.id), before.marks.get(note.id)
         if note.id in after.retakes and note.id not in before.retakes:
-            told.append(f"retakes note {number}")
+            told.append(tr("retakes note {number}", number=number))
         elif mark is not None and mark != old:
-            told.append(f"takes note {number} on {words.A_BOW[mark.bow]}")
+            told.append(tr("takes note {number} on {bow}", number=number, bow=words.a_bow(mark.bow)))
         elif note.id in before.retakes and note.id not in after.retakes:
-            told.append(f"retakes note {number} no more")
+            told.append(tr("retakes note {number} no more", number=number))
         elif old is not None and mark is None:
-            told.append(f"drops the mark on note {number}")
+            told.append(tr("drops the mark on note {number}", number=number))
     return told
 
 
@@ -139,8 +158,10 @@ def _direction(old: Strokes, new: Strokes, notes: Sequence[Note]) -> list[str]:
     bows, now = set(old.bows[first]), set(new.bows[first])
     if bows == now or len(now) != 1:
         return []
-    begins = f"begins on {words.A_BOW[now.pop()]}"
-    return [f"{begins}, not {words.A_BOW[bows.pop()]}" if len(bows) == 1 else f"{begins} every time"]
+    bow = words.a_bow(now.pop())
+    if len(bows) == 1:
+        return [tr("begins on {bow}, not {other}", bow=bow, other=words.a_bow(bows.pop()))]
+    return [tr("begins on {bow} every time", bow=bow)]
 
 
 def _effect(old: Sequence[Accent], new: Sequence[Accent]) -> list[str]:
@@ -149,4 +170,12 @@ def _effect(old: Sequence[Accent], new: Sequence[Accent]) -> list[str]:
     attacked = now + sum(one.met in MISSED for one in new)
     if driven == now or not attacked:
         return []
-    return [f"drives {now} of {attacked} accents, not {driven}"]
+    return [
+        plural(
+            "drives {now} of 1 accent, not {driven}",
+            "drives {now} of {n} accents, not {driven}",
+            attacked,
+            now=now,
+            driven=driven,
+        )
+    ]

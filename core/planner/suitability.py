@@ -12,10 +12,15 @@ from core.planner.phrase_plans import work_out_plan
 from core.planner.problem import STANDARD
 from core.planner.score import Score
 from core.planner.settings import PlannerSettings
+from core.translation import listed, plural, tr, translatable
 from core.tune import Tune
 
 COMPARED = (PlanKind.ON_BEAT, PlanKind.BACKBEAT, PlanKind.BY_PHRASE)
-ADVERBS = {PlanKind.ON_BEAT: "on the beat", PlanKind.BACKBEAT: "on the backbeat", PlanKind.BY_PHRASE: "by phrase"}
+LIES_BEST = translatable({
+    PlanKind.ON_BEAT: "This tune lies best on the beat: {outcome}, with {slurs}.",
+    PlanKind.BACKBEAT: "This tune lies best on the backbeat: {outcome}, with {slurs}.",
+    PlanKind.BY_PHRASE: "This tune lies best by phrase: {outcome}, with {slurs}.",
+})  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,16 +85,12 @@ def suitability(
 def sentence(found: Sequence[Suited]) -> str:
     """Which plan lies best, and what it takes."""
     best = min(found, key=lambda one: one.score)
-    name = ADVERBS[best.plan.kind]
     missed, broken = best.score.missed, best.score.broken
-    if not missed and not broken:
-        outcome = "every accent driven and everything that comes again bowed alike"
-    else:
-        left = [_count(missed, "accent") + " missed"] * bool(missed) + [_count(broken, "break")] * bool(broken)
-        outcome = " and ".join(left)
-    takes = _count(best.slurs, "slur") if best.slurs else "no slur at all"
-    return f"This tune lies best {name}: {outcome}, with {takes}."
-
-
-def _count(number: int, noun: str) -> str:
-    return f"{number} {noun}{'' if number == 1 else 's'}"
+    left = []
+    if missed:
+        left.append(plural("1 accent missed", "{n} accents missed", missed))
+    if broken:
+        left.append(plural("1 break", "{n} breaks", broken))
+    outcome = listed(left) or tr("every accent driven and everything that comes again bowed alike")
+    takes = plural("1 slur", "{n} slurs", best.slurs) if best.slurs else tr("no slur at all")
+    return tr(LIES_BEST[best.plan.kind], outcome=outcome, slurs=takes)

@@ -11,6 +11,7 @@ from core.ornamenting import upper_neighbour
 from core.planner.phrase_plans import work_out_plan
 from core.planner.problem import STANDARD
 from core.planner.settings import Flow, PlannerSettings
+from core.translation import tr
 from core.tune import Tune
 
 
@@ -19,7 +20,7 @@ class Version:
     """One version.
 
     Attributes:
-        name: Of the bowing.
+        name: Of the bowing, in English.
         plan: The accents that it drives; None for those that the bowing has.
         flow: How much is slurred; None for nothing.
         cuts: Equal notes that are slurred over a bar line are parted by a cut.
@@ -55,7 +56,7 @@ def starting_versions(
         RefusedPlanError: the tune has no note.
     """
     for version in VERSIONS:
-        planned = separate_bows(bowing, version.name)
+        planned = separate_bows(bowing, tr(version.name))
         if version.plan is not None:
             planned = set_plan(tune, planned, AccentPlan(version.plan))
         if version.flow is not None:

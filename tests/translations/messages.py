@@ -19,6 +19,9 @@ TABLES = {
     "ActionSpec": {"text": 1, "tip": 3, "short": None},
     "Menu": {"title": 0},
     "Rule": {"title": 1, "why": 2},
+    "SetRule": {"title": 3, "why": 4},
+    "Version": {"name": 0},
+    "LeftOut": {"kind": 0},
     "Drill": {"title": 0, "task": 1},
 }
 """Classes whose rows hold texts: fields, and at which place they stand when they are not named."""

@@ -3,6 +3,7 @@ from fractions import Fraction
 import pytest
 
 from core.checks import words
+from core.translation import ordinal
 from core.tune import Meter
 from tests.core.builders import tune_of
 
@@ -35,7 +36,7 @@ def test_notes_are_counted_without_rests() -> None:
     ("number", "expected"), [(1, "first"), (12, "twelfth"), (13, "13th"), (21, "21st"), (22, "22nd"), (111, "111th")]
 )
 def test_ordinals(number: int, expected: str) -> None:
-    assert words.ordinal(number) == expected
+    assert ordinal(number) == expected
 
 
 def test_times() -> None:
