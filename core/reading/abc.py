@@ -25,6 +25,7 @@ from core.reading.abc_draft import Complaints
 from core.reading.abc_music import MusicReader
 from core.reading.abc_signs import SHORT
 from core.reading.abc_text import decode, plain_text, without_comment
+from core.translation import tr, translatable
 from core.tune import Credit, Key, Meter, Tune
 
 __all__ = ["decode", "read_abc"]
@@ -42,9 +43,12 @@ _QUOTED_OR_LONG = re.compile(r'"[^"]*"|![^! ]*!|\+[^+ ]*\+|\[[A-Za-z]:[^\[\]]*\]
 _INDENTED_TUNE = re.compile(r"(?m)^[ \t>]+X:")
 _MAIL_CODE = re.compile(r"=(?:3D|20|0D|09|2E)")
 _CREDITS = {letter: kind for kind, letter in abc_fields.CREDIT_LETTERS.items()}
-_LEFT_OUT = {"w": "Lyrics under the notes (w:)", "s": "Symbol lines (s:)", "m": "Macros (m:)"}
+_LEFT_OUT = translatable({
+    "w": "Lyrics under the notes (w:) are left out.",
+    "s": "Symbol lines (s:) are left out.",
+    "m": "Macros (m:) are left out.",
+})  # fmt: skip
 _TO_MUSIC = frozenset("IKLMPQUV")
-_HEADER_WORDS = "a field such as T:, M: or K:"
 
 
 @dataclass(slots=True)
@@ -92,11 +96,11 @@ def read_abc(text: str) -> Reading:
         UnreadableFileError: there is no tune in the text.
     """
     if len(text) > MAX_TEXT:
-        raise UnreadableFileError(f"The text is longer than {MAX_TEXT // 1_000_000} million characters.")
+        raise UnreadableFileError(tr("The text is longer than {most} million characters.", most=MAX_TEXT // 1000000))
     lessons: list[Lesson] = []
     problems: list[Problem] = []
     if not text.startswith("X:") and "\nX:" not in text and (indented := _INDENTED_TUNE.search(text)):
-        problems.append(Problem(text.count("\n", 0, indented.start()) + 1, "The text is indented: read as if not."))
+        problems.append(Problem(text.count("\n", 0, indented.start()) + 1, tr("The text is indented: read as if not.")))
         text = "\n".join(line.lstrip(" \t>") for line in text.split("\n"))
     preamble, tunes = _cut(text)
     file_header = _Header()
@@ -110,7 +114,7 @@ def read_abc(text: str) -> Reading:
         problems += complaints.problems
     for place, lines in enumerate(tunes):
         if place >= MAX_TUNES:
-            said = f"The file has more than {MAX_TUNES} tunes: the rest is left out."
+            said = tr("The file has more than {most} tunes: the rest is left out.", most=MAX_TUNES)
             problems.append(Problem(lines[0].number, said))
             break
         complaints = Complaints()
@@ -127,10 +131,12 @@ def read_abc(text: str) -> Reading:
 def _unreadable(text: str, problems: list[Problem]) -> UnreadableFileError:
     first = next((number for number, line in enumerate(text.split("\n"), 1) if line.strip()), None)
     if first is None:
-        return UnreadableFileError("The text is empty: expected a tune in ABC, beginning with X:1.", 1)
+        return UnreadableFileError(tr("The text is empty: expected a tune in ABC, beginning with X:1."), 1)
     if problems:
-        return UnreadableFileError(f"No tune can be read. {problems[0].text}", problems[0].line)
-    return UnreadableFileError("No tune found: expected ABC with X:1, T: a title, K: a key, and notes below.", first)
+        return UnreadableFileError(tr("No tune can be read. {problem}", problem=problems[0].text), problems[0].line)
+    return UnreadableFileError(
+        tr("No tune found: expected ABC with X:1, T: a title, K: a key, and notes below."), first
+    )
 
 
 # tunes in a text
@@ -223,7 +229,7 @@ def _lines_of_tune(lines: list[_Line], complaints: Complaints) -> list[_Line]:
             goes_on = _goes_on(block, has_key, has_music)
             if not goes_on:
                 break
-            text = "An empty line stands inside the tune: the tune is read on after it."
+            text = tr("An empty line stands inside the tune: the tune is read on after it.")
             complaints.say(text, line=block[0].number)
         kept += block
         has_key = has_key or any(line.text.startswith("K:") for line in block)
@@ -250,10 +256,10 @@ def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Comp
     if not kept:
         return None
     if not kept[0].text.startswith("X:"):
-        complaints.say("The tune has no X: line: it is read as tune 1.", line=kept[0].number)
+        complaints.say(tr("The tune has no X: line: it is read as tune 1."), line=kept[0].number)
     body = _read_header(kept, header, complaints)
     if header.key is None:
-        complaints.say("The tune has no K: line: it is read without sharps and flats.", line=first)
+        complaints.say(tr("The tune has no K: line: it is read without sharps and flats."), line=first)
     music = MusicReader(complaints, header.symbols)
     music.start(header.meter, header.unit, header.key or Key(0, "none"), header.voice)
     for value, line in header.instructions:
@@ -264,8 +270,11 @@ def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Comp
     draft = music.finish()
     titles = header.titles or [""]
     if not draft.bars:
-        name = f" “{titles[0]}”" if titles[0] else ""
-        complaints.say(f"The tune{name} has no notes: it is left out.", line=first)
+        if titles[0]:
+            text = tr("The tune “{title}” has no notes: it is left out.", title=titles[0])
+        else:
+            text = tr("The tune has no notes: it is left out.")
+        complaints.say(text, line=first)
         return None
     bars, bowing = abc_bars.build(draft, complaints)
     name = _take_bowing_name(header.credits)
@@ -300,7 +309,10 @@ def _part_order(header: _Header, parts: set[str], complaints: Complaints) -> tup
     order = abc_fields.parse_part_order(value, lambda text: complaints.say(text, line=line))
     missing = sorted(set(order) - parts)
     if missing:
-        text = f"The part order names {', '.join(missing)}, which no P: in the tune begins: the order is left out."
+        text = tr(
+            "The part order names {names}, which no P: in the tune begins: the order is left out.",
+            names=", ".join(missing),
+        )
         complaints.say(text, line=line)
         return ()
     return order
@@ -314,7 +326,7 @@ def _without_mail_codes(lines: list[_Line], complaints: Complaints) -> list[_Lin
     coded = next((line for line in lines if "=" in line.text and _MAIL_CODE.search(line.text)), None)
     if coded is None:
         return lines
-    text = "The text went through a mail program that wrote =3D for = and the like: undone."
+    text = tr("The text went through a mail program that wrote =3D for = and the like: undone.")
     complaints.say(text, line=coded.number)
     return [
         _Line(line.number, _MAIL_CODE.sub(lambda code: chr(int(code[0][1:], 16)), line.text.removesuffix("=")).rstrip())
@@ -361,7 +373,10 @@ def _read_header(lines: list[_Line], header: _Header, complaints: Complaints) ->
                 end = index
                 break
             else:
-                complaints.say(f"“{text.strip()[:40]}” is not {_HEADER_WORDS}: the line is ignored.", line=line.number)
+                complaints.say(
+                    tr("“{line}” is not a field such as T:, M: or K:: the line is ignored.", line=text.strip()[:40]),
+                    line=line.number,
+                )
             continue
         letter, value = text[0], without_comment(text[2:])
         if letter == "H":
@@ -387,7 +402,7 @@ def _read_header_field(letter: str, value: str, number: int, header: _Header, co
             if digits.isascii() and digits.isdecimal() and len(digits) < 10:
                 header.number = int(digits)
             elif digits:
-                say(f"“X:{digits[:20]}” is no tune number: the tune's place in the file is taken.")
+                say(tr("“X:{number}” is no tune number: the tune's place in the file is taken.", number=digits[:20]))
         case "T":
             header.titles.append(plain_text(value))
         case "R":
@@ -411,7 +426,7 @@ def _read_header_field(letter: str, value: str, number: int, header: _Header, co
         case _ if letter in _CREDITS:
             header.credits.append(Credit(_CREDITS[letter], plain_text(value)))
         case _ if letter in _LEFT_OUT:
-            say(f"{_LEFT_OUT[letter]} are left out.", once=letter)
+            say(tr(_LEFT_OUT[letter]), once=letter)
 
 
 def _read_body(lines: list[_Line], header: _Header, music: MusicReader, complaints: Complaints) -> None:
@@ -423,7 +438,9 @@ def _read_body(lines: list[_Line], header: _Header, music: MusicReader, complain
             continue
         if not _FIELD.match(text):
             if _UNDEFINED.search(text) and _is_prose(text, header.symbols):
-                complaints.say(f"“{text.strip()[:40]}” is not music: the line is ignored.", line=line.number)
+                complaints.say(
+                    tr("“{line}” is not music: the line is ignored.", line=text.strip()[:40]), line=line.number
+                )
             else:
                 music.read_line(without_comment(text), line.number)
             continue
@@ -431,7 +448,7 @@ def _read_body(lines: list[_Line], header: _Header, music: MusicReader, complain
         if letter in _TO_MUSIC:
             music.read_field(letter, value, line.number)
         elif letter in _LEFT_OUT:
-            complaints.say(f"{_LEFT_OUT[letter]} are left out.", once=letter, line=line.number)
+            complaints.say(tr(_LEFT_OUT[letter]), once=letter, line=line.number)
         elif letter == "T":
             header.titles.append(plain_text(value))
         elif letter in _CREDITS:

@@ -19,6 +19,7 @@ from core.lesson import AS_WRITTEN
 from core.reading.abc_draft import Complaints, DraftBar, DraftNote, DraftTune
 from core.reading.bar_starts import bar_starts, is_seam
 from core.reading.note_lengths import is_exact, split_length
+from core.translation import plural, tr
 from core.tune import Bar, ChordSymbol, Note, Tuplet, Words, note_value
 
 Pieces = tuple[tuple[Fraction, Tuplet | None], ...]
@@ -96,7 +97,9 @@ def _notes(
         if note.doubtful and not _has_value(note.length, note.tuplet):
             pieces = split_length(note.length, note.tuplet)
             if not is_exact(note.length, pieces):
-                text = f"No note values show a length of {note.length / 4} of a whole note: it is rounded."
+                text = tr(
+                    "No note values show a length of {length} of a whole note: it is rounded.", length=note.length / 4
+                )
                 complaints.say(text, line=note.line)
             if note.tuplet is None and (tuplet := pieces[0][1]) is not None:
                 if not filled:
@@ -161,16 +164,30 @@ def _tell_lengths(bars: list[DraftBar], numbers: list[int], begins: list[Fractio
     if len(odd) > MAX_BARS_TOLD:
         metre = bars[odd[0]].meter
         complaints.say(
-            f"{len(odd)} of {len(bars)} bars do not fill the metre {metre}, bar {numbers[odd[0]]} the first: kept.",
+            plural(
+                "{odd} of 1 bar does not fill the metre {metre}, bar {bar} the first: kept.",
+                "{odd} of {n} bars do not fill the metre {metre}, bar {bar} the first: kept.",
+                len(bars),
+                odd=len(odd),
+                metre=metre,
+                bar=numbers[odd[0]],
+            ),
             line=bars[odd[0]].file_line,
         )
         return
     for index in odd:
         bar, full = bars[index], bars[index].meter.bar_length or Fraction(0)
-        size = "longer" if begins[index] + bar.length > full else "shorter"
         complaints.say(
-            f"Bar {numbers[index]} is {size} than {bar.meter}: it holds {bar.length / 4} of a whole note, "
-            f"not {(full - begins[index]) / 4}; kept as it stands.",
+            tr(
+                "Bar {bar} is longer than {meter}: it holds {length} of a whole note, not {full}; kept as it stands."
+                if begins[index] + bar.length > full
+                else "Bar {bar} is shorter than {meter}: it holds {length} of a whole note, not {full}; kept as it "
+                "stands.",
+                bar=numbers[index],
+                meter=bar.meter,
+                length=bar.length / 4,
+                full=(full - begins[index]) / 4,
+            ),
             line=bar.file_line,
         )
 
@@ -218,11 +235,11 @@ def _joined(draft: DraftTune, notes: list[DraftNote], complaints: Complaints) ->
     change = [0] * (len(notes) + 1)
     for first, last, line in draft.slurs:
         if not notes[first].pitches:
-            complaints.say("A slur begins on a rest: it is read from the note after it.", line=line)
+            complaints.say(tr("A slur begins on a rest: it is read from the note after it."), line=line)
             first += 1
         stop = min(last + 1, next_rest[first])
         if stop <= last and first <= last:
-            complaints.say("A slur runs over a rest: it is read as ending before the rest.", line=line)
+            complaints.say(tr("A slur runs over a rest: it is read as ending before the rest."), line=line)
         if stop > first + 1:
             change[first + 1] += 1
             change[stop] -= 1

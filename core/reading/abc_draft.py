@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from core.bowing import Articulation, Bow, Grace, Ornament
 from core.errors import Problem
+from core.translation import tr
 from core.tune import BarLine, Jump, Key, Meter, Pitch, Tempo, Tuplet
 
 MAX_PROBLEMS = 60  # told per tune; more help nobody
@@ -40,7 +41,7 @@ class Complaints:
         if len(self.problems) < MAX_PROBLEMS:
             self.problems.append(Problem(line if line is not None else self.line, text))
         elif len(self.problems) == MAX_PROBLEMS:
-            self.problems.append(Problem(self.line, "More was repaired in this tune than is listed here."))
+            self.problems.append(Problem(self.line, tr("More was repaired in this tune than is listed here.")))
 
 
 class DraftNote:

@@ -11,6 +11,7 @@ from collections.abc import Callable
 from fractions import Fraction
 
 from core.reading.abc_text import plain_text
+from core.translation import tr
 from core.tune import MODE_FIFTHS, SHARP_ORDER, Key, Meter, Tempo
 
 Say = Callable[[str], None]
@@ -54,7 +55,7 @@ def parse_meter(text: str, say: Say) -> Meter:
         groups = tuple(map(int, counts))
         if 0 < sum(groups) <= MAX_COUNT and all(groups):
             return Meter(groups, int(bottom))
-    say(f"The metre “{_short(value)}” is not one of 6/8, C, C|, (2+3+2)/8 or none: read as free metre.")
+    say(tr("The metre “{text}” is not one of 6/8, C, C|, (2+3+2)/8 or none: read as free metre.", text=_short(value)))
     return FREE_METER
 
 
@@ -75,7 +76,12 @@ def parse_unit(text: str, say: Say) -> Fraction | None:
         return Fraction(4)
     if found and int(found[2]) and Fraction(int(found[1]), int(found[2])) in UNIT_LENGTHS:
         return Fraction(4 * int(found[1]), int(found[2]))
-    say(f"The unit note length “{_short(value)}” is not one of 1, 1/2, 1/4 ... 1/512: the field is ignored.")
+    say(
+        tr(
+            "The unit note length “{text}” is not one of 1, 1/2, 1/4 ... 1/512: the field is ignored.",
+            text=_short(value),
+        )
+    )
     return None
 
 
@@ -102,7 +108,7 @@ def parse_tempo(text: str, unit: Fraction, say: Say) -> tuple[Tempo | None, str]
     elif found := _OLD_TEMPO.match(number):
         beat, speed = unit * int(found[1] or 1), Fraction(found[2])
     if beat <= 0 or beat > 16 or not 1 <= speed <= 1000:
-        say(f"The tempo “{_short(text.strip())}” has no beat and number such as 1/4=120: it is left out.")
+        say(tr("The tempo “{text}” has no beat and number such as 1/4=120: it is left out.", text=_short(text.strip())))
         return None, words
     return Tempo(beat, speed, words), words
 
@@ -136,10 +142,12 @@ def parse_part_order(text: str, say: Say) -> tuple[str, ...]:
             break
     order = [part for level in stack for part in level]
     if len(order) > MAX_PARTS or len(stack) > MAX_PARTS:
-        say(f"The part order plays more than {MAX_PARTS} parts: it is ignored.")
+        say(tr("The part order plays more than {most} parts: it is ignored.", most=MAX_PARTS))
         return ()
     if complaint or len(stack) > 1:
-        say(f"The part order “{_short(text.strip())}” is read as {''.join(order) or 'none'}.")
+        say(
+            tr("The part order “{text}” is read as {order}.", text=_short(text.strip()), order="".join(order) or "none")
+        )
     return tuple(order)
 
 
@@ -152,7 +160,7 @@ def parse_key(text: str, say: Say) -> Key:
     value = text.strip()
     if value[:2] in ("HP", "Hp") and not value[2:3].isalpha():
         if value[:2] == "HP":
-            say("K:HP hides the sharps of the pipes' scale: F and C sharp are shown as the key signature.")
+            say(tr("K:HP hides the sharps of the pipes' scale: F and C sharp are shown as the key signature."))
         return Key(2, "none")
     tonic = None if value.lower().startswith(("bass", "alto", "clef", "none")) else _TONIC.match(value)
     mode = "major" if tonic else "none"
@@ -171,17 +179,22 @@ def parse_key(text: str, say: Say) -> Key:
             mode = "minor"
         elif clef := _CLEF.match(lower):
             if clef[1] not in ("treble", "none") or clef[2]:
-                say(f"The clef “{_short(word)}” is left out: the tune is shown in the treble clef.")
+                say(tr("The clef “{text}” is left out: the tune is shown in the treble clef.", text=_short(word)))
         elif _STAFF_SETTING.match(lower):
             if lower.startswith(("transpose", "t=", "octave", "shift")):
-                say(f"“{_short(word)}” in the key field is left out: the tune is shown at the pitch written.")
+                say(
+                    tr(
+                        "“{text}” in the key field is left out: the tune is shown at the pitch written.",
+                        text=_short(word),
+                    )
+                )
         elif tonic and first and lower[:3] in _MODES:
             mode = _MODES[lower[:3]]
         elif tonic:
-            say(f"“{_short(word)}” in the key “{_short(value)}” is no mode: it is ignored.")
+            say(tr("“{text}” in the key “{key}” is no mode: it is ignored.", text=_short(word), key=_short(value)))
         first = first and not word
     if tonic is None and value and not changes and not explicit and _is_no_key(value):
-        say(f"“{_short(value)}” is no key: read as no sharps and no flats.")
+        say(tr("“{text}” is no key: read as no sharps and no flats.", text=_short(value)))
     return _signature(tonic, mode, changes, explicit, say)
 
 
@@ -192,7 +205,12 @@ def _signature(tonic: re.Match[str] | None, mode: str, changes: list[tuple[str, 
     fifths = SHARP_ORDER.index(tonic[1]) - 1 + 7 * alter + MODE_FIFTHS[mode]
     altered = dict(changes)
     if not -7 <= fifths <= 7:
-        say(f"A key of {abs(fifths)} sharps or flats cannot be shown: the doubled ones stand beside the signature.")
+        say(
+            tr(
+                "A key of {count} sharps or flats cannot be shown: the doubled ones stand beside the signature.",
+                count=abs(fifths),
+            )
+        )
         for place in range(7, abs(fifths)):
             step = SHARP_ORDER[place - 7] if fifths > 0 else SHARP_ORDER[13 - place]
             altered.setdefault(step, 2 if fifths > 0 else -2)
@@ -249,7 +267,7 @@ def define_symbol(text: str, symbols: dict[str, str], say: Say) -> None:
     if equals and name and re.fullmatch(r"[H-Wh-w~]", letter):
         symbols[letter] = "" if name in ("nil", "none") else name
     else:
-        say(f"“U:{_short(text.strip())}” is no user symbol such as T = !trill!: it is ignored.")
+        say(tr("“U:{text}” is no user symbol such as T = !trill!: it is ignored.", text=_short(text.strip())))
 
 
 def _is_small_number(text: str) -> bool:

@@ -14,6 +14,7 @@ from core.chords import parse_chord
 from core.reading.abc_draft import Complaints, DraftBar, DraftNote
 from core.reading.abc_signs import LONG, QUOTED, BarSign, Finger, LeftOut, Meaning
 from core.reading.abc_text import plain_text
+from core.translation import tr
 from core.tune import Jump
 
 MAX_GRACES = 64  # before one note
@@ -50,7 +51,7 @@ class Marks:
         """Read a letter that stands for a decoration (4.14, 4.16)."""
         name = self.symbols.get(letter)
         if name is None:
-            text = f"The letter {letter} stands for nothing here: it is ignored."
+            text = tr("The letter {letter} stands for nothing here: it is ignored.", letter=letter)
             self._complaints.say(text, once=f"letter {letter}")
         elif name.startswith('"'):
             self.quoted(name.strip('"'))
@@ -61,10 +62,10 @@ class Marks:
         """Read a decoration by its long name (4.14)."""
         meaning = LONG.get(name)
         if meaning is None:
-            text = f"The decoration !{name}! is not known: it is ignored."
+            text = tr("The decoration !{name}! is not known: it is ignored.", name=name)
             self._complaints.say(text, once=f"decoration {name}")
         elif isinstance(meaning, LeftOut):
-            text = f"{meaning.kind.capitalize()} such as !{name}! are left out."
+            text = tr(meaning.kind, name=name)
             self._complaints.say(text, once=f"left out {meaning.kind}")
         else:
             self._signs.append(meaning)
@@ -76,7 +77,7 @@ class Marks:
             return
         if text == ">":
             self._signs.append(Articulation.ACCENT)
-            self._complaints.say("“>” in quotation marks is read as an accent.", once="quoted >")
+            self._complaints.say(tr("“>” in quotation marks is read as an accent."), once="quoted >")
             return
         placed = text[:1] in ("^", "_", "<", ">", "@")
         words = _OFFSET.sub("", text[1:], count=1) if text[:1] == "@" else text[1:] if placed else text
@@ -84,14 +85,16 @@ class Marks:
         meaning = sign_in_words(words)
         if meaning is not None:
             self._signs.append(meaning)
-            self._complaints.say(f"“{words}” in quotation marks is read as the sign.", once=f"quoted {words}")
+            self._complaints.say(
+                tr("“{words}” in quotation marks is read as the sign.", words=words), once=f"quoted {words}"
+            )
         elif placed or not words:
             self.words(words, above=text[:1] != "_")
         elif parse_chord(words) is not None:
             self._chords.append(words)
         else:
             self.words(words, above=True)
-            problem = f"“{words[:40]}” is no chord symbol: it is read as words above the staff."
+            problem = tr("“{words}” is no chord symbol: it is read as words above the staff.", words=words[:40])
             self._complaints.say(problem, once=f"words {words}")
 
     def words(self, text: str, above: bool) -> None:
@@ -104,7 +107,7 @@ class Marks:
         if len(self._graces) < MAX_GRACES:
             self._graces.append(grace)
         else:
-            text = f"More than {MAX_GRACES} grace notes stand before one note: the others are left out."
+            text = tr("More than {most} grace notes stand before one note: the others are left out.", most=MAX_GRACES)
             self._complaints.say(text, once="graces")
 
     # where it goes
@@ -120,7 +123,7 @@ class Marks:
             if note.pitches:
                 note.graces = tuple(graces)
             else:
-                self._complaints.say("Grace notes before a rest are left out.")
+                self._complaints.say(tr("Grace notes before a rest are left out."))
         place = len(bar.notes)
         if self._chords:
             bar.chords += [(place, text) for text in self._chords]
@@ -134,15 +137,15 @@ class Marks:
             self._put_on_bar(sign, bar, bar_index, bar_index)
         elif not note.pitches and isinstance(sign, Bow):
             self._signs = _with(self._signs, sign)
-            self._complaints.say("A bow mark on a rest is read on the note after it.", once="bow on rest")
+            self._complaints.say(tr("A bow mark on a rest is read on the note after it."), once="bow on rest")
         elif not note.pitches and sign not in (Articulation.FERMATA, Articulation.BREATH_MARK):
-            self._complaints.say("A mark on a rest is left out.", once="mark on rest")
+            self._complaints.say(tr("A mark on a rest is left out."), once="mark on rest")
         elif isinstance(sign, Bow):
             if note.held:
-                text = "A bow mark on the second note of a tie is left out: nothing is struck there."
+                text = tr("A bow mark on the second note of a tie is left out: nothing is struck there.")
                 self._complaints.say(text)
             elif note.bow is not None and note.bow is not sign:
-                self._complaints.say("An up-bow and a down-bow stand on one note: the first is kept.")
+                self._complaints.say(tr("An up-bow and a down-bow stand on one note: the first is kept."))
             else:
                 note.bow = sign
         elif isinstance(sign, Ornament):
@@ -185,10 +188,10 @@ class Marks:
                     self._put_on_bar(sign, closes, reaches - 1, reaches)
             if Articulation.FERMATA in waiting:
                 del waiting[Articulation.FERMATA]
-                self._complaints.say("A fermata on a bar line is left out.", once="fermata on bar line")
+                self._complaints.say(tr("A fermata on a bar line is left out."), once="fermata on bar line")
             if Bow.UP in waiting or Bow.DOWN in waiting:
                 self._complaints.say(
-                    "A bow mark before a bar line is read on the note after it.", once="bow on bar line"
+                    tr("A bow mark before a bar line is read on the note after it."), once="bow on bar line"
                 )
             self._signs = list(waiting)
         if self._words and bar.notes:
@@ -201,7 +204,7 @@ class Marks:
         Of two coda signs, and no "to coda", the first is where a jump leaves; the last is where it arrives.
         """
         if self._graces:
-            self._complaints.say("Grace notes after the last note belong to none: they are left out.")
+            self._complaints.say(tr("Grace notes after the last note belong to none: they are left out."))
         if len(self._codas) > 1 and not any(bar.to_coda for bar in bars):
             bars[min(max(self._codas[0][0], 0), len(bars) - 1)].to_coda = True
         if self._codas and self._codas[-1][1] < len(bars):

@@ -22,6 +22,7 @@ from core.reading.abc_signs import LONG
 from core.reading.abc_slurs import Slurs
 from core.reading.abc_text import plain_text
 from core.reading.abc_tokens import INSIDE, NOTE_GROUPS, TOKEN, bar_line, multiplier, passes
+from core.translation import tr
 from core.tune import BarLine, Key, Meter, Pitch, note_value
 
 MAX_BARS = 2000  # in a tune
@@ -108,13 +109,13 @@ class MusicReader:
                 case "K" if not abc_fields.is_staff_setting(value):
                     key = abc_fields.parse_key(value, say)
                     if self._bar.notes and key != self._pitches.key:
-                        say("The key changes inside a bar: the new signature is shown from the next bar line on.")
+                        say(tr("The key changes inside a bar: the new signature is shown from the next bar line on."))
                     self._pitches.change_key(key)
                 case "L":
                     self._rhythm.set_unit(abc_fields.parse_unit(value, say) or self._rhythm.unit)
                 case "M":
                     if self._bar.notes:
-                        say("The metre changes inside a bar: it is read as changing at the next bar line.")
+                        say(tr("The metre changes inside a bar: it is read as changing at the next bar line."))
                     self._meter = abc_fields.parse_meter(value, say)
                 case "P":
                     self._part = plain_text(value)[:40]
@@ -137,7 +138,7 @@ class MusicReader:
         if tempo is None:
             self._marks.words(plain_text(words), above=True)
         elif self._count or self._tune.tempo is not None:
-            self._complaints.say("The tempo changes inside the tune: the one at the start is kept.", once="tempo")
+            self._complaints.say(tr("The tempo changes inside the tune: the one at the start is kept."), once="tempo")
         else:
             self._tune.tempo = tempo
 
@@ -189,17 +190,17 @@ class MusicReader:
 
     def _tell_left_out(self, kind: str) -> None:
         if kind == "note" and self._in_other_voice:
-            text = f"Only the first voice is read: voice {self._voice[:20]} is left out."
+            text = tr("Only the first voice is read: voice {voice} is left out.", voice=self._voice[:20])
             self._complaints.say(text, once="voice")
         elif kind == "note" and self._in_overlay:
-            self._complaints.say("A second voice laid over a bar with & is left out.", once="overlay")
+            self._complaints.say(tr("A second voice laid over a bar with & is left out."), once="overlay")
 
     def _read_inline_field(self, token: re.Match[str]) -> None:
         letter = token["letter"]
         if letter in "IKLMPQUV":
             self.read_field(letter, token["value"], self._complaints.line)
         elif letter == "m":
-            self._complaints.say("Macros (m:) are left out.", once="m")
+            self._complaints.say(tr("Macros (m:) are left out."), once="m")
 
     # notes
 
@@ -215,7 +216,7 @@ class MusicReader:
     def _add(self, length: Fraction, doubtful: bool, pitches: tuple[Pitch, ...]) -> DraftNote:
         """Add a note, double stop or rest (no pitches) with all that waits for it."""
         if len(self._bar.notes) == MAX_NOTES:
-            self._complaints.say(f"A bar holds more than {MAX_NOTES} notes: it is cut there.")
+            self._complaints.say(tr("A bar holds more than {most} notes: it is cut there.", most=MAX_NOTES))
             self._close_bar(BarLine.PLAIN, 0)
         bar = self._bar
         if not bar.notes:
@@ -239,7 +240,7 @@ class MusicReader:
         """Write out a rest of several bars as bars (ABC 2.1, 4.5); inside a bar it can only be a slip for ``z``."""
         number, hidden = token["number"], token["all"] == "X"
         if self._bar.notes:
-            self._complaints.say("A rest of whole bars stands inside a bar: it is read as a short rest.")
+            self._complaints.say(tr("A rest of whole bars stands inside a bar: it is read as a short rest."))
             self._add(*self._rhythm.read(number), ()).hidden = hidden
             return
         count = int(number) if number and len(number) < 5 else 1
@@ -273,13 +274,13 @@ class MusicReader:
                 case "sign":
                     self._marks.letter(part["sign"])
                 case _ if not part[0].isspace():
-                    text = f"“[{inside[:20]}]” holds more than notes: the rest is ignored."
+                    text = tr("“[{inside}]” holds more than notes: the rest is ignored.", inside=inside[:20])
                     self._complaints.say(text, once=f"chord {inside}")
         if length is None:
-            self._complaints.say(f"“[{inside[:20]}]” holds no notes: it is ignored.")
+            self._complaints.say(tr("“[{inside}]” holds no notes: it is ignored.", inside=inside[:20]))
             return
         if len(pitches) > MAX_PITCHES:
-            self._complaints.say(f"A chord of more than {MAX_PITCHES} notes is cut to its first ones.")
+            self._complaints.say(tr("A chord of more than {most} notes is cut to its first ones.", most=MAX_PITCHES))
             del pitches[MAX_PITCHES:], ties[MAX_PITCHES:]
         factor = multiplier(times) or 1
         note = self._add(length[0] * factor, length[1] or factor != 1, _low_to_high(pitches))
@@ -322,19 +323,21 @@ class MusicReader:
     def _read_broken(self, token: re.Match[str]) -> None:
         before = self._last if self._bar.notes else None
         if not self._rhythm.break_rhythm(token["broken"], before):
-            self._complaints.say(f"“{token[0][:8]}” does not stand between two notes of a bar: it is ignored.")
+            self._complaints.say(
+                tr("“{text}” does not stand between two notes of a bar: it is ignored.", text=token[0][:8])
+            )
 
     def _read_tuplet(self, token: re.Match[str]) -> None:
         if not self._rhythm.begin_tuplet(token["actual"], token["normal"], token["count"], self._meter):
-            self._complaints.say(f"“{token[0][:12]}” is no tuplet: it is ignored.")
+            self._complaints.say(tr("“{text}” is no tuplet: it is ignored.", text=token[0][:12]))
 
     def _read_loose_tie(self, token: re.Match[str]) -> None:
         """Read a tie that does not touch its note: right after a slur's end it is usual, elsewhere told."""
         if self._last is None or not self._last.pitches:
-            self._complaints.say("A tie has no note before it: it is left out.")
+            self._complaints.say(tr("A tie has no note before it: it is left out."))
             return
         if token.string[: token.start()].rstrip(" ")[-1:] != ")":
-            text = "A tie must touch the note that it leads from: it is read as if it did."
+            text = tr("A tie must touch the note that it leads from: it is read as if it did.")
             self._complaints.say(text, once="loose tie")
         self._slurs.tie = frozenset(self._last.pitches)
 
@@ -385,13 +388,13 @@ class MusicReader:
         self._bar = DraftBar(self._complaints.line, self._meter, self._pitches.key)
         if len(self._tune.bars) >= MAX_BARS and not self._is_full:
             self._is_full = True
-            self._complaints.say(f"The tune has more than {MAX_BARS} bars: what follows is left out.")
+            self._complaints.say(tr("The tune has more than {most} bars: what follows is left out.", most=MAX_BARS))
 
     def _strengthen_last_bar_line(self, look: BarLine, ends: int) -> None:
         """A bar line with nothing since the last one says more about that one."""
         if not self._tune.bars:
             if ends:
-                self._complaints.say("A repeat ends before the first note: it is ignored.")
+                self._complaints.say(tr("A repeat ends before the first note: it is ignored."))
             return
         last = self._tune.bars[-1]
         if ends and not last.repeats:
@@ -407,9 +410,9 @@ class MusicReader:
     def _read_digits(self, token: re.Match[str]) -> None:
         between = token.string[self._bar_token_end : token.start()] if self._bar_token_end >= 0 else "?"
         if between.strip():
-            self._complaints.say(f"The number {token[0][:10]} belongs to no note: it is ignored.")
+            self._complaints.say(tr("The number {text} belongs to no note: it is ignored.", text=token[0][:10]))
             return
-        text = f"The ending {token[0][:10]} should touch its bar line: it is read as if it did."
+        text = tr("The ending {text} should touch its bar line: it is read as if it did.", text=token[0][:10])
         self._complaints.say(text, once="loose ending")
         self._begin_ending(token[0])
 
@@ -418,7 +421,9 @@ class MusicReader:
         if numbers:
             self._ending = numbers
         else:
-            self._complaints.say(f"“{text.lstrip('[')[:12]}” is no list of passes for an ending: it is ignored.")
+            self._complaints.say(
+                tr("“{text}” is no list of passes for an ending: it is ignored.", text=text.lstrip("[")[:12])
+            )
 
     # what has no meaning
 
@@ -430,13 +435,13 @@ class MusicReader:
         if char in "$\\!":
             return  # line breaks and continuation say how to print, not what
         if char in "*;?@#":
-            text = f"The sign {char} is kept for later versions of ABC: it is ignored."
+            text = tr("The sign {char} is kept for later versions of ABC: it is ignored.", char=char)
         elif char == '"':
-            text = "A quotation mark has no partner on its line: it is ignored."
+            text = tr("A quotation mark has no partner on its line: it is ignored.")
         elif char in "[]{}":
-            text = f"“{char}” has no partner here: it is ignored."
+            text = tr("“{char}” has no partner here: it is ignored.", char=char)
         else:
-            text = f"The sign “{char}” has no meaning in music: it is ignored."
+            text = tr("The sign “{char}” has no meaning in music: it is ignored.", char=char)
         self._complaints.say(text, once=f"sign {char}")
 
 

@@ -6,6 +6,7 @@ from functools import lru_cache
 
 from core.reading.abc_draft import Complaints
 from core.reading.abc_fields import ACCIDENTAL_ALTERS
+from core.translation import tr
 from core.tune import Key, Pitch
 
 LOWEST_OCTAVE, HIGHEST_OCTAVE = 0, 9
@@ -58,7 +59,7 @@ class Pitches:
         if marks:
             octave += marks.count("'") - marks.count(",")
             if not LOWEST_OCTAVE <= octave <= HIGHEST_OCTAVE:
-                text = "A note beyond all instruments is moved to the nearest octave that can be shown."
+                text = tr("A note beyond all instruments is moved to the nearest octave that can be shown.")
                 self._complaints.say(text, once="octave")
                 octave = min(max(octave, LOWEST_OCTAVE), HIGHEST_OCTAVE)
         place = f"{step}{octave}" if self.same_octave_only else step

@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from core.reading.abc_draft import Complaints, DraftNote
 from core.reading.abc_tokens import multiplier
+from core.translation import tr
 from core.tune import Meter, Tuplet, note_value
 
 LONGEST = Fraction(64)  # quarter notes in one note
@@ -38,7 +39,7 @@ class Rhythm:
         if known is None:
             times = multiplier(text)
             if times is None or times * self.unit > LONGEST:
-                problem = f"“{text[:12]}” is no length of a note: read as the unit note length."
+                problem = tr("“{text}” is no length of a note: read as the unit note length.", text=text[:12])
                 self._complaints.say(problem, once=f"length {text}")
                 times = Fraction(1)
             length = times * self.unit
@@ -55,7 +56,7 @@ class Rhythm:
         if p < 2 or q < 1 or r < 1:
             return False
         if self._tuplet_left:
-            self._complaints.say("A tuplet begins before the last one is full: the earlier one ends there.")
+            self._complaints.say(tr("A tuplet begins before the last one is full: the earlier one ends there."))
         self._tuplet, self._tuplet_left, self._tuplet_opens = (p, q), r if p != q else 0, True
         return True
 
@@ -90,9 +91,9 @@ class Rhythm:
     def end_bar(self, last: DraftNote | None) -> None:
         """Give up a tuplet that is not full, and a broken rhythm that lacks its second note."""
         if self._tuplet_left:
-            self._complaints.say("A tuplet has too few notes before the bar line: it ends there.")
+            self._complaints.say(tr("A tuplet has too few notes before the bar line: it ends there."))
             self._tuplet_left = 0
         if self._broken is not None and last is not None:
-            self._complaints.say("A broken rhythm has no second note before the bar line: it is ignored.")
+            self._complaints.say(tr("A broken rhythm has no second note before the bar line: it is ignored."))
             last.length /= 2 - self._broken
             self._broken = None

@@ -34,7 +34,7 @@ class LeftOut:
     """A decoration of the standard that a bowing has no place for.
 
     Attributes:
-        kind: What it is, in the plural, for the sentence that says so.
+        kind: The sentence that says so, with a place for its name.
     """
 
     kind: str
@@ -42,9 +42,9 @@ class LeftOut:
 
 Meaning = Ornament | Articulation | Bow | BarSign | Jump | Finger | LeftOut
 
-_DYNAMICS = LeftOut("dynamics")
-_PHRASE = LeftOut("phrase marks")
-_OTHER = LeftOut("marks that the fiddle page has no sign for")
+_DYNAMICS = LeftOut("Dynamics such as !{name}! are left out.")
+_PHRASE = LeftOut("Phrase marks such as !{name}! are left out.")
+_OTHER = LeftOut("Marks that the fiddle page has no sign for such as !{name}! are left out.")
 
 # ABC 2.1, 4.14; the last ones are common additions (from memory), read where their meaning is plain.
 LONG: dict[str, Meaning] = {

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from core.reading.abc_draft import Complaints, DraftNote
 from core.reading.abc_pitches import NO_PITCHES
+from core.translation import tr
 from core.tune import Pitch
 
 
@@ -48,29 +49,29 @@ class Slurs:
         if note is None or not self._open:
             if self._opens:
                 self._opens -= 1
-                self._complaints.say("A slur holds no notes: it is left out.")
+                self._complaints.say(tr("A slur holds no notes: it is left out."))
             else:
-                self._complaints.say("A slur ends here that never began: it is left out.")
+                self._complaints.say(tr("A slur ends here that never began: it is left out."))
             return
         first, line = self._open.pop()
         if first == place and self._open and self._open[-1][0] != place and not note.graces:
             first, line = self._open[-1]
             self._open[-1] = (place, self._complaints.line)
-            self._complaints.say("A slur ends on the note where the next begins: both are read as one stroke.")
+            self._complaints.say(tr("A slur ends on the note where the next begins: both are read as one stroke."))
         if first < place:
             self.found.append((first, place, line))
         elif not note.graces:
-            self._complaints.say("A slur holds one note only: it is left out.")
+            self._complaints.say(tr("A slur holds one note only: it is left out."))
 
     def end_tie(self, place: int, note: DraftNote, before: DraftNote | None) -> None:
         """Let a new note, at its place, end the tie that leads to it."""
         tie, self.tie = self.tie, NO_PITCHES
         if before is None or not note.pitches:
-            self._complaints.say("A tie leads to a rest: it is left out.")
+            self._complaints.say(tr("A tie leads to a rest: it is left out."))
         elif tie == frozenset(note.pitches) == frozenset(before.pitches):
             note.held = True
         else:
-            text = "A tie joins notes that are not the same: it and any like it are read as slurs."
+            text = tr("A tie joins notes that are not the same: it and any like it are read as slurs.")
             self._complaints.say(text, once="tie as slur")
             self.found.append((place - 1, place, self._complaints.line))
 
@@ -87,8 +88,8 @@ class Slurs:
     def finish(self) -> None:
         """Tell what is still open at the end of the tune."""
         for _, line in self._open:
-            self._complaints.say("A slur begins here and never ends: it is left out.", line=line)
+            self._complaints.say(tr("A slur begins here and never ends: it is left out."), line=line)
         if self._opens:
-            self._complaints.say("A slur begins after the last note: it is left out.")
+            self._complaints.say(tr("A slur begins after the last note: it is left out."))
         if self.tie:
-            self._complaints.say("A tie leads from the last note to nothing: it is left out.")
+            self._complaints.say(tr("A tie leads from the last note to nothing: it is left out."))

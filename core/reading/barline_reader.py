@@ -10,6 +10,7 @@ from lxml import etree
 from core.reading.left_out import tell_left_out
 from core.reading.musicxml_draft import Complaints, DraftMeasure
 from core.reading.xml_tree import decimal_number
+from core.translation import tr
 from core.tune import BarLine
 
 MAX_PASSES = 64  # of a repeat or an ending
@@ -93,7 +94,7 @@ class BarlineReader:
         if repeat is not None:
             measure.cuts.append((at, repeat.get("direction") == "backward"))
         else:
-            self._complaints.once(element.sourceline or 0, "A bar line inside a bar was left out.")
+            self._complaints.once(element.sourceline or 0, tr("A bar line inside a bar was left out."))
 
     def _times(self, element: etree._Element) -> int:
         """How often a backward repeat says that its section is played; 1 where it says nothing."""
@@ -102,7 +103,9 @@ class BarlineReader:
         times = decimal_number(element.get("times"))
         if times is not None and times in range(2, MAX_PASSES + 1):
             return int(times)
-        text = f"A repeat cannot be played “{(element.get('times') or '')[:20]}” times: it is played twice."
+        text = tr(
+            "A repeat cannot be played “{times}” times: it is played twice.", times=(element.get("times") or "")[:20]
+        )
         self._complaints.once(element.sourceline or 0, text)
         return 2
 
@@ -116,6 +119,7 @@ class BarlineReader:
                 return passes
         self._last_ending = (max(self._last_ending, default=0) % MAX_PASSES + 1,)
         self._complaints.say(
-            element.sourceline or 0, f"An ending without a number: it is taken as ending {self._last_ending[0]}."
+            element.sourceline or 0,
+            tr("An ending without a number: it is taken as ending {number}.", number=self._last_ending[0]),
         )
         return self._last_ending

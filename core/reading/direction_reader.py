@@ -12,6 +12,7 @@ from core.musicxml_names import BASE_OF_TYPE
 from core.reading.left_out import tell_left_out
 from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftPart
 from core.reading.xml_tree import decimal_number
+from core.translation import tr
 from core.tune import MAX_DOTS, Jump, Tempo
 
 MAX_TEXT = 200  # characters of words or a chord symbol in the files of others
@@ -36,13 +37,13 @@ class DirectionReader:
         """Read a chord symbol that stands so many quarter notes from the start of the measure."""
         text = read_harmony(element)
         if not text:
-            self._once(element, "Chords given by scale degree were left out.")
+            self._once(element, tr("Chords given by scale degree were left out."))
             return
         if len(text) > MAX_TEXT:
-            self._once(element, f"A chord symbol of more than {MAX_TEXT} characters was left out.")
+            self._once(element, tr("A chord symbol of more than {most} characters was left out.", most=MAX_TEXT))
             return
         if not is_known_kind(element):
-            self._once(element, "A chord of a kind without a usual name is shown by its root only.")
+            self._once(element, tr("A chord of a kind without a usual name is shown by its root only."))
         measure.chords.append((at, text))
 
     def direction(self, element: etree._Element, measure: DraftMeasure, at: Fraction) -> None:
@@ -118,13 +119,11 @@ class DirectionReader:
         per_minute = _per_minute(element.findtext("per-minute"))
         beat = sum((_beat(unit) for unit in [*units, *element.findall("beat-unit-tied/beat-unit")]), Fraction(0))
         if len(units) != 1 or not beat or per_minute is None:
-            self._once(element, "A metronome mark that gives no number of beats a minute was left out.")
+            self._once(element, tr("A metronome mark that gives no number of beats a minute was left out."))
             return False
         return self._set_tempo(element, Tempo(beat, per_minute, words))
 
-    def _read_played_tempo(
-        self, element: etree._Element, words: str, measure: DraftMeasure, at: Fraction
-    ) -> bool:
+    def _read_played_tempo(self, element: etree._Element, words: str, measure: DraftMeasure, at: Fraction) -> bool:
         """Take a tempo that is only there to be played, in quarter notes; whether it became the tempo."""
         quarters = decimal_number(element.get("tempo"))
         if quarters is None or quarters <= 0 or self._is_ours or self._part.tempo is not None:
@@ -136,7 +135,7 @@ class DirectionReader:
 
     def _set_tempo(self, element: etree._Element, tempo: Tempo) -> bool:
         if self._part.tempo is not None or len(self._part.measures) > 2:
-            self._once(element, "The tempo changes inside the tune: only the one at the start is kept.")
+            self._once(element, tr("The tempo changes inside the tune: only the one at the start is kept."))
             return False
         self._part.tempo = tempo
         return True

@@ -23,6 +23,7 @@ from core.reading.musicxml_bowing import read_bowing
 from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftPart
 from core.reading.mxl import unpack_mxl
 from core.reading.xml_tree import parse_xml
+from core.translation import tr
 from core.tune import Bar, Credit, Tempo, Tune
 
 MAX_PARTS = 200
@@ -47,7 +48,10 @@ def read_musicxml(data: bytes) -> Reading:
     root = parse_xml(data)
     if root.tag not in ("score-partwise", "score-timewise"):
         raise UnreadableFileError(
-            f"The document is a “{str(root.tag)[:40]}”, not a MusicXML score (score-partwise or score-timewise).",
+            tr(
+                "The document is a “{name}”, not a MusicXML score (score-partwise or score-timewise).",
+                name=str(root.tag)[:40],
+            ),
             root.sourceline,
         )
     complaints = Complaints()
@@ -55,10 +59,10 @@ def read_musicxml(data: bytes) -> Reading:
     for text in header.fields.problems:
         complaints.say(0, text)
     if header.fields.is_newer:
-        complaints.say(0, "The file was written by a later version of this program: what is new there is left out.")
+        complaints.say(0, tr("The file was written by a later version of this program: what is new there is left out."))
     parts = [part for part in _read_parts(root, header, complaints) if part.measures]
     if not parts:
-        raise UnreadableFileError("The score has no part with measures in it.", root.sourceline)
+        raise UnreadableFileError(tr("The score has no part with measures in it."), root.sourceline)
     parts = _with_notes(parts, complaints)
     _share_signs(parts)
     lessons = _lessons(parts, header, complaints)
@@ -138,10 +142,10 @@ def _read_parts(root: etree._Element, header: _Header, complaints: Complaints) -
         part_id, line = (element.get("id") or "").strip(), element.sourceline or 0
         if part_id not in readers:
             if len(readers) >= MAX_PARTS:
-                complaints.once(line, f"The score has more than {MAX_PARTS} parts: some were left out.")
+                complaints.once(line, tr("The score has more than {most} parts: some were left out.", most=MAX_PARTS))
                 return None
             if part_id not in header.part_names:
-                complaints.once(line, "A part that the part list does not name was read without a name.")
+                complaints.once(line, tr("A part that the part list does not name was read without a name."))
             part = DraftPart(part_id, header.part_names.get(part_id, ""), line)
             readers[part_id] = MeasureReader(part, complaints, header.fields.tune, header.fields.is_ours, budget)
         return readers[part_id]
@@ -157,7 +161,9 @@ def _read_parts(root: etree._Element, header: _Header, complaints: Complaints) -
     for read in readers.values():
         read.finish()
     for part_id in header.part_names.keys() - readers.keys():
-        complaints.say(0, f"The part list names a part “{header.part_names[part_id]}” that is not in the file.")
+        complaints.say(
+            0, tr("The part list names a part “{name}” that is not in the file.", name=header.part_names[part_id])
+        )
     return [read.part for read in readers.values()]
 
 
@@ -172,7 +178,7 @@ def _with_notes(parts: list[DraftPart], complaints: Complaints) -> list[DraftPar
         return parts
     for part in parts:
         if part not in sounding:
-            complaints.say(part.line, f"Part “{part.name}” has no pitched notes: it was left out.")
+            complaints.say(part.line, tr("Part “{name}” has no pitched notes: it was left out.", name=part.name))
     return sounding
 
 

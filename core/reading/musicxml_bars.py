@@ -15,6 +15,7 @@ from core.reading.bar_starts import bar_starts
 from core.reading.measure_reader import MAX_NOTES
 from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftNote, DraftPart
 from core.reading.note_lengths import is_exact, split_length
+from core.translation import plural, tr
 from core.tune import Bar, BarLine, ChordSymbol, Note, Tuplet, Words, note_value
 
 _OUR_ID = re.compile(r"(?:v\d+\.)?([A-Za-z][A-Za-z0-9._-]*)")
@@ -88,8 +89,12 @@ def _choose_voice(part: DraftPart, complaints: Complaints) -> None:
     part.main_voice = next(iter(on_first or [voice for voice, _ in notes]), "1")
     others = {voice for voice, note in notes if voice != part.main_voice and not note.is_rest}
     if others:
-        number = "One other voice was" if len(others) == 1 else f"{len(others)} other voices were"
-        complaints.say(part.line, f"{number} left out of part “{part.name}”: a lesson has one melody line.")
+        text = plural(
+            "One other voice was left out of part “{name}”: a lesson has one melody line.",
+            "{n} other voices were left out of part “{name}”: a lesson has one melody line.",
+            len(others), name=part.name,
+        )  # fmt: skip
+        complaints.say(part.line, text)
 
 
 def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is_ours: bool) -> list[DraftNote]:
@@ -103,14 +108,14 @@ def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is
     place = Fraction(0)
     for note in notes:
         if note.at < place:
-            complaints.once(note.line, "A note that begins before the one before it ends was left out.")
+            complaints.once(note.line, tr("A note that begins before the one before it ends was left out."))
             continue
         if note.at > place:
             kept.append(DraftNote(note.line, place, note.at - place, hidden=True))
         kept.append(note)
         place = note.stop
     if _limit(kept):
-        complaints.say(measure.line, f"A measure has more than {MAX_NOTES} notes: the rest was left out.")
+        complaints.say(measure.line, tr("A measure has more than {most} notes: the rest was left out.", most=MAX_NOTES))
         return kept
     if is_ours:
         return kept
@@ -120,7 +125,7 @@ def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is
         if full is None and not measure.end:
             return []
         if not measure.voices and not measure.end:
-            complaints.once(measure.line, "An empty measure: a rest was put in.")
+            complaints.once(measure.line, tr("An empty measure: a rest was put in."))
         stop = measure.end or full or stop
     if stop > place:
         kept.append(DraftNote(measure.line, place, stop - place, hidden=True))
@@ -149,7 +154,7 @@ def _cut(measure: DraftMeasure, voice: str, complaints: Complaints) -> Iterator[
         at = cut - done
         kept = rest.voices.get(voice, [])
         if any(note.at < at < note.stop for note in kept):
-            complaints.say(measure.line, "A repeat sign in the middle of a note was left out.")
+            complaints.say(measure.line, tr("A repeat sign in the middle of a note was left out."))
         elif not any(note.at < at for note in kept) and not backward:
             rest.opens_repeat = True
         elif not any(note.at >= at for note in kept) and backward:
@@ -217,11 +222,11 @@ def _held_notes(notes: Sequence[DraftNote], complaints: Complaints) -> set[int]:
         if note is not None and before_midi == note_midi == starts | stops:
             held.add(id(note))
             if starts != stops:
-                complaints.once(line, "A tie that lacks one end was read as a tie, since the same note follows.")
+                complaints.once(line, tr("A tie that lacks one end was read as a tie, since the same note follows."))
         elif before_midi & note_midi & (starts | stops):
-            complaints.once(line, "A tie that holds one note of a double stop only was left out.")
+            complaints.once(line, tr("A tie that holds one note of a double stop only was left out."))
         else:
-            complaints.once(line, "A tie without the same note on its other side was left out.")
+            complaints.once(line, tr("A tie without the same note on its other side was left out."))
     return held
 
 
@@ -269,9 +274,9 @@ def _notes(
     for draft, tuplet in zip(voice, tuplets, strict=True):
         pieces = split_length(draft.length, tuplet)
         if not is_exact(draft.length, pieces):
-            complaints.once(draft.line, "A length that no note value can show was rounded.")
+            complaints.once(draft.line, tr("A length that no note value can show was rounded."))
         elif len(pieces) > 1 and not draft.is_rest:
-            complaints.once(draft.line, "A length that no single note value can show was written as tied notes.")
+            complaints.once(draft.line, tr("A length that no single note value can show was written as tied notes."))
         courtesy = _is_courtesy(draft, accidentals, id(draft) in held, is_ours)
         pitches = tuple(sorted((pitch.pitch for pitch in draft.pitches), key=lambda pitch: (pitch.midi, pitch)))
         for piece, (length, of_piece) in enumerate(pieces):
@@ -355,7 +360,7 @@ def _close_endings(measures: Sequence[DraftMeasure], complaints: Complaints) -> 
     for first, stop in pairwise([*starts, len(measures)]):
         reach = measures[first:stop]
         if not any(measure.closes_ending for measure in reach):
-            complaints.once(reach[0].line, "An ending without an end was closed at the next repeat or double bar.")
+            complaints.once(reach[0].line, tr("An ending without an end was closed at the next repeat or double bar."))
             ends = (measure for measure in reach if measure.repeats or measure.bar_line is not BarLine.PLAIN)
             next(ends, reach[-1]).closes_ending = True
 

@@ -11,6 +11,7 @@ from immutabledict import immutabledict
 from core.bowing import Articulation, Bow, Bowing, Join, Mark, Signs
 from core.lesson_fields import BowingFields
 from core.reading.musicxml_draft import Complaints, DraftNote
+from core.translation import tr
 from core.tune import Tune
 from core.written_bows import derived_bows, starts_stroke, struck_before
 
@@ -52,9 +53,11 @@ def read_bowing(
     bows = {}
     for draft, note_id in drafts:
         if draft.bows and draft.is_rest:
-            complaints.once(draft.line, "A bow mark on a rest was left out.")
+            complaints.once(draft.line, tr("A bow mark on a rest was left out."))
         elif draft.bows and fields is None and tune.note(note_id).held:
-            complaints.once(draft.line, "A bow mark on the second note of a tie was left out: nothing is struck there.")
+            complaints.once(
+                draft.line, tr("A bow mark on the second note of a tie was left out: nothing is struck there.")
+            )
         elif draft.bows:
             bows[note_id] = draft
     if fields is None:
@@ -79,13 +82,13 @@ def _slurs(notes: Sequence[DraftNote], complaints: Complaints) -> list[tuple[int
                     first, line = opened.pop(end.number)
                     slurs.append((first, place, line))
                 else:
-                    complaints.once(end.line, "A slur that ends without having begun was left out.")
+                    complaints.once(end.line, tr("A slur that ends without having begun was left out."))
             else:
                 if end.number in opened:
-                    complaints.once(opened[end.number][1], "A slur that never ends was left out.")
+                    complaints.once(opened[end.number][1], tr("A slur that never ends was left out."))
                 opened[end.number] = (place, end.line)
     for _, line in opened.values():
-        complaints.once(line, "A slur that never ends was left out.")
+        complaints.once(line, tr("A slur that never ends was left out."))
     return [slur for slur in slurs if slur[1] > slur[0]]  # one on a note and its graces joins nothing
 
 
@@ -104,13 +107,13 @@ def _joins(
     change = [0] * (len(notes) + 1)  # how many slurs begin or end to cover each note
     for first, last, line in slurs:
         if first in lasts:
-            complaints.once(line, "A slur begins on the note where another ends: both are read as one stroke.")
+            complaints.once(line, tr("A slur begins on the note where another ends: both are read as one stroke."))
         if notes[first].is_rest:
-            complaints.once(line, "A slur begins on a rest: it is read from the note after it.")
+            complaints.once(line, tr("A slur begins on a rest: it is read from the note after it."))
             first += 1
         stop = min(last + 1, next_rest[first])
         if stop <= last:
-            complaints.once(line, "A slur runs over a rest: it is read as ending before the rest.")
+            complaints.once(line, tr("A slur runs over a rest: it is read as ending before the rest."))
         if stop > first + 1:
             change[first + 1] += 1
             change[stop] -= 1
@@ -166,12 +169,21 @@ def _apply_fields(
     """
     marks = {}
     if fields.marks and not bows:
-        complaints.say(0, f"“{bowing.name}”: its notes have lost all bow marks; those that were fixed are kept.")
+        complaints.say(
+            0, tr("“{name}”: its notes have lost all bow marks; those that were fixed are kept.", name=bowing.name)
+        )
     for note_id, mark in fields.marks.items():
         if note_id in bows or (not bows and note_id in tune.places and not tune.note(note_id).is_rest):
             marks[note_id] = mark
         elif note_id in tune.places:
-            complaints.say(0, f"“{bowing.name}”: the fixed bow mark of {_where(tune, note_id)} is gone from the notes.")
+            complaints.say(
+                0,
+                tr(
+                    "“{name}”: the fixed bow mark of {note} is gone from the notes.",
+                    name=bowing.name,
+                    note=_where(tune, note_id),
+                ),
+            )
     retakes = frozenset(i for i in fields.retakes if i in tune.places and i not in bowing.joins and i not in marks)
     changes = immutabledict({bar: plan for bar, plan in fields.accent_changes.items() if bar < len(tune.bars)})
     bowing = replace(
@@ -188,7 +200,7 @@ def _fix_foreign_bows(tune: Tune, bowing: Bowing, bows: Mapping[str, DraftNote],
         if note_id in bowing.marks or starts_stroke(bowing, tune.note(note_id)):
             shown[note_id] = bows[note_id].bows[0]
         else:
-            complaints.once(bows[note_id].line, "A bow mark inside a stroke was left out.")
+            complaints.once(bows[note_id].line, tr("A bow mark inside a stroke was left out."))
     for attempt in range(MAX_FOLLOWED + 1):
         told = derived_bows(tune, bowing) | {note_id: mark.bow for note_id, mark in bowing.marks.items()}
         new = [note_id for note_id, bow in shown.items() if told.get(note_id) is not bow]
@@ -198,8 +210,14 @@ def _fix_foreign_bows(tune: Tune, bowing: Bowing, bows: Mapping[str, DraftNote],
             bow = shown[note_id]
             complaints.say(
                 bows[note_id].line,
-                f"“{bowing.name}”: the {bow.value}-bow of {_where(tune, note_id)} does not follow from the strokes "
-                "before it; it is taken as fixed.",
+                tr(
+                    "“{name}”: the down-bow of {note} does not follow from the strokes before it; it is taken as fixed."
+                    if bow is Bow.DOWN
+                    else "“{name}”: the up-bow of {note} does not follow from the strokes before it; it is taken as "
+                    "fixed.",
+                    name=bowing.name,
+                    note=_where(tune, note_id),
+                ),
             )
             marks, retakes = bowing.marks.set(note_id, Mark(bow)), bowing.retakes - {note_id}
             bowing = replace(bowing, marks=marks, retakes=retakes)
@@ -209,4 +227,4 @@ def _fix_foreign_bows(tune: Tune, bowing: Bowing, bows: Mapping[str, DraftNote],
 def _where(tune: Tune, note_id: str) -> str:
     bar = tune.bars[tune.bar_of[note_id]]
     place = next(place for place, note in enumerate(bar.notes, start=1) if note.id == note_id)
-    return f"note {place} in bar {bar.number}"
+    return tr("note {place} in bar {bar}", place=place, bar=bar.number)

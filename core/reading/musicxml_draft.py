@@ -8,6 +8,7 @@ from fractions import Fraction
 from core.bowing import Articulation, Bow, Grace, Ornament
 from core.errors import Problem
 from core.lesson_fields import BarFacts
+from core.translation import plural
 from core.tune import BarLine, Jump, Key, Meter, Pitch, Tempo
 
 MAX_PROBLEMS = 200  # told per file; more help nobody
@@ -36,13 +37,25 @@ class Complaints:
     def sorted_problems(self) -> tuple[Problem, ...]:
         """All problems by line, at most ``MAX_PROBLEMS`` and one more that says so."""
         counted = [
-            (line, text if count == 1 else f"{text.rstrip('.')} ({count} times, first here).")
+            (
+                line,
+                plural(
+                    "{text}", "{text} ({n} times, first here).", count, text=text if count == 1 else text.rstrip(".")
+                ),
+            )
             for line, text, count in self._kinds.values()
         ]
         found = sorted(self._problems + counted, key=lambda problem: problem[0])
         problems = [Problem(line or None, text) for line, text in found[:MAX_PROBLEMS]]
         if len(found) > MAX_PROBLEMS:
-            problems.append(Problem(None, f"{len(found) - MAX_PROBLEMS} more repairs are not listed."))
+            problems.append(
+                Problem(
+                    None,
+                    plural(
+                        "1 more repair is not listed.", "{n} more repairs are not listed.", len(found) - MAX_PROBLEMS
+                    ),
+                )
+            )
         return tuple(problems)
 
 

@@ -8,6 +8,7 @@ import zlib
 
 from core.errors import UnreadableFileError
 from core.reading.xml_tree import MAX_BYTES, parse_xml
+from core.translation import tr
 
 CONTAINER = "META-INF/container.xml"
 MAX_MEMBERS = 1000
@@ -27,11 +28,15 @@ def unpack_mxl(data: bytes) -> bytes:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             if len(archive.infolist()) > MAX_MEMBERS:
                 raise UnreadableFileError(
-                    f"The packed file has {len(archive.infolist())} members; at most {MAX_MEMBERS} are read."
+                    tr(
+                        "The packed file has {count} members; at most {most} are read.",
+                        count=len(archive.infolist()),
+                        most=MAX_MEMBERS,
+                    )
                 )
             return _read_member(archive, _score_name(archive))
     except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, OSError, ValueError, RuntimeError) as error:
-        raise UnreadableFileError("The packed file is broken: it cannot be unpacked.") from error
+        raise UnreadableFileError(tr("The packed file is broken: it cannot be unpacked.")) from error
 
 
 def _score_name(archive: zipfile.ZipFile) -> str:
@@ -42,12 +47,14 @@ def _score_name(archive: zipfile.ZipFile) -> str:
         for rootfile in container.iter("{*}rootfile"):  # the first one is the score (MusicXML 4.0, container)
             path = rootfile.get("full-path") or ""
             if path not in names:
-                raise UnreadableFileError(f"The packed file names “{path[:80]}” as its score, but does not hold it.")
+                raise UnreadableFileError(
+                    tr("The packed file names “{path}” as its score, but does not hold it.", path=path[:80])
+                )
             return path
     for name in names:
         if name.lower().endswith((".musicxml", ".xml")) and not name.startswith("META-INF/"):
             return name
-    raise UnreadableFileError("The packed file holds no MusicXML document.")
+    raise UnreadableFileError(tr("The packed file holds no MusicXML document."))
 
 
 def _read_member(archive: zipfile.ZipFile, name: str) -> bytes:
@@ -57,16 +64,19 @@ def _read_member(archive: zipfile.ZipFile, name: str) -> bytes:
     """
     entry = archive.getinfo(name)
     if entry.flag_bits & 0x1:
-        raise UnreadableFileError("The packed file is locked with a password.")
+        raise UnreadableFileError(tr("The packed file is locked with a password."))
     if entry.compress_type not in _METHODS:
-        raise UnreadableFileError("The packed file is packed in a way that MusicXML does not use.")
+        raise UnreadableFileError(tr("The packed file is packed in a way that MusicXML does not use."))
     pieces, size = [], 0
     with archive.open(entry) as member:
         while piece := member.read(_CHUNK):
             size += len(piece)
             if size > MAX_BYTES:
                 raise UnreadableFileError(
-                    f"The packed file unpacks to more than {MAX_BYTES // 2**20} megabytes; so much is not read."
+                    tr(
+                        "The packed file unpacks to more than {most} megabytes; so much is not read.",
+                        most=MAX_BYTES // 2**20,
+                    )
                 )
             pieces.append(piece)
     return b"".join(pieces)
