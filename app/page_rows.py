@@ -131,6 +131,17 @@ def make_rows(
     return Rows(tuple(rows[index] for index in range(len(bowings))), active, reference, density)
 
 
+def changed_notes(tune: Tune, old: Bowing, new: Bowing) -> tuple[str, ...]:
+    """Ids of the notes on which two bowings differ, in written order; where accent plans do, all of the bar."""
+    changed: set[str] = set(old.retakes ^ new.retakes)
+    for was, now in ((old.joins, new.joins), (old.marks, new.marks), (old.signs, new.signs)):
+        if was is not now:
+            changed.update(note for note, _ in dict(was).items() ^ dict(now).items())
+    plans = zip(tune.bars, old.plans(len(tune.bars)), new.plans(len(tune.bars)), strict=True)
+    changed.update(note.id for bar, was, now in plans if was != now for note in bar.notes)
+    return tuple(sorted(changed.intersection(tune.places), key=tune.places.__getitem__))
+
+
 def _is_told_from(row: Row, reference: Here | None) -> bool:
     """Whether the differences of a row are those from this reference, or from one that is the same by value."""
     if row.told_from is None or reference is None or row.told_from is reference:
