@@ -1,4 +1,4 @@
-"""The pages of the help menu."""
+"""What keys and gestures do, as the help menu tells it."""
 
 from __future__ import annotations
 
@@ -9,11 +9,7 @@ from PySide6.QtGui import QAction, QKeySequence
 from app.actions import ACTIONS
 from app.gestures import NOTE_TIPS, SIGN_TIPS
 
-KEYS_TITLE, ABOUT_TITLE = "Keys and gestures", "About Bowbench"
-ABOUT = (
-    "<p><b>Bowbench</b> works out, checks and prints the bowings of a fiddle tune.</p>"
-    "<p>Free software under the MIT licence.</p>"
-)
+KEYS_TITLE = "Keys and gestures"
 GESTURES = (
     "<p><b>Mouse.</b> Click a note to slur it to the next, or to separate the two. "
     f"{NOTE_TIPS} Shift+click selects up to a note. Click a bow mark to turn the stroke round. {SIGN_TIPS} "

@@ -16,7 +16,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QMainWindow, QWidget
 
-from app.actions import ACTIONS, COMPARE_WITH, RECENT, fill_menu_bar, fill_tool_bar, make_actions
+from app.actions import ACTIONS, COMPARE_WITH, MENUS, RECENT, fill_menu_bar, fill_tool_bar, make_actions
 from app.bow_trace import BowTrace
 from app.bowings_pane import BowingsPane
 from app.comparison import Comparison
@@ -25,7 +25,7 @@ from app.dialogs import Dialogs
 from app.document import Document, State
 from app.exporting import Exporting
 from app.file_news import FileNews
-from app.help_texts import ABOUT, ABOUT_TITLE, KEYS_TITLE, keys_text
+from app.help_desk import HelpDesk
 from app.lesson_file import LessonFile
 from app.looks import Looks
 from app.notice import Notice
@@ -34,29 +34,32 @@ from app.page_area import PageArea
 from app.page_desk import PageDesk
 from app.page_view import PageView
 from app.plan_desk import PlanDesk
-from app.plan_pane import PlanPane
 from app.player_desk import PlayerDesk
 from app.preview_banner import PreviewBanner
 from app.recovery import Recovery
 from app.recovery_offer import RecoveryOffer
 from app.saving import Saving
 from app.set_list import SetList
-from app.set_window import SetWindow
 from app.settings import Settings
 from app.shelf_dock import ShelfDock
 from app.side_list import SideList
 from app.side_tabs import SideTabs
 from app.undo_desk import UndoDesk
 from app.welcome import Welcome
+from app.whats_this import tell_commands, tell_menus, tell_parts, tell_toggles
 from app.window_layout import WindowLayout
 from core.check import Finding, Severity
 
 if TYPE_CHECKING:
     from app.pack_dialog import PackDialog
+    from app.plan_pane import PlanPane
+    from app.set_window import SetWindow
 
-NEED_NO_LESSON = frozenset(
-    {"tune_set", "pack", "open", "recover", "paste", "shelf", "close", "keys", "about", "undo", "redo"}
-)  # actions that can be chosen while none is open
+NEED_NO_LESSON = frozenset((
+    "tune_set", "pack", "open", "recover", "paste", "shelf", "close", "undo", "redo",
+    "manual", "keys", "tour", "whats_this", "about",
+))  # fmt: skip
+"""Actions that can be chosen while none is open."""
 
 
 class MainWindow(QMainWindow):
@@ -101,8 +104,7 @@ class MainWindow(QMainWindow):
         self.area = PageArea(self.page)
         self.side_list = SideList(self.document, comparison=self.comparison)
         self.bowings = BowingsPane(self.document, comparison=self.comparison)
-        self.plan = PlanPane(self.document, self._settings, lambda: self.page.selection)
-        self.tabs = SideTabs(self.side_list, (self.plan,), ("Bow check", "Plan"))
+        self.tabs = SideTabs(self.side_list, "Bow check")
         self.banner = PreviewBanner()
         self.trace = BowTrace(self.document)
         self.trace.hide()  # until there is a lesson
@@ -117,7 +119,7 @@ class MainWindow(QMainWindow):
         self.looks = Looks(self._settings, self.area, self.trace, self)
         self.notes = PageDesk(self.page, self)
         self.comparing = ComparisonDesk(self.document, self.comparison, self.page, self)
-        self.planning = PlanDesk(self.plan, self.tabs, self.banner, self.page, self._settings, self)
+        self.planning = PlanDesk(self.document, self.tabs, self.banner, self.page, self._settings, self)
         self.undoing = UndoDesk(self.document, self.planning, self)
         self.playing = PlayerDesk(self.document, self.sets, self._settings, self.page, self)
         self._layout = WindowLayout(
@@ -125,11 +127,13 @@ class MainWindow(QMainWindow):
             welcome=self.welcome,
             page=self.area,
             over=(self.notice, self.banner),
-            under=(self.playing.bar, self.trace),
+            under=(self.playing.place, self.trace),
             side=(self.bowings, self.tabs),
             dock=self.shelf,
         )
         self._hint = self._layout.hint
+        self.tool_bar = self._layout.tool_bar
+        self.helping = HelpDesk(self, self._dialogs, self._settings)
         self.setAcceptDrops(True)
         QWidget.setTabOrder(self.page, self.bowings.list)
 
@@ -137,6 +141,7 @@ class MainWindow(QMainWindow):
         opening, exporting = self.opening, self.exporting
         self.open_path, self.open_entry, self.open_sample = opening.open_path, opening.open_entry, opening.open_sample
         self.open_pasted, self.offer_left_behind = opening.open_pasted, self.left_behind.offer
+        self.greet = self.helping.greet
         self.save, self.save_as, self.print_lesson = self.saving.save, self.saving.save_as, exporting.print_lesson
         self.undo, self.show_planner, self.set_look = self.undoing.undo, self.planning.show_planner, self.looks.set_look
 
@@ -144,13 +149,15 @@ class MainWindow(QMainWindow):
         self.actions_by_name = actions = make_actions(self, self.page, self._handlers())
         self._open_menus = open_menus = fill_menu_bar(self.menuBar(), actions)
         open_menus[RECENT].aboutToShow.connect(partial(self.opening.fill_recent, open_menus[RECENT]))
-        fill_tool_bar(self._layout.tool_bar, actions)
+        fill_tool_bar(self.tool_bar, actions)
         self.looks.use(actions)
         self.notes.use(actions)
         self.comparing.use(actions, open_menus[COMPARE_WITH])
         self.planning.use(actions)
         self.undoing.use(actions)
         self.playing.use(actions)
+        self.helping.use(actions)
+        self._tell_what_it_is()
 
     def _handlers(self) -> dict[str, Callable[[], object]]:
         bowings, side_list = self.bowings, self.side_list
@@ -177,13 +184,23 @@ class MainWindow(QMainWindow):
             "tell_all": side_list.tell_all,
             "tune_set": self.show_set,
             "shelf": self.shelf.toggle,
-            "keys": lambda: self._dialogs.tell(self, KEYS_TITLE, keys_text(self.actions_by_name)),
-            "about": lambda: self._dialogs.tell(self, ABOUT_TITLE, ABOUT),
         }
         for desk in (self.opening, self.exporting, self.looks, self.notes, self.comparing, self.planning, self.undoing,
-                     self.playing):  # fmt: skip
+                     self.playing, self.helping):  # fmt: skip
             handlers |= desk.handlers()
         return handlers
+
+    def _tell_what_it_is(self) -> None:
+        """Help in place, for every part, command and menu."""
+        tell_parts({
+            "page": self.area, "welcome": self.welcome, "notice": self.notice, "banner": self.banner,
+            "trace": self.trace, "player": self.playing.place, "bowings": self.bowings, "check": self.side_list,
+            "tabs": self.tabs, "shelf": self.shelf, "tools": self.tool_bar,
+            "status": self.statusBar(),
+        })  # fmt: skip
+        tell_commands(self.actions_by_name.values())
+        tell_menus(self.menuBar(), MENUS)
+        tell_toggles((self.tool_bar, self.shelf))
 
     def _connect(self) -> None:
         for part in (self.page, self.trace, self.side_list, self.bowings, self.shelf, self.saving, self.opening,
@@ -197,6 +214,7 @@ class MainWindow(QMainWindow):
         self.trace.note_wanted.connect(self.page.focus_on)
         self.side_list.finding_chosen.connect(self._on_finding_chosen)
         self.side_list.remedy_pointed.connect(self.page.preview_remedy)
+        self.planning.made.connect(lambda pane: tell_parts({"plan": pane}))
         self.planning.previewed.connect(self.trace.show_plan)
         self.planning.previewed.connect(self.playing.show_plan)
         self.planning.room_wanted.connect(self._layout.widen_side)
@@ -232,6 +250,11 @@ class MainWindow(QMainWindow):
         self._enable_actions()
         self._show_title()
 
+    @property
+    def plan(self) -> PlanPane:
+        """The planner, made now if it was not wanted before."""
+        return self.planning.pane
+
     # ------------------------------------------------------------------------------------------------- doing
 
     def ask_and_shelve(self) -> None:
@@ -261,6 +284,8 @@ class MainWindow(QMainWindow):
     def show_set(self) -> None:
         """Show the set of tunes beside the page."""
         if self.set_window is None:
+            from app.set_window import SetWindow
+
             self.set_window = SetWindow(self.sets, self.document, self._settings, self._dialogs, self)
             self.set_window.hinted.connect(self._show_hint)
             self.set_window.notes_wanted.connect(self.page.mark_notes)
@@ -347,8 +372,9 @@ class MainWindow(QMainWindow):
         if self.pack_dialog is not None:
             self.pack_dialog.work.close()
             self.pack_dialog.close()
-        self.plan.close_down()
+        self.planning.close_down()
         self.playing.close_down()
+        self.helping.close_down()
         self._layout.remember(self._settings)
         self.shelf.end()
         self.recovery.end()

@@ -106,6 +106,15 @@ class Settings:
         self._store.setValue(f"planner/{name}", choice)
 
     @property
+    def tour_seen(self) -> bool:
+        """Whether the tour of the window has been shown."""
+        return self._one_of("tour", ("new", "seen")) == "seen"
+
+    @tour_seen.setter
+    def tour_seen(self, seen: bool) -> None:
+        self._store.setValue("tour", "seen" if seen else "new")
+
+    @property
     def player(self) -> str:
         """How tunes are played, as ``app.player_choice`` writes it."""
         return str(self._store.value("player/choice", ""))

@@ -33,6 +33,7 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     if paths:
         window.open_path(Path(paths[0]))
     QTimer.singleShot(0, window, window.offer_left_behind)
+    QTimer.singleShot(0, window, window.greet)
     spare_pauses()
     return app.exec()
 

@@ -1,0 +1,102 @@
+"""The manual in a window of its own: pages on the left, the page on the right."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt, QUrl
+from PySide6.QtGui import QDesktopServices, QImage, QKeySequence, QResizeEvent, QShortcut, QTextDocument
+from PySide6.QtWidgets import QHBoxLayout, QListWidget, QPushButton, QTextBrowser, QVBoxLayout, QWidget
+
+from app.manual import PAGES, manual_folder
+from core.translation import tr
+
+TITLE = "Manual – Bowbench"
+BACK, BROWSER, CLOSE = "&Back", "Show in the &browser", "&Close"
+SIZE = QSize(1160, 760)
+LIST_WIDTH = 200  # pixels
+EDGE = 40  # pixels beside a picture that has no room in its own size
+
+
+class ManualWindow(QWidget):
+    """Beside the main window, to read and try at once."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent, Qt.WindowType.Window)
+        self.setWindowTitle(tr(TITLE))
+        self.pages = QListWidget()
+        self.pages.setAccessibleName("Pages of the manual")
+        self.pages.addItems([page.title for page in PAGES])
+        self.pages.setFixedWidth(LIST_WIDTH)
+        self.pages.currentRowChanged.connect(self._on_row_changed)
+        self.text = ManualText()
+        self.text.sourceChanged.connect(self._on_source_changed)
+        self.back_button = QPushButton(tr(BACK))
+        self.back_button.clicked.connect(self.text.backward)
+        self.back_button.setEnabled(False)
+        self.text.backwardAvailable.connect(self.back_button.setEnabled)
+        browser = QPushButton(tr(BROWSER))
+        browser.clicked.connect(lambda: QDesktopServices.openUrl(self.text.source()))
+        close = QPushButton(tr(CLOSE))
+        close.clicked.connect(self.close)
+        both = QHBoxLayout()
+        both.addWidget(self.pages)
+        both.addWidget(self.text, 1)
+        row = QHBoxLayout()
+        row.addWidget(self.back_button)
+        row.addWidget(browser)
+        row.addStretch(1)
+        row.addWidget(close)
+        column = QVBoxLayout(self)
+        column.addLayout(both, 1)
+        column.addLayout(row)
+        for key, do in ((QKeySequence.StandardKey.Back, self.text.backward), (Qt.Key.Key_Escape, self.close)):
+            QShortcut(QKeySequence(key), self, do)
+        self.resize(SIZE.boundedTo(self.screen().availableGeometry().size()))
+        self.show_page(0)
+
+    def present(self) -> None:
+        """Bring it to the front, with the keyboard in the list of pages."""
+        self.show()
+        self.raise_()
+        self.activateWindow()
+        self.pages.setFocus()
+
+    def show_page(self, row: int) -> None:
+        """Show a page, by its place in ``PAGES``."""
+        self.pages.setCurrentRow(row)
+
+    def _on_row_changed(self, row: int) -> None:
+        address = QUrl.fromLocalFile(str(manual_folder() / PAGES[row].file))
+        if self.text.source().fileName() != address.fileName():
+            self.text.setSource(address)
+
+    def _on_source_changed(self, address: QUrl) -> None:
+        """Mark in the list what a link led to."""
+        files = [page.file for page in PAGES]
+        if address.fileName() in files:
+            self.pages.setCurrentRow(files.index(address.fileName()))
+
+
+class ManualText(QTextBrowser):
+    """A page; pictures that are wider than it are made to fit."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Page of the manual")
+        self.setOpenExternalLinks(True)
+        self._width = 0
+
+    def loadResource(self, kind: int, name: QUrl | str) -> object:
+        address = QUrl(name) if isinstance(name, str) else name
+        if kind != QTextDocument.ResourceType.ImageResource.value:
+            return super().loadResource(kind, address)
+        picture = QImage(self.source().resolved(address).toLocalFile())
+        room = max(self.viewport().width() - EDGE, EDGE)
+        return picture if picture.width() <= room else picture.scaledToWidth(
+            room, Qt.TransformationMode.SmoothTransformation
+        )  # fmt: skip
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if self.viewport().width() != self._width and not self.source().isEmpty():
+            self._width = self.viewport().width()
+            self.reload()

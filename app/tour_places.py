@@ -1,0 +1,61 @@
+"""Where in the window the stops of the tour are, and what makes the window ready for it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from typing import TYPE_CHECKING
+
+from PySide6.QtWidgets import QWidget
+
+from app.tour import Spot
+from app.welcome import sample_files
+
+if TYPE_CHECKING:
+    from app.main_window import MainWindow
+
+FIRST_LESSON = "tuesday_ferry.musicxml"
+
+
+def tour_places(window: MainWindow) -> dict[str, Callable[[], Spot]]:
+    """For each place of ``app.tour.STOPS``, what brings that part into sight and says where it is."""
+
+    def pane(pane: QWidget) -> Spot:
+        window.tabs.choose(pane)
+        return Spot(pane)
+
+    def tool(name: str) -> Spot:
+        button = window.tool_bar.widgetForAction(window.actions_by_name[name])
+        return Spot(button if button.isVisible() else window.tool_bar)  # it may be behind the end of a narrow one
+
+    def last_menu() -> Spot:
+        bar = window.menuBar()
+        return Spot(bar, bar.actionGeometry(bar.actions()[-1]))
+
+    return {
+        "page": lambda: Spot(window.area),
+        "bowings": lambda: Spot(window.bowings),
+        "check": partial(pane, window.side_list),
+        "plan": partial(pane, window.plan),
+        "play": partial(tool, "play"),
+        "print": partial(tool, "print"),
+        "help": last_menu,
+    }
+
+
+def get_ready(window: MainWindow) -> Callable[[], object]:
+    """Open the lesson to try things on, where none is open.
+
+    Returns:
+        What puts the panes back as they were.
+    """
+    had_planner = window.tabs.has(window.plan)
+    if window.document.state is None:
+        window.open_sample(next(path for path in sample_files() if path.name == FIRST_LESSON))
+
+    def put_back() -> None:
+        if not had_planner and not window.planning.previews:
+            window.tabs.close_pane(window.plan)
+        window.tabs.choose(window.side_list)
+
+    return put_back
