@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import partial
-from threading import Event
 
 from PySide6.QtCore import QItemSelection, Qt, QTimer, Signal
 from PySide6.QtGui import QHideEvent, QKeySequence, QShortcut, QShowEvent
@@ -15,7 +13,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QListView,
-    QMenu,
     QPushButton,
     QSpinBox,
     QVBoxLayout,
@@ -24,30 +21,21 @@ from PySide6.QtWidgets import (
 
 from app.dialogs import Dialogs
 from app.document import Document, State
-from app.files import FileError, read_path
+from app.files import read_path
+from app.join_panel import JoinPanel
 from app.notice import Notice
-from app.remedy_panel import LOOKING, RemedyPanel
-from app.remedy_search import AFTER_PAINT_MS, DroppedError, RemedySearch, judge_unless_dropped
+from app.remedy_search import AFTER_PAINT_MS
+from app.set_adding import AddTuneButton
 from app.set_entries import EntryError, parse_entry
 from app.set_list import SetList, SetState
 from app.set_report import orders_text
 from app.set_rows import Role, SeamRow, SetDelegate, SetModel, TuneRow, rows_of
 from app.settings import Settings
 from app.theme import Theme
-from core.bowing import Bowing
-from core.check import Remedy, Report
-from core.errors import RefusedEditError
-from core.lesson import Lesson
-from core.set_check import SET_RULES, SetFinding, name
 from core.set_orders import MOST_ORDERED, Order, orders
-from core.set_remedies import SetRemedy, set_remedies
-from core.severity import Severity
 from core.tune_set import MOST_TIMES
 
 EMPTY = "Add the tunes in the order you play them, and how the bow comes from each to the next stands between them."
-GOES_ON = "The bow goes on by itself here, and the tune is bowed as it is alone."
-NONE_FOUND = "No single change at the end of the one tune or the start of the other mends this without doing harm."
-ELSEWHERE = "In {name}, which is not on the page: {text}. Open it and add the change there."
 
 
 class SetWindow(QDialog):
@@ -72,9 +60,6 @@ class SetWindow(QDialog):
     ) -> None:
         super().__init__(parent)
         self._sets, self._document, self._settings, self._dialogs = sets, document, settings, dialogs
-        self._asked: tuple[SetState, tuple[SetFinding, ...]] | None = None  # what remedies are shown or looked for
-        self._here: tuple[SetRemedy, ...] = ()  # the remedies that can be done on the page
-        self._shown_notes: tuple[str, ...] = ()
         self._best: Order | None = None
         self._ordered: SetState | None = None  # whose orders are shown
         self._remembers = False  # until the remembered set was recalled
@@ -99,13 +84,9 @@ class SetWindow(QDialog):
         self._empty.setWordWrap(True)
         self._empty.setProperty("rank", "quiet")
         self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.add_button = QPushButton("&Add a tune")
-        self.add_menu = QMenu(self.add_button)
-        self.add_open = self.add_menu.addAction("The tune on the &page", self.add_open_tune)
-        self.add_book = self.add_menu.addAction("From the &open book…", self.add_from_book)
-        self.add_file = self.add_menu.addAction("From a &file…", self.add_from_file)
-        self.add_menu.aboutToShow.connect(self._enable_adding)
-        self.add_button.setMenu(self.add_menu)
+        self.add_button = AddTuneButton(self._sets, self._document, self._settings, self._dialogs)
+        self.add_menu, self.add_open = self.add_button.ways, self.add_button.from_page
+        self.add_book, self.add_file = self.add_button.from_book, self.add_button.from_file
         self.up_button, self.down_button, self.remove_button = (
             QPushButton(text) for text in ("Move &up", "Move &down", "&Remove")
         )
@@ -119,15 +100,8 @@ class SetWindow(QDialog):
         bowing_label, times_label = QLabel("&Bowing"), QLabel("&Times")
         bowing_label.setBuddy(self.bowing)
         times_label.setBuddy(self.times)
-        self._why = QLabel()
-        self._why.setWordWrap(True)
-        self._why.setProperty("rank", "quiet")
-        self._why.setAccessibleName("Why this is found")
-        self.remedies = RemedyPanel()
-        self.elsewhere = QLabel()
-        self.elsewhere.setWordWrap(True)
-        self.elsewhere.setAccessibleName("What to change in tunes that are not on the page")
-        self._search = RemedySearch(self)
+        self.join = JoinPanel(self._sets, self._document)
+        self._why, self.remedies, self.elsewhere = self.join.why, self.join.remedies, self.join.elsewhere
         self.verdict = QLabel()
         self.verdict.setWordWrap(True)
         self.verdict.setAccessibleName("Whether the set comes round, and the best order")
@@ -150,7 +124,7 @@ class SetWindow(QDialog):
         column.addWidget(self._empty, 1)
         column.addWidget(self.list, 1)
         column.addLayout(chosen)
-        for part in (self._why, self.remedies, self.elsewhere, self.verdict):
+        for part in (self.join, self.verdict):
             column.addWidget(part)
         column.addLayout(ending)
         for button in self.findChildren(QPushButton):
@@ -168,8 +142,10 @@ class SetWindow(QDialog):
         self.remove_button.clicked.connect(self.remove)
         self.bowing.activated.connect(self._on_bowing)
         self.times.valueChanged.connect(self._on_times)
-        self.remedies.chosen.connect(self._apply)
-        self._search.found.connect(self._on_found)
+        self.add_button.added.connect(self._on_added)
+        self.add_button.told.connect(self.notice.say)
+        self.join.done.connect(self._on_done)
+        self.join.notes_wanted.connect(self.notes_wanted)
         self.order_button.clicked.connect(self.take_best_order)
         self.close_button.clicked.connect(self.close)
         stack = self._document.stack
@@ -178,7 +154,7 @@ class SetWindow(QDialog):
             ("Alt+Down", partial(self.move_by, 1)),
             (QKeySequence.StandardKey.Undo, stack.undo),
             (QKeySequence.StandardKey.Redo, stack.redo),
-            ("Ctrl+Return", self.apply_first),
+            ("Ctrl+Return", self.join.apply_first),
         ):
             QShortcut(QKeySequence(key), self).activated.connect(do)
         delete = QShortcut(QKeySequence.StandardKey.Delete, self.list)
@@ -202,7 +178,7 @@ class SetWindow(QDialog):
     @property
     def waits(self) -> bool:
         """Whether remedies of the chosen join are still looked for."""
-        return self._search.runs
+        return self.join.waits
 
     def choose_tune(self, place: int) -> None:
         """Choose a tune by its place."""
@@ -217,37 +193,7 @@ class SetWindow(QDialog):
 
     # ------------------------------------------------------------------------------------------------- arranging
 
-    def add_open_tune(self) -> None:
-        """Put the tune on the page at the end."""
-        self._add(self._sets.add_open_tune)
-
-    def add_from_book(self) -> None:
-        """Ask for a tune of the open book and put it at the end."""
-        index = self._dialogs.tune_of_book(self, "the open book", self._sets.book)
-        if index is not None:
-            self._add(partial(self._sets.add_from_book, index))
-
-    def add_from_file(self) -> None:
-        """Ask for a file, and for one of its tunes where it holds several, and put that at the end."""
-        path = self._dialogs.path_to_open(self, self._settings.folder)
-        if path is None:
-            return
-        try:
-            lessons = read_path(path).lessons
-        except FileError as fault:
-            self.notice.say(str(fault))
-            return
-        self._settings.folder = path.parent
-        index = self._dialogs.tune_of_book(self, path.name, lessons) if len(lessons) > 1 else 0
-        if index is not None:
-            self._add(partial(self._sets.add, path, lessons[index]))
-
-    def _add(self, add: Callable[[], int]) -> None:
-        try:
-            place = add()
-        except RefusedEditError as refusal:
-            self.notice.say(str(refusal))
-            return
+    def _on_added(self, place: int) -> None:
         self.notice.hide()
         self.choose_tune(place)
         self.list.setFocus()
@@ -298,9 +244,7 @@ class SetWindow(QDialog):
 
     def hideEvent(self, event: QHideEvent) -> None:
         super().hideEvent(event)
-        self._search.stop()
-        self._asked = None
-        self._show_notes(())
+        self.join.leave()
 
     def _recall(self) -> None:
         """Bring back the set of the last time; what is gone is said, and forgotten with the next change only."""
@@ -366,15 +310,8 @@ class SetWindow(QDialog):
         self.order_button.setVisible(self._best is not None)
 
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
-        """Another tune is on the page: what could be done there cannot any more, and the other way round."""
         if before is None or before.tune is not after.tune:
-            self._asked = None
-            self._offer(())
             self._show_set()
-
-    def _enable_adding(self) -> None:
-        self.add_open.setEnabled(self._document.state is not None)
-        self.add_book.setEnabled(len(self._sets.book) > 1)
 
     def _on_chosen(self, chosen: QItemSelection | None = None, before: QItemSelection | None = None) -> None:
         row, tunes = self.chosen, self._sets.state.tunes
@@ -391,82 +328,10 @@ class SetWindow(QDialog):
             self.times.blockSignals(True)
             self.times.setValue(tune.times)
             self.times.blockSignals(False)
-        self._show_join(row if isinstance(row, SeamRow) else None)
+        self.join.show_join(row if isinstance(row, SeamRow) else None)
 
-    # ------------------------------------------------------------------------------------------------- remedies
-
-    def _show_join(self, row: SeamRow | None) -> None:
-        """Say why a join matters and look for what mends it."""
-        findings = row.findings if row is not None else ()
-        on_page = row is not None and self._sets.is_open(row.seam.after.entry)
-        self._show_notes((row.seam.first_note,) if on_page else (), row.severity if on_page else None)
-        self._why.setText(
-            " ".join(f"{SET_RULES[finding.rule].title}. {SET_RULES[finding.rule].why}" for finding in findings)
-            or (GOES_ON if row is not None else "")
-        )
-        self._why.setVisible(row is not None)
-        if not findings:
-            self._asked = None
-            self._search.stop()
-            self._offer(())
-            self.remedies.say("")
-            return
-        asked = (self._sets.state, findings)
-        if self._asked != asked:
-            self._asked = asked
-            self._offer(())
-            self.remedies.say(LOOKING)
-            lessons = tuple(tune.lesson for tune in self._sets.state.tunes)
-            self._search.look_for(partial(_search, self._sets.state, lessons, findings[0]))
-
-    def _show_notes(self, notes: tuple[str, ...], severity: Severity | None = None) -> None:
-        """Have notes shown on the page; those of a finding there are left alone where none of ours were."""
-        if notes or self._shown_notes:
-            self._shown_notes = notes
-            self.notes_wanted.emit(notes, severity or Severity.NOTE)
-
-    def _on_found(self, found: tuple[SetRemedy, ...]) -> None:
-        self._offer(found)
-        if not found:
-            self.remedies.say(NONE_FOUND)
-
-    def _offer(self, found: tuple[SetRemedy, ...]) -> None:
-        """Buttons for what can be done on the page, sentences for the rest."""
-        self._here = tuple(remedy for remedy in found if self._sets.is_open(remedy.entry))
-        tune_set = self._sets.state.tune_set
-        self.remedies.offer([remedy.remedy for remedy in self._here])
-        self.elsewhere.setText(
-            "\n".join(
-                ELSEWHERE.format(name=name(tune_set, remedy.entry), text=remedy.remedy.text)
-                for remedy in found
-                if remedy not in self._here
-            )
-        )
-        self.elsewhere.setVisible(bool(self.elsewhere.text()))
-
-    def apply_first(self) -> None:
-        """Do the first remedy that can be done on the page."""
-        if self.remedies.remedies:
-            self._apply(self.remedies.remedies[0])
-
-    def _apply(self, remedy: Remedy) -> None:
-        """Do a remedy in the bowing that the set plays of the open tune, as one undo step."""
-        chosen = next(other for other in self._here if other.remedy is remedy)
-        tune = self._sets.state.tunes[chosen.entry]
-        self._document.show(tune.bowing)
-        self._document.edit(remedy.label, remedy.edit)
+    def _on_done(self, label: str) -> None:
+        """A remedy was done on the page."""
         self._show_set()
         self.list.setFocus()  # the button that had it is gone
-        self.hinted.emit(f"Done: {remedy.label}.")
-
-
-def _search(state: SetState, lessons: tuple[Lesson, ...], finding: SetFinding, dropped: Event) -> tuple[SetRemedy, ...]:
-    """Find remedies, or none at all once the search was dropped."""
-
-    def judge(entry: int, bowing: Bowing) -> Report:
-        return judge_unless_dropped(lessons[entry], bowing, dropped)
-
-    try:
-        return set_remedies(state.tune_set, finding, judge)
-    except DroppedError:
-        return ()
+        self.hinted.emit(f"Done: {label}.")

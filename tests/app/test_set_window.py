@@ -11,11 +11,12 @@ from PySide6.QtTest import QTest
 
 from app.document import Document
 from app.files import read_path
+from app.join_panel import GOES_ON
 from app.main_window import MainWindow
 from app.remedy_panel import LOOKING
 from app.set_list import SetList
 from app.set_rows import SeamRow, TuneRow
-from app.set_window import GOES_ON, SetWindow
+from app.set_window import SetWindow
 from app.theme import DARK, LIGHT
 from core.lesson import add_bowing
 from core.severity import Severity
