@@ -11,6 +11,7 @@ from core.reach import Reach
 from core.strings import TUNINGS, Tuning
 from core.strokes import Strokes
 from core.tempos import Pace
+from core.translation import sentence
 from core.tune import Tempo, Tune
 
 ENDS = {True: "tip", False: "frog"}  # where down-bows and where up-bows run out
@@ -89,7 +90,7 @@ def leg_sentence(tune: Tune, strokes: Strokes, way: BowWay, leg: Leg) -> str:
         text += f"; the bow runs out at the {ENDS[leg.down]}"
     if leg.out is Out.ANYHOW:
         text += " at any speed"
-    return words.sentence(text)
+    return sentence(text)
 
 
 def _bars(tune: Tune, strokes: Strokes, reach: Reach, moves: set[int]) -> str:

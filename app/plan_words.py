@@ -11,6 +11,7 @@ from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing
 from core.checks import words
 from core.planner import Flow, Plan, difference
+from core.translation import listed, sentence
 from core.tune import Tune
 
 OWN_ACCENTS = "As this bowing has them"
@@ -34,7 +35,7 @@ def plan_sentence(plan: Plan, best: Plan) -> str:
     Accents and breaks are counted as played, every repeat for itself; slurs as written.
     """
     last = distance(plan) if plan is best else "beside the best"
-    return words.sentence(f"{met(plan)}; {_slurs_and_retakes(plan)}; {last}")
+    return sentence(f"{met(plan)}; {_slurs_and_retakes(plan)}; {last}")
 
 
 def plan_row(plan: Plan, best: Plan) -> str:
@@ -108,7 +109,7 @@ def bar_named(tune: Tune, text: str) -> str:
 
 def added(names: Sequence[str]) -> str:
     """That bowings were added."""
-    return f"Added: {words.listed([f'“{name}”' for name in names])}."
+    return f"Added: {listed([f'“{name}”' for name in names])}."
 
 
 def changed_bars(tune: Tune, indexes: Collection[int]) -> str:
@@ -120,7 +121,7 @@ def changed_bars(tune: Tune, indexes: Collection[int]) -> str:
     if len(indexes) > 8:
         return f"{len(indexes)} of {len(tune.bars)} bars change."
     where = words.bars(tune, indexes)
-    return words.sentence(f"{where} {'changes' if len(indexes) == 1 else 'change'}")
+    return sentence(f"{where} {'changes' if len(indexes) == 1 else 'change'}")
 
 
 def _slurs_and_retakes(plan: Plan) -> str:
