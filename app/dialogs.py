@@ -3,26 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from concurrent.futures import ThreadPoolExecutor
 from enum import Enum
 from pathlib import Path
-from typing import TypeVar
+from typing import TYPE_CHECKING, TypeVar
 
 from PySide6.QtCore import QEventLoop, Qt, QTimer
-from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QProgressDialog, QWidget
 
-from app.bow_fiddle_dialog import BowFiddleDialog
 from app.files import OPEN_FILTERS, SAVE_FILTERS
-from app.recovery_copy import Left
-from app.recovery_dialog import RecoveryDialog
-from app.sheet_dialog import SheetChoice, SheetDialog, Way
-from app.tune_chooser import TuneChooser
-from core.lesson import Lesson
-from core.reach import ReachSettings
-from core.sheet_plan import SheetPlan
-from core.strings import Tuning
-from core.tune_set import TuneSet
+
+if TYPE_CHECKING:
+    from PySide6.QtPrintSupport import QPrinter
+
+    from app.recovery_copy import Left
+    from app.sheet_choice import SheetChoice, Way
+    from core.lesson import Lesson
+    from core.reach import ReachSettings
+    from core.sheet_plan import SheetPlan
+    from core.strings import Tuning
+    from core.tune_set import TuneSet
 
 Result = TypeVar("Result")
 EXPORTS = {
@@ -49,7 +48,7 @@ class Clash(Enum):
 
 
 class Dialogs:
-    """The questions as Qt dialogs."""
+    """The questions as Qt dialogs; each dialog of ours is loaded when it is first wanted."""
 
     def path_to_open(self, parent: QWidget, folder: Path) -> Path | None:
         """Ask for a file to open; None where the user thinks better of it, as below."""
@@ -127,6 +126,8 @@ class Dialogs:
 
     def lesson_left_behind(self, parent: QWidget, left: Sequence[Left]) -> Left | None:
         """Offer lessons that were not saved when the program ended; some may be thrown away on the way."""
+        from app.recovery_dialog import RecoveryDialog
+
         dialog = RecoveryDialog(left, parent)
         chosen = dialog.chosen if dialog.exec() == QDialog.DialogCode.Accepted else None
         dialog.deleteLater()
@@ -134,6 +135,8 @@ class Dialogs:
 
     def tune_of_book(self, parent: QWidget, name: str, lessons: Sequence[Lesson]) -> int | None:
         """Ask for one tune of a book, by its index."""
+        from app.tune_chooser import TuneChooser
+
         chooser = TuneChooser(name, lessons, parent)
         chosen = chooser.chosen if chooser.exec() == QDialog.DialogCode.Accepted else None
         chooser.deleteLater()
@@ -143,6 +146,8 @@ class Dialogs:
         self, parent: QWidget, lesson: Lesson, plan: SheetPlan, way: Way, tune_set: TuneSet | None
     ) -> SheetChoice | None:
         """Ask what goes on a printed sheet, and where it goes."""
+        from app.sheet_dialog import SheetDialog
+
         dialog = SheetDialog(lesson, plan, way, tune_set, parent)
         choice = dialog.choice if dialog.exec() == QDialog.DialogCode.Accepted else None
         dialog.deleteLater()
@@ -150,6 +155,8 @@ class Dialogs:
 
     def bow_and_fiddle(self, parent: QWidget, lesson: Lesson) -> tuple[ReachSettings, Tuning] | None:
         """Ask what a lesson is checked by, bow, tempo and strings."""
+        from app.bow_fiddle_dialog import BowFiddleDialog
+
         dialog = BowFiddleDialog(lesson, parent)
         choice = dialog.choice if dialog.exec() == QDialog.DialogCode.Accepted else None
         dialog.deleteLater()
@@ -157,6 +164,8 @@ class Dialogs:
 
     def printer(self, parent: QWidget) -> QPrinter | None:
         """Ask for a printer."""
+        from PySide6.QtPrintSupport import QPrintDialog, QPrinter
+
         printer = QPrinter(QPrinter.PrinterMode.HighResolution)
         dialog = QPrintDialog(printer, parent)
         accepted = dialog.exec() == QDialog.DialogCode.Accepted
@@ -171,6 +180,8 @@ class Dialogs:
         Raises:
             Exception: whatever the work raises.
         """
+        from concurrent.futures import ThreadPoolExecutor
+
         box = QProgressDialog(text, "Leave off", 0, 0, parent)
         box.setWindowTitle("Bowbench")
         box.setWindowModality(Qt.WindowModality.WindowModal)

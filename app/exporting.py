@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
@@ -13,12 +14,13 @@ from PySide6.QtWidgets import QWidget
 from app.dialogs import Dialogs
 from app.document import Document
 from app.files import ABC_SUFFIX, FileError, save_abc, suggested_name
-from app.printing import print_sheet_of, write_sheet
 from app.set_list import SetList
 from app.settings import Settings
-from app.sheet import Printed
-from app.sheet_dialog import SheetChoice, Way, printed
+from app.sheet_choice import SheetChoice, Way
 from core.errors import RefusedEditError
+
+if TYPE_CHECKING:
+    from app.sheet import Printed
 
 
 class Exporting(QObject):
@@ -79,6 +81,8 @@ class Exporting(QObject):
 
     def print_lesson(self, way: Way = Way.PRINT) -> None:
         """Set up a sheet beside its pages; keep it in the lesson, and print it or write it to a PDF file."""
+        from app.sheet_dialog import printed  # as all of printing, not for the window's start
+
         state = self._document.state
         if state is None:
             return
@@ -97,6 +101,8 @@ class Exporting(QObject):
             self.told.emit(f"The sheet cannot be printed: {said}", ())
 
     def _put_on_paper(self, given: Printed, choice: SheetChoice, title: str) -> None:
+        from app.printing import print_sheet_of, write_sheet
+
         if choice.way is Way.PRINT:
             printer = self._dialogs.printer(self._window)
             if printer is not None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QGuiApplication
@@ -24,7 +25,9 @@ from app.set_list import SetList
 from app.settings import Settings
 from core.errors import UnreadableFileError
 from core.reading import Reading, read_file
-from core.shelf.search import Entry, lesson_of
+
+if TYPE_CHECKING:
+    from core.shelf.search import Entry
 
 PASTED = "The pasted text"
 
@@ -172,6 +175,8 @@ class Opening(QObject):
     def _choose_lesson(self, reading: Reading, name: str, entry: Entry | None) -> int | None:
         if len(reading.lessons) == 1:
             return 0
+        from core.shelf.search import lesson_of  # not for the window's start
+
         found = lesson_of(entry, reading.lessons) if entry is not None else None
         return self._dialogs.tune_of_book(self._window, name, reading.lessons) if found is None else found
 

@@ -1,43 +1,53 @@
-"""Puts the planner to work in the window: its actions, its tab beside the page, and what it shows on the page."""
+"""Puts the planner to work in the window: its actions, its tab beside the page, and what it shows on the page.
+
+The planner is made when it is first wanted: it takes longer to load than the rest of the window.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from functools import cached_property
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QAction
 
+from app.document import Document
 from app.page_view import PageView
-from app.plan_pane import PlanPane
 from app.plan_preview import PlanPreview
 from app.preview_banner import PreviewBanner
 from app.settings import Settings
 from app.side_tabs import SideTabs
+
+if TYPE_CHECKING:
+    from app.plan_pane import PlanPane
 
 
 class PlanDesk(QObject):
     """The planner in the window.
 
     Args:
-        pane: The planner.
+        document: The lesson.
         tabs: Where its tab comes and goes.
         banner: Tells over the page that a plan is shown.
         page: Shows a plan before it is taken.
         settings: Remembers whether the planner is in sight.
 
     Signals:
+        made: The ``PlanPane``, which there was none of before.
         previewed: The ``PlanPreview`` that the page shows from now on; None for the document's own bowing.
         room_wanted: Pixels of width that the pane would like to have.
         hinted: A sentence for the status line.
     """
 
+    made = Signal(object)
     previewed = Signal(object)
     room_wanted = Signal(int)
     hinted = Signal(str)
 
     def __init__(
         self,
-        pane: PlanPane,
+        document: Document,
         tabs: SideTabs,
         banner: PreviewBanner,
         page: PageView,
@@ -45,16 +55,31 @@ class PlanDesk(QObject):
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
-        self._pane, self._tabs, self._banner, self._page, self._settings = pane, tabs, banner, page, settings
+        self._document, self._tabs, self._banner, self._page = document, tabs, banner, page
+        self._settings = settings
         self._actions: Mapping[str, QAction] = {}
-        banner.take_wanted.connect(pane.take)
-        banner.drop_wanted.connect(pane.drop)
+        banner.take_wanted.connect(self._take)
+        banner.drop_wanted.connect(self.drop)
+        tabs.close_wanted.connect(lambda _: self.show_planner(False))
+
+    @cached_property
+    def pane(self) -> PlanPane:
+        """The planner, made now if it was not wanted before."""
+        from app.plan_pane import PlanPane
+
+        pane = PlanPane(self._document, self._settings, lambda: self._page.selection)
+        self._tabs.add(pane, "Plan")
         pane.previewed.connect(self._on_previewed)
         pane.hinted.connect(self.hinted)
-        pane.likely.connect(page.foresee_plan)
-        pane.note_wanted.connect(page.focus_on)
-        pane.page_wanted.connect(page.setFocus)
-        tabs.close_wanted.connect(lambda _: self.show_planner(False))
+        pane.likely.connect(self._page.foresee_plan)
+        pane.note_wanted.connect(self._page.focus_on)
+        pane.page_wanted.connect(self._page.setFocus)
+        self.made.emit(pane)
+        return pane
+
+    @property
+    def _is_made(self) -> bool:
+        return "pane" in self.__dict__
 
     @property
     def previews(self) -> bool:
@@ -63,54 +88,62 @@ class PlanDesk(QObject):
 
     def handlers(self) -> dict[str, Callable[[], object]]:
         """What the actions do, by name."""
-        pane = self._pane
         return {
-            "plan": lambda: self._do(pane.work_out),
-            "plan_onward": lambda: self._do(pane.mend_from_here),
-            "plan_compare": lambda: self._do(pane.compare),
-            "plan_versions": pane.add_starting_versions,
-            "plan_take": pane.take,
-            "plan_take_new": pane.take_as_new,
-            "plan_drop": pane.drop,
+            "plan": lambda: self._do(lambda pane: pane.work_out()),
+            "plan_onward": lambda: self._do(lambda pane: pane.mend_from_here()),
+            "plan_compare": lambda: self._do(lambda pane: pane.compare()),
+            "plan_versions": lambda: self.pane.add_starting_versions(),
+            "plan_take": self._take,
+            "plan_take_new": lambda: self.pane.take_as_new(),
+            "plan_drop": self.drop,
             "planner": self.toggle,
         }
 
     def use(self, actions: Mapping[str, QAction]) -> None:
         """Take the actions of the window, to show in them what can be done."""
         self._actions = actions
-        actions["plan"].hovered.connect(self._pane.look_ahead)
+        actions["plan"].hovered.connect(lambda: self.pane.look_ahead())
         self.show_state()
 
     def toggle(self) -> None:
         """Bring the planner into sight, with the keyboard; hide it where it is in sight."""
-        shown = self._tabs.current is not self._pane
+        shown = not self._is_made or self._tabs.current is not self.pane
         self.show_planner(shown)
-        (self._pane.form.accents if shown else self._page).setFocus(Qt.FocusReason.ShortcutFocusReason)
+        (self.pane.form.accents if shown else self._page).setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def show_planner(self, shown: bool) -> None:
         """Show the planner in a tab beside the bow check, or hide it, and remember it."""
         self._settings.planner = shown
         self._actions["planner"].setChecked(shown)
         if shown:
-            self._tabs.choose(self._pane)
-            self.room_wanted.emit(self._pane.wanted_width)
-        else:
-            self._pane.drop()
-            self._tabs.close_pane(self._pane)
+            self._tabs.choose(self.pane)
+            self.room_wanted.emit(self.pane.wanted_width)
+        elif self._is_made:
+            self.pane.drop()
+            self._tabs.close_pane(self.pane)
 
     def drop(self) -> None:
         """Show the document's own bowing again."""
-        self._pane.drop()
+        if self._is_made:
+            self.pane.drop()
+
+    def close_down(self) -> None:
+        """Leave off for good: the window goes."""
+        if self._is_made:
+            self.pane.close_down()
 
     def show_state(self) -> None:
         """Let a plan be taken or dropped while there is one on the page."""
         for name in ("plan_take", "plan_take_new", "plan_drop"):
             self._actions[name].setEnabled(self.previews)
 
-    def _do(self, work: Callable[[], object]) -> None:
+    def _do(self, work: Callable[[PlanPane], object]) -> None:
         """Show the planner and let it work."""
         self.show_planner(True)
-        work()
+        work(self.pane)
+
+    def _take(self) -> None:
+        self.pane.take()
 
     def _on_previewed(self, preview: PlanPreview | None) -> None:
         self._page.show_plan(preview)

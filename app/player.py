@@ -25,7 +25,7 @@ from app.player_programme import Passage, Programme, Recipe, Step, recipe_of
 from app.player_take import BLOCK, Moment, Take, make_take
 from app.set_list import SetList
 from core.bowing import Bowing
-from core.sound.mix import Part
+from core.sound.part import Part
 from core.sound.track import SAMPLES_A_SECOND
 from core.tune import Tune
 

@@ -10,7 +10,7 @@ from fractions import Fraction
 from immutabledict import immutabledict
 
 from core.sound.ladder import Ladder
-from core.sound.mix import USUAL, Levels, Part
+from core.sound.part import USUAL, Levels, Part
 
 LEAST_SPEED, MOST_SPEED, SPEED_STEP = 25, 150, 5  # percent of the tempo
 LEAST_LEVEL, MOST_LEVEL = -24, 6  # decibels

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QFrame, QGridLayout, QLabel, QSlider, Q
 from app.player import Player
 from app.player_choice import LEAST_LEVEL, MOST_COUNTED, MOST_DELAY_MS, MOST_LEVEL, PlayerChoice
 from core.sound.ladder import MOST_PERCENT, Ladder
-from core.sound.mix import Part
+from core.sound.part import Part
 
 WORDS = {Part.FIDDLE: "Fiddle", Part.BACKING: "Backing", Part.CLICK: "Click", Part.COUNT_IN: "Count-in"}
 CAUTION = "Rest often. Where shoulder, arm or hand hurts, stop, and ask a teacher or a doctor."

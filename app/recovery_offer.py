@@ -11,7 +11,6 @@ from app.file_news import elsewhere
 from app.lesson_file import LessonFile
 from app.recovery import Recovery
 from app.recovery_copy import Left
-from app.recovery_dialog import about
 from app.saving import Saving
 from app.set_list import SetList
 
@@ -78,6 +77,8 @@ class RecoveryOffer(QObject):
             self._open(chosen)
 
     def _open(self, left: Left) -> None:
+        from app.recovery_dialog import about
+
         assert left.lesson is not None
         self._sets.book_opens(left.note.file, (left.lesson,))
         self._recovery.open_left(left)

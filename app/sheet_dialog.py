@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
-from enum import Enum
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
@@ -19,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.sheet import Printed, Sheet
+from app.sheet_choice import SheetChoice, Way
 from app.sheet_form import SheetForm
 from app.sheet_preview import SheetPreview
 from app.sheet_work import SheetWork
@@ -29,27 +28,6 @@ from core.tune_set import TuneSet
 WIDTH, HEIGHT, FORM_WIDTH = 1080, 700, 390
 NO_BOWING = "Tick at least one bowing."
 WORKING = "The pages are being set …"
-
-
-class Way(Enum):
-    """Where a sheet goes."""
-
-    KEEP = "&Keep"  # in the lesson only
-    PRINT = "Pri&nt…"
-    EXPORT = "E&xport as PDF…"
-
-
-@dataclass(frozen=True)
-class SheetChoice:
-    """What the user wants on paper.
-
-    Attributes:
-        plan: What goes on it.
-        way: Where it goes.
-    """
-
-    plan: SheetPlan
-    way: Way
 
 
 def printed(lesson: Lesson, tune_set: TuneSet | None, plan: SheetPlan) -> Printed:

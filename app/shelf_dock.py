@@ -1,15 +1,27 @@
-"""Where the shelf stands in the window: a dock beside the page, closed until it is wanted."""
+"""Where the shelf stands in the window: a dock beside the page, closed until it is wanted.
+
+What is in it is made when it is first shown, or has something to do.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import cached_property
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QDockWidget, QWidget
 
-from app.shelf_pane import ShelfPane
 from app.shelf_place import default_shelf
 from app.welcome import sample_files
+
+if TYPE_CHECKING:
+    from app.shelf_desk import ShelfDesk
+    from app.shelf_pane import ShelfPane
+
+LATER_MS = 1000  # a shelf that nobody has looked at yet hears so late of what was opened
 
 
 class ShelfDock(QDockWidget):
@@ -34,20 +46,67 @@ class ShelfDock(QDockWidget):
         super().__init__("Shelf", parent)
         self.setObjectName("shelf")
         self.setAllowedAreas(Qt.DockWidgetArea.AllDockWidgetAreas)
-        self.pane = ShelfPane(path or default_shelf())
-        self.setWidget(self.pane)
+        self._path = path or default_shelf()
+        self._to_tell: list[Callable[[ShelfDesk], None]] = []
+        self._later = QTimer(self, singleShot=True, interval=LATER_MS)
+        self._later.timeout.connect(self._tell)
         self.hide()
-        pane = self.pane
+
+    @cached_property
+    def pane(self) -> ShelfPane:
+        """The shelf itself, made now if it was not wanted before."""
+        from app.shelf_pane import ShelfPane
+
+        pane = ShelfPane(self._path)
+        self.setWidget(pane)
         pane.opened.connect(self.opened)
         pane.folder_wanted.connect(self.folder_wanted)
         pane.samples_wanted.connect(self._add_samples)
         pane.hinted.connect(self.hinted)
         pane.told.connect(self.told)
         pane.leave_wanted.connect(self._leave)
-        self.add_places = pane.add_places
-        self.note_opened = pane.desk.note_opened
-        self.read_again = pane.desk.read_again
-        self.end = pane.desk.close
+        return pane
+
+    @property
+    def _is_made(self) -> bool:
+        return "pane" in self.__dict__
+
+    def add_places(self, places: list[Path]) -> None:
+        """Put folders or files on the shelf and read them."""
+        self.pane.add_places(places)
+
+    def note_opened(self, path: Path, position: int) -> None:
+        """Note that the tune at this place of a file (from 0) was opened; nothing where there is no shelf."""
+        self._tell_later(lambda desk: desk.note_opened(path, position))
+
+    def read_again(self, path: Path) -> None:
+        """Read one file that was just saved, if it belongs on the shelf."""
+        self._tell_later(lambda desk: desk.read_again(path))
+
+    def end(self) -> None:
+        """End what runs; what the shelf was not told yet is told first."""
+        self._later.stop()
+        self._tell()
+        if self._is_made:
+            self.pane.desk.close()
+
+    def _tell_later(self, words: Callable[[ShelfDesk], None]) -> None:
+        if not self._is_made and not self._path.exists():
+            return
+        self._to_tell.append(words)
+        if self._is_made:
+            self._tell()
+        else:
+            self._later.start()
+
+    def _tell(self) -> None:
+        to_tell, self._to_tell = self._to_tell, []
+        for words in to_tell:
+            words(self.pane.desk)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        self.pane  # noqa: B018  (made now)
+        super().showEvent(event)
 
     def toggle(self) -> None:
         """Give the search line the keyboard, opening the shelf first; close it where that has the keyboard already."""

@@ -5,8 +5,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QSizePolicy, QStackedWidget, QTabBar, QToolButton, QVBoxLayout, QWidget
 
@@ -16,8 +14,7 @@ class SideTabs(QWidget):
 
     Args:
         first: The pane that is always there.
-        others: Panes that are hidden at first.
-        names: What stands on the tabs, the first pane's first.
+        name: What stands on its tab.
 
     Signals:
         close_wanted: The pane whose close button was pressed.
@@ -25,21 +22,18 @@ class SideTabs(QWidget):
 
     close_wanted = Signal(QWidget)
 
-    def __init__(
-        self, first: QWidget, others: Sequence[QWidget], names: Sequence[str], parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, first: QWidget, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._names = dict(zip((first, *others), names, strict=True))
+        self._names = {first: name}
         self._panes = [first]  # those with a tab
         self.tabs = QTabBar()
         self.tabs.setAccessibleName("Panes beside the page")
         self.tabs.setDrawBase(True)
         self.tabs.setExpanding(False)
         self._stack = QStackedWidget()
-        for pane in self._names:
-            self._stack.addWidget(pane)
+        self._stack.addWidget(first)
         self._show(first)
-        self.tabs.addTab(names[0])
+        self.tabs.addTab(name)
         self.tabs.hide()
         self.tabs.currentChanged.connect(self._on_chosen)
         column = QVBoxLayout(self)
@@ -47,6 +41,12 @@ class SideTabs(QWidget):
         column.setSpacing(0)
         column.addWidget(self.tabs)
         column.addWidget(self._stack, 1)
+
+    def add(self, pane: QWidget, name: str) -> None:
+        """Take in one more pane; it is hidden at first, and has no tab."""
+        self._names[pane] = name
+        self._stack.addWidget(pane)
+        self._show(self.current)
 
     @property
     def current(self) -> QWidget:

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
-from enum import Enum
-from typing import TypeAlias
 
 import numpy as np
-from immutabledict import immutabledict
 
 from core.sound.backing import Backing, strums
 from core.sound.clicks import clicks
 from core.sound.fiddle import fiddle
+from core.sound.part import USUAL, Levels, Part
 from core.sound.performance import Performance
 from core.sound.track import SAMPLES_A_SECOND, Samples, Track, db, sample_at
 
@@ -20,22 +18,6 @@ TAIL = round(0.8 * SAMPLES_A_SECOND)  # samples in which the last notes die away
 BLOCK = 65_536  # samples that files are written in
 KNEE, CEILING = np.float32(0.7), np.float32(0.99)  # samples beyond the knee are bent, so that none passes the ceiling
 
-
-class Part(Enum):
-    """What can be heard, and be turned up, down or off."""
-
-    FIDDLE = "fiddle"
-    BACKING = "backing"
-    COUNT_IN = "count-in"
-    CLICK = "click"
-
-    __hash__ = object.__hash__
-
-
-Levels: TypeAlias = Mapping[Part, float]
-"""Decibels above the usual level by part; a part that is not listed is off."""
-
-USUAL: immutabledict[Part, float] = immutabledict({Part.FIDDLE: 0.0, Part.BACKING: 0.0, Part.COUNT_IN: 0.0})
 BALANCE_DB = {Part.FIDDLE: 0.0, Part.BACKING: -4.0, Part.COUNT_IN: -2.0, Part.CLICK: -5.0}
 """What the parts are at their usual level; by ear."""
 

@@ -26,6 +26,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 import app.player_desk
+import app.player_device
 from app.main_window import MainWindow
 from app.player_device import BUFFER_MS, Opened, Pull
 from app.player_feed import Feed
@@ -65,7 +66,7 @@ class EagerDevices(QObject):
 
 
 def open_window(folder: str, count_in: int) -> MainWindow:
-    app.player_desk.Devices = EagerDevices
+    app.player_device.Devices = EagerDevices
     window = MainWindow(Settings(Path(folder) / "settings.ini"))
     window.resize(1280, 820)
     window.show()
@@ -102,7 +103,7 @@ def cold(warmed_up: bool, count_in: int) -> None:
     with tempfile.TemporaryDirectory() as folder:
         window = open_window(folder, count_in)
         until = time.perf_counter() + (4 if warmed_up else 0.5)
-        window.playing._warm.setInterval(500 if warmed_up else 60_000)
+        window.playing._warm.start(500 if warmed_up else 60_000)
         pulse = QTimer(interval=20)
         pulse.start()
         wait_until(lambda: time.perf_counter() > until)

@@ -25,7 +25,7 @@ def silent(monkeypatch) -> None:
         devices.fault = "No sound device was found."
         return devices
 
-    monkeypatch.setattr("app.player_desk.Devices", without_sound)
+    monkeypatch.setattr("app.player_device.Devices", without_sound)
 
 
 @pytest.fixture
