@@ -94,6 +94,9 @@ def place_x(tune: Tune, picture: Picture, place: Place) -> float | None:
         return None
     bar = tune.bars[index]
     at = offset - bar.start
+    there = next((note.id for note in bar.notes if note.at == at), "")
+    if there in picture.heads:
+        return picture.heads[there].x
     known = [(note.at, picture.heads[note.id].x) for note in bar.notes if note.id in picture.heads]
     left, right = picture.measures[index].left + BAR_END, picture.measures[index].right - BAR_END
     before = max((item for item in known if item[0] <= at), default=(Fraction(0), left))

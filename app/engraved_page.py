@@ -43,7 +43,8 @@ class EngravedPage:
         self._music_width: float = MUSIC_WIDTH
         self._strip = False
         self.stale: set[tuple[int, int]] = set()
-        self.layouts: tuple[PageLayout, ...] = self._lay_out()
+        self.layouts: tuple[PageLayout, ...] = ()
+        self.layouts = self._lay_out()
 
     @property
     def layout(self) -> PageLayout:
@@ -155,5 +156,5 @@ class EngravedPage:
         pictures: Sequence[Sequence[Picture | None]] = self._pictures
         return stack(
             self.tune, self._lines, pictures, self._heading_height, self._music_width,
-            strip=self._strip, reference=self._reference,
+            strip=self._strip, reference=self._reference, known=self.layouts,
         )  # fmt: skip

@@ -5,7 +5,7 @@ It knows no document and changes nothing; ``app.page_view`` says what it shows a
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
 from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, QTimer, Signal
@@ -17,7 +17,7 @@ from app.comparison_painting import paint_differences, paint_legend, paint_names
 from app.difference_painting import lane_of
 from app.engraved_page import EngravedPage
 from app.page_heading import Heading
-from app.page_layout import MUSIC_WIDTH, SIDE_MARGIN, PageLayout, PlacedLine, Target
+from app.page_layout import MUSIC_WIDTH, NAME_HEIGHT, SIDE_MARGIN, TOP_MARGIN, PageLayout, PlacedLine, Target
 from app.page_painter import Band, Marks, PagePainter
 from app.page_rows import Row, Rows
 from app.proposals import Here
@@ -33,6 +33,9 @@ LEAST_ZOOM, MOST_ZOOM = 0.25, 5.0
 LINES_A_TURN = 2  # lines out of sight that are engraved in one turn of the event loop
 PAINT_MS = 12  # lets what is in sight be painted before lines out of sight are engraved
 FIRST_SIGHT = 1000  # pixels that a window shows about, before it is shown
+
+Strip = tuple[float, float]
+"""Top and bottom of a part of the page, in picture units."""
 
 
 class PageCanvas(QWidget):
@@ -364,41 +367,47 @@ class PageCanvas(QWidget):
             if self._page is None or self._heading is None or self._rows is None:
                 return
             painter.translate(self._origin)
-            strips = [self._on_page(rect) for rect in event.region()]
+            strips = tuple(self._on_page(rect) for rect in event.region())
             bands = [Band(self._lines_touched(row, strips), self._marks(row)) for row in range(len(self.rows))]
             music = [Band(_with_music_in(band.lines, strips), band.marks) for band in bands]
+            head = self._heading if touches(strips, 0, TOP_MARGIN + self._heading.height) else None
             painter.save()
-            self._painter.paint(painter, self._page, self._heading, music, self._scale, self.devicePixelRatioF())
+            self._painter.paint(painter, self._page, head, music, self._scale, self.devicePixelRatioF())
             painter.restore()
             if self._rows.reference is not None:
-                self._paint_comparison(painter, self._rows, bands, strip)
+                self._paint_comparison(painter, self._rows, head, bands, strips)
             self._paint_over(painter, bands)
 
-    def _lines_touched(self, index: int, strips: Sequence[tuple[float, float]]) -> list[PlacedLine]:
+    def _lines_touched(self, index: int, strips: Sequence[Strip]) -> list[PlacedLine]:
         """The lines of a row that reach into strips of the page, each from its top to its bottom."""
         assert self._page is not None
         layout = self._page.layouts[index]
-        return [
-            placed for placed in layout.lines if any(placed.bottom > top and placed.top < end for top, end in strips)
-        ]
+        return [placed for placed in layout.lines if touches(strips, placed.top, placed.bottom)]
 
-    def _paint_comparison(self, painter: QPainter, rows: Rows, bands: Sequence[Band], strip: QRect) -> None:
+    def _paint_comparison(
+        self, painter: QPainter, rows: Rows, heading: Heading | None, bands: Sequence[Band], strips: Sequence[Strip]
+    ) -> None:
         assert self._page is not None
-        assert self._heading is not None
         assert rows.reference is not None
         layout, theme = self._page.layout, self._painter.theme
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.scale(self._scale, self._scale)
-        if self._on_page(strip)[0] < layout.lines[0].top:
-            paint_legend(painter, self._heading.height, layout.width, rows.rows[rows.reference].name, theme)
+        if heading is not None:
+            paint_legend(painter, heading.height, layout.width, rows.rows[rows.reference].name, theme)
         for index, (row, band) in enumerate(zip(rows.rows, bands, strict=True)):
             active, reference = index == self._active, index == rows.reference
-            paint_names(painter, row, band.lines, layout.width, theme, active=active, reference=reference)
+            named = [placed for placed in band.lines if active or touches(strips, placed.top, placed.top + NAME_HEIGHT)]
+            paint_names(painter, row, named, layout.width, theme, active=active, reference=reference)
             paint_differences(painter, row, band.lines, theme)
         painter.restore()
 
 
-def _with_music_in(lines: Sequence[PlacedLine], strips: Sequence[tuple[float, float]]) -> list[PlacedLine]:
+def touches(strips: Iterable[Strip], top: float, bottom: float) -> bool:
+    """Whether some part of the page's height reaches into strips of it."""
+    return any(bottom > start and top < end for start, end in strips)
+
+
+def _with_music_in(lines: Sequence[PlacedLine], strips: Sequence[Strip]) -> list[PlacedLine]:
     """Those of some lines whose music, not only what is told under it, reaches into strips of the page."""
-    return [placed for placed in lines if any(placed.foot > top and placed.top < end for top, end in strips)]
+    return [placed for placed in lines if touches(strips, placed.top, placed.foot)]

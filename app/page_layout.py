@@ -186,6 +186,7 @@ def stack(
     *,
     strip: bool = False,
     reference: int | None = None,
+    known: Sequence[PageLayout] = (),
 ) -> tuple[PageLayout, ...]:
     """Put the lines of bowings under one another: the first line of each, then the second of each, and so on.
 
@@ -201,6 +202,7 @@ def stack(
         strip: Room is kept for an accent strip under each line.
         reference: The bowing, counted from 0, from which the others are told apart: each line has room for a name
             over it and, but for the reference, for differences at its foot. None for neither.
+        known: Layouts of the same lines: what stands there as it did is taken from them.
     Returns:
         For each bowing where its lines stand, all of one page and so of one width and height.
     """
@@ -209,18 +211,26 @@ def stack(
     gap, last_gap = (BOWING_GAP, STACK_GAP) if reference is not None else (last_gap, last_gap)
     placed: list[list[PlacedLine]] = [[] for _ in pictures]
     y = TOP_MARGIN + heading + (HEADING_GAP if heading else 0)
+    before: Sequence[tuple[PlacedLine, ...]] = [layout.lines for layout in known]
+    if len(before) != len(rows):
+        before = [()] * len(rows)
     for place, line in enumerate(lines):
-        for row, of_row, to in zip(rows, pictures, placed, strict=True):
-            to.append(row.place(line, of_row[place], y))
+        for row, of_row, to, was in zip(rows, pictures, placed, before, strict=True):
+            stays = bool(was) and row.has_placed(was[place], of_row[place], y)
+            to.append(was[place] if stays else row.place(line, of_row[place], y))
             y = to[-1].bottom + gap
         y += last_gap - gap
     width, height = music_width + 2 * SIDE_MARGIN, y - last_gap + BOTTOM_MARGIN
-    line_of = {
-        note.id: index
-        for index, line in enumerate(lines)
-        for bar in tune.bars[line.first : line.stop]
-        for note in bar.notes
-    }
+    line_of = (
+        known[0].line_of
+        if known
+        else {
+            note.id: index
+            for index, line in enumerate(lines)
+            for bar in tune.bars[line.first : line.stop]
+            for note in bar.notes
+        }
+    )
     return tuple(PageLayout(tuple(of_row), heading, width, height, line_of) for of_row in placed)
 
 
@@ -231,6 +241,12 @@ class _Row:
     strip: bool
     name: bool
     lane: bool
+
+    def has_placed(self, placed: PlacedLine, picture: Picture | None, top: float) -> bool:
+        """Whether a line stands as ``place`` would put it."""
+        room = (placed.strip is not None, placed.name is not None, placed.lane is not None)
+        same = picture is not None and placed.picture is picture and placed.top == top
+        return same and room == (self.strip, self.name, self.lane)
 
     def place(self, line: Line, picture: Picture | None, top: float) -> PlacedLine:
         """Put a line under this height."""

@@ -97,7 +97,7 @@ class PagePainter:
         self,
         painter: QPainter,
         page: EngravedPage,
-        heading: Heading,
+        heading: Heading | None,
         bands: Iterable[Band],
         scale: float,
         device_ratio: float,
@@ -105,6 +105,7 @@ class PagePainter:
         """Paint the page with its top left corner at the painter's origin, in pixels.
 
         Args:
+            heading: None where no part of it is to be painted.
             bands: The lines to paint, those of each bowing together; of several bowings none paints over another.
             scale: Pixels a picture unit.
             device_ratio: Device pixels a pixel.
@@ -115,11 +116,14 @@ class PagePainter:
         painter.fillRect(QRectF(0, 0, layout.width * scale, layout.height * scale), self._inks.paper)
         painter.setPen(QPen(QColor(self._theme.line), 1))
         painter.drawRect(QRectF(-0.5, -0.5, layout.width * scale + 1, layout.height * scale + 1))
-        painter.save()
-        painter.scale(scale, scale)
-        heading.paint(painter, layout.width, self._inks.ink)
-        painter.restore()
+        if heading is not None:
+            painter.save()
+            painter.scale(scale, scale)
+            heading.paint(painter, layout.width, self._inks.ink)
+            painter.restore()
         for band in bands:
+            if not band.lines:
+                continue
             painter.save()
             if len(page.layouts) > 1:
                 painter.setClipRegion(_region(band.lines, layout.width, scale), Qt.ClipOperation.IntersectClip)

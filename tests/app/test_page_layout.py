@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt
 
 from app.engraved_page import EngravedPage
 from app.note_steps import STEPS
-from app.page_layout import BOTTOM_MARGIN, SIDE_MARGIN, STRIP_HEIGHT, TOP_MARGIN
+from app.page_layout import BOTTOM_MARGIN, MUSIC_WIDTH, SIDE_MARGIN, STRIP_HEIGHT, TOP_MARGIN, lay_out
 from core.bowing import slur_span
 from core.engraving.bow_signs import MarkDensity, bow_signs
 from core.engraving.engraver import Engraver
@@ -70,6 +70,25 @@ def test_an_edit_leaves_the_other_lines_where_they_are(page, lesson):
     assert after[1].picture is not before[1].picture
     assert [after[i].picture is before[i].picture for i in (0, 2, 3)] == [True] * 3
     assert [after[i].top for i in range(4)] == [before[i].top for i in range(4)]
+
+
+def test_lines_that_stood_there_before_stand_as_if_laid_out_afresh(page, lesson):
+    slurred = slur_span(lesson.tune, lesson.bowings[0], "b4n1", "b4n4")
+    changes = (
+        lambda: page.engrave([0, 1]),
+        lambda: page.show_strip(True),
+        lambda: page.engrave(range(4)),
+        lambda: page.set_heading_height(900),
+        lambda: take(page, lesson, slurred),
+        lambda: page.engrave(range(4)),
+        lambda: page.show_strip(False),
+    )
+    for change in changes:
+        change()
+        strip = page.layout.lines[0].strip is not None
+        lines = [placed.line for placed in page.layout.lines]
+        pictures = [placed.picture for placed in page.layout.lines]
+        assert page.layout == lay_out(lesson.tune, lines, pictures, page.layout.heading, MUSIC_WIDTH, strip=strip)
 
 
 def test_going_back_engraves_nothing_anew(page, lesson):
