@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
+from core.translation import tr, translatable
 from core.tune import Meter
 
 
@@ -21,6 +22,10 @@ class PlanKind(Enum):
     BY_PHRASE = "by-phrase"
     NONE = "none"
     PLACES = "places"
+
+
+MAX_PLACES = 64  # of a plan
+_OFFSET = re.compile(r"[0-9]{1,9}(?:/[1-9][0-9]{0,8}|\.[0-9]{1,6})?")  # in full: "1e9999999" would be counted out
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +44,17 @@ class AccentPlan:
         return ",".join(map(str, self.places)) if self.kind is PlanKind.PLACES else self.kind.value
 
 
+PLAN_NAMES = translatable({
+    "on-beat": "on-beat", "backbeat": "backbeat", "by-phrase": "by-phrase", "none": "none",
+}, "accent plan")  # fmt: skip
+
+
+def plan_name(plan: AccentPlan | str) -> str:
+    """What a plan, or one as it stands in files, is called in the language of the reader."""
+    name = str(plan)
+    return tr(PLAN_NAMES[name], "accent plan") if name in PLAN_NAMES else name
+
+
 def parse_plan(text: str) -> AccentPlan:
     """Read a plan from its name or its places.
 
@@ -54,14 +70,15 @@ def parse_plan(text: str) -> AccentPlan:
     for kind in PlanKind:
         if kind is not PlanKind.PLACES and name == kind.value:
             return AccentPlan(kind)
-    try:
-        places = tuple(sorted({Fraction(part.strip()) for part in name.split(",")}))
-    except (ValueError, ZeroDivisionError):
-        places = ()
-    if not places or places[0] < 0:
+    offsets = [part.strip() for part in name.split(",")]
+    places = tuple(sorted(set(map(Fraction, offsets)))) if all(map(_OFFSET.fullmatch, offsets)) else ()
+    if not 0 < len(places) <= MAX_PLACES:
         raise ValueError(
-            f"“{text}” is no accent plan: expected on-beat, backbeat, by-phrase, none, or places in quarter notes "
-            "from the start of the bar such as 0,2"
+            tr(
+                "“{text}” is no accent plan: expected on-beat, backbeat, by-phrase, none, or places in quarter "
+                "notes from the start of the bar such as 0,2",
+                text=text,
+            )
         )
     return AccentPlan(PlanKind.PLACES, places)
 

@@ -19,6 +19,7 @@ from immutabledict import immutabledict
 
 from core.accent_plan import AccentPlan
 from core.errors import RefusedEditError
+from core.translation import tr
 from core.tune import Note, Pitch, Tune
 
 
@@ -131,7 +132,6 @@ class Signs:
     def __bool__(self) -> bool:
         return bool(self.graces or self.ornaments or self.articulations or self.fingerings)
 
-
     @property
     def parts(self) -> bool:
         """Under a slur these signs part the note from an equal one before it."""
@@ -240,9 +240,9 @@ def toggle_join_to_next(tune: Tune, bowing: Bowing, note_id: str, how: Join = Jo
     """
     after = next_struck(tune, note_id)
     if tune.note(note_id).is_rest:
-        raise RefusedEditError("A rest has no stroke to join.")
+        raise RefusedEditError(tr("A rest has no stroke to join."))
     if after is None:
-        raise RefusedEditError("This is the last note: there is no note after it to join.")
+        raise RefusedEditError(tr("This is the last note: there is no note after it to join."))
     if bowing.joins.get(after.id) is how:
         return separate(bowing, after.id)
     return join(tune, bowing, after.id, how)
@@ -257,13 +257,13 @@ def slur_span(tune: Tune, bowing: Bowing, first_id: str, last_id: str) -> Bowing
     low, high = sorted((tune.places[first_id], tune.places[last_id]))
     notes = tune.sequence[low : high + 1]
     if any(note.is_rest for note in notes):
-        raise RefusedEditError("A slur cannot run over a rest.")
+        raise RefusedEditError(tr("A slur cannot run over a rest."))
     while notes and notes[0].held:  # a slur that begins on a held note begins where that note was struck
         low -= 1
         notes = tune.sequence[low : high + 1]
     inner = [note.id for note in notes[1:] if not note.held]
     if not inner:
-        raise RefusedEditError("One note alone makes no slur: choose two or more.")
+        raise RefusedEditError(tr("One note alone makes no slur: choose two or more."))
     joins = dict(bowing.joins)
     joins.pop(notes[0].id, None)
     after = next_struck(tune, notes[-1].id)
@@ -287,7 +287,7 @@ def fix_bow(tune: Tune, bowing: Bowing, note_id: str, bow: Bow, only_pass: int |
         RefusedEditError: the note is a rest.
     """
     if tune.note(note_id).is_rest:
-        raise RefusedEditError("A rest has no bow direction.")
+        raise RefusedEditError(tr("A rest has no bow direction."))
     start = stroke_start(tune, bowing, note_id).id
     return replace(bowing, marks=bowing.marks.set(start, Mark(bow, only_pass)), retakes=bowing.retakes - {start})
 
@@ -306,12 +306,12 @@ def toggle_retake(tune: Tune, bowing: Bowing, note_id: str) -> Bowing:
         RefusedEditError: the note is a rest or its stroke opens the tune.
     """
     if tune.note(note_id).is_rest:
-        raise RefusedEditError("A rest has no stroke to retake.")
+        raise RefusedEditError(tr("A rest has no stroke to retake."))
     start = stroke_start(tune, bowing, note_id).id
     if start in bowing.retakes:
         return replace(bowing, retakes=bowing.retakes - {start})
     if all(note.is_rest for note in tune.sequence[: tune.places[start]]):
-        raise RefusedEditError("The first stroke has none before it to retake.")
+        raise RefusedEditError(tr("The first stroke has none before it to retake."))
     return replace(bowing, marks=bowing.marks.discard(start), retakes=bowing.retakes | {start})
 
 
@@ -347,9 +347,9 @@ def separate_bows(bowing: Bowing, name: str) -> Bowing:
 def _why_not_joined(tune: Tune, note_id: str) -> str:
     note, before = tune.note(note_id), tune.before(note_id)
     if note.is_rest:
-        return "A rest comes next: a slur cannot run over a rest."
+        return tr("A rest comes next: a slur cannot run over a rest.")
     if before is None:
-        return "The first note has none before it to join."
+        return tr("The first note has none before it to join.")
     if before.is_rest:
-        return "A rest comes before: a slur cannot run over a rest."
-    return "A held note is part of its stroke already."
+        return tr("A rest comes before: a slur cannot run over a rest.")
+    return tr("A held note is part of its stroke already.")

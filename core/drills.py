@@ -19,6 +19,7 @@ from core.bowing import Bowing, Join, Mark, separate_bows, set_plan
 from core.errors import RefusedEditError
 from core.planner import Flow, PlannerSettings, work_out_plan
 from core.strokes import work_out
+from core.translation import tr
 from core.tune import Bar, Note, Tune
 
 TIME_LIMIT_S = 3.0
@@ -33,8 +34,8 @@ class Drill:
     """One drill.
 
     Attributes:
-        title: Heading of its sheet.
-        task: What the player is to do, in one sentence.
+        title: Heading of its sheet, in English.
+        task: What the player is to do, in one sentence, in English.
         accents: The accents that it drives.
         flow: How much the planner slurs besides; None where it is not asked.
         slurs: Where slurs are due; None where the planner alone decides.
@@ -108,24 +109,26 @@ def drill_bowing(tune: Tune, bowing: Bowing, name: str, go_on: Callable[[], None
     """
     drill = DRILLS[name]
     if drill.turned:
-        return replace(_turned(tune, bowing), name=drill.title)
-    bare = set_plan(tune, separate_bows(bowing, drill.title), AccentPlan(drill.accents))
+        return replace(_turned(tune, bowing), name=tr(drill.title))
+    bare = set_plan(tune, separate_bows(bowing, tr(drill.title)), AccentPlan(drill.accents))
     if drill.flow is None:
         return bare
     if drill.slurs is not None:
         joins = dict.fromkeys(_due(tune, drill.slurs), Join.SLUR)
         if not joins:
-            raise RefusedEditError(f"“{drill.title}” needs running notes of one length, and this tune has too few.")
+            raise RefusedEditError(
+                tr("“{title}” needs running notes of one length, and this tune has too few.", title=tr(drill.title))
+            )
         bare = replace(bare, joins=immutabledict(joins))
     settings = PlannerSettings(flow=drill.flow, time_limit_s=TIME_LIMIT_S)
-    return replace(work_out_plan(tune, bare, settings, go_on=go_on).bowing, name=drill.title)
+    return replace(work_out_plan(tune, bare, settings, go_on=go_on).bowing, name=tr(drill.title))
 
 
 def _turned(tune: Tune, bowing: Bowing) -> Bowing:
     """The bowing with every stroke turned round; retakes stay what they are."""
     played = work_out(tune, bowing).played
     if not played:
-        raise RefusedEditError("There is nothing to bow: the tune has no notes.")
+        raise RefusedEditError(tr("There is nothing to bow: the tune has no notes."))
     marks = {note_id: replace(mark, bow=mark.bow.turned) for note_id, mark in bowing.marks.items()}
     first = played[0]
     if first.note_id not in marks:

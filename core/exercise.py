@@ -9,6 +9,7 @@ from immutabledict import immutabledict
 
 from core.bowing import Bowing
 from core.drills import DRILLS, drill_bowing
+from core.translation import tr
 from core.tune import Tune
 
 
@@ -51,9 +52,15 @@ def pose_exercise(
         marks=immutabledict({note_id: mark for note_id, mark in answer.marks.items() if note_id in shown}),
         retakes=answer.retakes & shown,
     )
-    rest = f"from bar {from_bar} on" if shown else ""
+    return Exercise(_task(drill, from_bar if shown else 0), asked, answer, shown)
+
+
+def _task(drill: str, from_bar: int) -> str:
+    """What is to be done, in a sentence or two; ``from_bar`` is 0 where it is asked of all bars."""
+    if drill and from_bar:
+        return tr("{task} Write slurs and bows in from bar {bar} on.", task=tr(DRILLS[drill].task), bar=from_bar)
     if drill:
-        task = " ".join(filter(None, (DRILLS[drill].task, f"Write slurs and bows in {rest}".strip() + ".")))
-    else:
-        task = f"Write in how the bow goes {rest}".strip() + "."
-    return Exercise(task, asked, answer, shown)
+        return tr("{task} Write slurs and bows in.", task=tr(DRILLS[drill].task))
+    if from_bar:
+        return tr("Write in how the bow goes from bar {bar} on.", bar=from_bar)
+    return tr("Write in how the bow goes.")

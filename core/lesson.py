@@ -13,6 +13,7 @@ from core.reach import ORDINARY, ReachSettings
 from core.severity import NOTHING_QUIET, Quiet
 from core.sheet_plan import SheetPlan, with_renamed
 from core.strings import STANDARD, Tuning
+from core.translation import tr
 from core.tune import Tune
 
 AS_WRITTEN = "As written"
@@ -90,9 +91,9 @@ def rename_bowing(lesson: Lesson, index: int, name: str) -> Lesson:
     """
     name = " ".join(name.split())
     if not name:
-        raise RefusedEditError("A bowing needs a name.")
+        raise RefusedEditError(tr("A bowing needs a name."))
     if any(other.name == name for place, other in enumerate(lesson.bowings) if place != index):
-        raise RefusedEditError(f"There is a bowing named “{name}” already.")
+        raise RefusedEditError(tr("There is a bowing named “{name}” already.", name=name))
     if lesson.sheet is not None:
         lesson = replace(lesson, sheet=with_renamed(lesson.sheet, lesson.bowings[index].name, name))
     return with_bowing(lesson, index, replace(lesson.bowings[index], name=name))
@@ -112,7 +113,7 @@ def delete_bowing(lesson: Lesson, index: int) -> Lesson:
         RefusedEditError: it is the only one.
     """
     if len(lesson.bowings) == 1:
-        raise RefusedEditError("A lesson keeps at least one bowing.")
+        raise RefusedEditError(tr("A lesson keeps at least one bowing."))
     return replace(lesson, bowings=lesson.bowings[:index] + lesson.bowings[index + 1 :])
 
 

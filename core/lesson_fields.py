@@ -24,6 +24,7 @@ from core.reach import ORDINARY, ReachSettings
 from core.severity import NOTHING_QUIET, Quiet, Severity
 from core.sheet_plan import SheetPlan, read_plan, write_plan
 from core.strings import STANDARD, Tuning, parse_tuning
+from core.translation import tr
 from core.tune import MODE_FIFTHS, BarLine, Key, Tempo
 
 PREFIX = "bowbench:"
@@ -32,6 +33,8 @@ _FORMAT_FIELD = PREFIX + "format"
 _CREDIT_PREFIX = PREFIX + "credit."
 
 OFF = "off"
+MAX_TIMES = 999  # that a section is played
+_XML_TEXT = re.compile("[\t\n\r -\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]*")  # XML 1.0, 2.2: a lone surrogate is none
 
 NO_NAMES: frozenset[str] = frozenset()
 
@@ -219,6 +222,8 @@ def _write_key(key: Key) -> str:
 
 
 def _read_key(text: str) -> Key:
+    if re.fullmatch(r"-?[0-7],[a-z]+(,[A-G](-?[12]|0))*", text) is None:
+        raise ValueError(text)
     fifths, mode, *altered = text.split(",")
     if mode not in MODE_FIFTHS and mode != "none":
         raise ValueError(text)
@@ -264,7 +269,7 @@ def _write_texts(texts: Iterable[str]) -> str:
 
 def _read_texts(text: str) -> tuple[str, ...]:
     texts = json.loads(text)
-    if not isinstance(texts, list) or not all(isinstance(item, str) for item in texts):
+    if not isinstance(texts, list) or not all(isinstance(item, str) and _XML_TEXT.fullmatch(item) for item in texts):
         raise ValueError(text)
     return tuple(texts)
 
@@ -275,6 +280,13 @@ def _read_number(text: str) -> int:
     return int(text)
 
 
+def _read_times(text: str) -> int:
+    times = _read_number(text)
+    if not 1 <= times <= MAX_TIMES:
+        raise ValueError(text)
+    return times
+
+
 _NUMBER = _Row(str, _read_number)
 _TEXT = _Row(str, str)
 _TEXTS = _Row(_write_texts, _read_texts)
@@ -282,7 +294,7 @@ _IDS = _Row(lambda ids: " ".join(sorted(ids)), lambda text: frozenset(text.split
 
 BAR_ROWS: dict[str, _Row] = {
     "start": _Row(str, _read_fraction),
-    "times": _NUMBER,
+    "times": _Row(str, _read_times),
     "line": _Row(lambda line: line.value, BarLine),
     "key": _Row(_write_key, _read_key),
 }
@@ -353,6 +365,7 @@ def from_fields(texts: Iterable[tuple[str, str]]) -> Fields:
     bowings: dict[str, dict[str, Any]] = {}
     credits: list[tuple[str, str]] = []
     others: dict[str, str] = {}
+    unread: list[tuple[str, str]] = []
     problems: list[str] = []
     for name, text in texts:
         key = name.removeprefix(PREFIX)
@@ -360,17 +373,24 @@ def from_fields(texts: Iterable[tuple[str, str]]) -> Fields:
         bowing_key = bowing_key.replace("-", "_")
         if name == _FORMAT_FIELD:
             continue
-        if name.startswith(_CREDIT_PREFIX):
+        if name.startswith(_CREDIT_PREFIX) and name != _CREDIT_PREFIX:
             credits.append((name.removeprefix(_CREDIT_PREFIX), text))
             continue
         if name.startswith(PREFIX) and (row := TUNE_ROWS.get(key.replace("-", "_"))):
-            if _read_into(tune, key.replace("-", "_"), row, text):
-                continue
-            problems.append(f"{_not_understood(name, text)}; the usual value holds, and the field stays in the file.")
-        elif name.startswith(PREFIX) and dot and (row := BOWING_ROWS.get(bowing_key)):
-            if not _read_into(bowings.setdefault(owner, {}), bowing_key, row, text):
-                problems.append(f"{_not_understood(name, text)}; it was left out.")
+            if not _read_into(tune, key.replace("-", "_"), row, text):
+                unread.append((name, text))
             continue
+        if name.startswith(PREFIX) and dot and (row := BOWING_ROWS.get(bowing_key)):
+            if not _read_into(bowings.setdefault(owner, {}), bowing_key, row, text):
+                problems.append(tr("{problem}; it was left out.", problem=_not_understood(name, text)))
+            continue
+        others[name] = f"{others[name]}\n{text}" if name in others else text
+    for name, text in unread:
+        problem = _not_understood(name, text)
+        if name.removeprefix(PREFIX).replace("-", "_") in tune:  # it came twice
+            problems.append(tr("{problem}; it was left out.", problem=problem))
+            continue
+        problems.append(tr("{problem}; the usual value holds, and the field stays in the file.", problem=problem))
         others[name] = f"{others[name]}\n{text}" if name in others else text
     return Fields(
         is_ours=version is not None,
@@ -393,4 +413,4 @@ def _read_into(values: dict[str, Any], key: str, row: _Row, text: str) -> bool:
 
 
 def _not_understood(name: str, text: str) -> str:
-    return f"The field “{name}” says “{text[:60]}”, which is not understood"
+    return tr("The field “{name}” says “{text}”, which is not understood", name=name, text=text[:60])

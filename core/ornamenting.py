@@ -10,12 +10,25 @@ from dataclasses import replace
 
 from core.bowing import Bowing, Grace, Ornament, Signs, set_signs
 from core.errors import RefusedEditError
+from core.translation import tr, translatable
 from core.tune import STEPS, Pitch, Tune
 
 ONE_OF = frozenset({  # figures that take the whole note: one of them at most
     Ornament.ROLL, Ornament.TURN, Ornament.INVERTED_TURN, Ornament.TRILL, Ornament.MORDENT, Ornament.UPPER_MORDENT,
     Ornament.BOWED_TRIPLET,
 })  # fmt: skip
+
+
+ORNAMENT_NAMES = translatable({
+    Ornament.ROLL: "roll", Ornament.CUT: "cut", Ornament.TURN: "turn", Ornament.INVERTED_TURN: "inverted turn",
+    Ornament.TRILL: "trill", Ornament.MORDENT: "mordent", Ornament.UPPER_MORDENT: "upper mordent",
+    Ornament.SLIDE: "slide", Ornament.BOWED_TRIPLET: "bowed triplet",
+}, "ornament")  # fmt: skip
+
+
+def ornament_name(ornament: Ornament) -> str:
+    """What an ornament is called in the language of the reader."""
+    return tr(ORNAMENT_NAMES[ornament], "ornament")
 
 
 def upper_neighbour(tune: Tune, note_id: str) -> Pitch:
@@ -97,6 +110,6 @@ def _struck(tune: Tune, note_ids: Iterable[str]) -> list[str]:
     wanted = [tune.note(note_id) for note_id in note_ids]
     struck = [note.id for note in wanted if not note.is_rest and not note.held]
     if not struck:
-        what = "held note" if any(note.held for note in wanted) else "rest"
-        raise RefusedEditError(f"A {what} takes no ornament.")
+        is_held = any(note.held for note in wanted)
+        raise RefusedEditError(tr("A held note takes no ornament.") if is_held else tr("A rest takes no ornament."))
     return struck

@@ -28,6 +28,7 @@ from core.bowing import Bow, Bowing, Ornament
 from core.once import once
 from core.strokes import Strokes
 from core.tempos import Pace, pace
+from core.translation import number, tr, translatable
 from core.tune import Tempo, Tune
 
 ROUNDING_CM = 1e-6
@@ -37,6 +38,16 @@ HAIR_CM = (10.0, 100.0)
 SPEEDS_CM_S = (0.5, 300.0)
 BEATS_A_MINUTE = (5, 500)
 BEAT_QUARTERS = (Fraction(1, 8), Fraction(8))
+
+
+LIMITS = translatable({
+    "hair": "The hair must be {least} to {most} cm, not {value}.",
+    "slowest": "The slowest bow speed must be {least} to {most} cm/s, not {value}.",
+    "fastest": "The fastest bow speed must be {least} to {most} cm/s, not {value}.",
+    "even": "The even bow speed must be {least} to {most} cm/s, not {value}.",
+    "tempo": "The tempo must be {least} to {most} beats a minute, not {value}.",
+    "beat": "The beat must be {least} to {most} quarter notes, not {value}.",
+})  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,22 +71,24 @@ class ReachSettings:
     tempo: Tempo | None = None
 
     def __post_init__(self) -> None:
-        _must_lie("The hair", self.hair_cm, HAIR_CM, "cm")
-        for name, speed in (("slowest", self.slowest_cm_s), ("fastest", self.fastest_cm_s), ("even", self.even_cm_s)):
-            _must_lie(f"The {name} bow speed", speed, SPEEDS_CM_S, "cm/s")
+        _must_lie(LIMITS["hair"], self.hair_cm, HAIR_CM)
+        _must_lie(LIMITS["slowest"], self.slowest_cm_s, SPEEDS_CM_S)
+        _must_lie(LIMITS["fastest"], self.fastest_cm_s, SPEEDS_CM_S)
+        _must_lie(LIMITS["even"], self.even_cm_s, SPEEDS_CM_S)
         if self.slowest_cm_s > self.fastest_cm_s:
-            raise ValueError("The slowest bow speed must not be above the fastest.")
+            raise ValueError(tr("The slowest bow speed must not be above the fastest."))
         if not self.slowest_cm_s <= self.even_cm_s <= self.fastest_cm_s:
-            raise ValueError("The even bow speed must lie between the slowest and the fastest.")
+            raise ValueError(tr("The even bow speed must lie between the slowest and the fastest."))
         if self.tempo is not None:
-            _must_lie("The tempo", self.tempo.per_minute, BEATS_A_MINUTE, "beats a minute")
-            _must_lie("The beat", self.tempo.beat, BEAT_QUARTERS, "quarter notes")
+            _must_lie(LIMITS["tempo"], self.tempo.per_minute, BEATS_A_MINUTE)
+            _must_lie(LIMITS["beat"], self.tempo.beat, BEAT_QUARTERS)
             object.__setattr__(self, "tempo", replace(self.tempo, text=""))
 
 
-def _must_lie(name: str, value: float | Fraction, limits: tuple[float | Fraction, float | Fraction], unit: str) -> None:
+def _must_lie(text: str, value: float | Fraction, limits: tuple[float | Fraction, float | Fraction]) -> None:
     if not limits[0] <= value <= limits[1]:
-        raise ValueError(f"{name} must be {float(limits[0]):g} to {float(limits[1]):g} {unit}, not {float(value):g}.")
+        least, most = (number(float(limit)) for limit in limits)
+        raise ValueError(tr(text, least=least, most=most, value=number(float(value))))
 
 
 ORDINARY = ReachSettings()

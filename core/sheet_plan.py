@@ -14,10 +14,11 @@ from typing import Any
 
 from core.bowing import Bowing
 from core.engraving.bow_signs import MarkDensity
+from core.translation import translatable
 
 PAPERS = ("A4", "Letter")
 COPIES = (1, 2, 4)
-CAUTION = (
+CAUTION = translatable(
     "Rest your arms every few minutes, keep shoulder and wrist loose, stop when anything hurts, and ask a teacher or a "
     "doctor if it does not pass."
 )

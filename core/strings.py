@@ -22,6 +22,7 @@ from typing import NamedTuple, TypeAlias
 
 from core.bowing import Articulation, Bowing, Join
 from core.once import once
+from core.translation import tr
 from core.tune import Note, Pitch, Tune
 
 FOURTH_FINGER_SEMITONES = 7
@@ -45,7 +46,9 @@ Held: TypeAlias = tuple[int, int]
 def _midi(name: str) -> int:
     match = re.fullmatch(r"([A-G])(##?|bb?|)(-?\d)", name)
     if not match:
-        raise ValueError(f"“{name}” is no pitch: expected a letter, # or b, and an octave, such as G3 or C#4.")
+        raise ValueError(
+            tr("“{name}” is no pitch: expected a letter, # or b, and an octave, such as G3 or C#4.", name=name)
+        )
     step, signs, octave = match.groups()
     return Pitch(int(octave), step, signs.count("#") - signs.count("b")).midi
 
@@ -62,10 +65,17 @@ class Tuning:
 
     def __post_init__(self) -> None:
         if len(self.strings) > MOST_STRINGS:
-            raise ValueError(f"A tuning names at most {MOST_STRINGS} strings, not {len(self.strings)}.")
+            raise ValueError(
+                tr("A tuning names at most {most} strings, not {count}.", most=MOST_STRINGS, count=len(self.strings))
+            )
         keys = self.open_keys
         if len(keys) < 2 or any(low >= high for low, high in pairwise(keys)):
-            raise ValueError(f"A tuning names two or more strings from low to high, not {', '.join(self.strings)}.")
+            raise ValueError(
+                tr(
+                    "A tuning names two or more strings from low to high, not {strings}.",
+                    strings=", ".join(self.strings),
+                )
+            )
 
     @property
     def open_keys(self) -> tuple[int, ...]:
@@ -108,7 +118,9 @@ def parse_tuning(text: str) -> Tuning:
         ValueError: it is none; the text is one sentence.
     """
     if not re.fullmatch(rf"[\s,]*({_PITCH}[\s,]*)+", text):
-        raise ValueError(f"“{text.strip()}” is no tuning: expected open strings from low to high, such as G3 D4 A4 E5.")
+        raise ValueError(
+            tr("“{text}” is no tuning: expected open strings from low to high, such as G3 D4 A4 E5.", text=text.strip())
+        )
     pitches = [pitch.replace("♯", "#").replace("♭", "b") for pitch in re.findall(_PITCH, text)]
     if not any(pitch[-1].isdigit() for pitch in pitches) and len(pitches) == len(STANDARD.strings):
         pitches = [_nearest(pitch, key) for pitch, key in zip(pitches, STANDARD.open_keys, strict=True)]

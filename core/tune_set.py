@@ -19,6 +19,7 @@ from itertools import chain, takewhile
 from core.bowing import Bow, Bowing
 from core.errors import RefusedEditError
 from core.strokes import Strokes, work_out
+from core.translation import tr
 from core.tune import Tune
 
 MOST_TIMES = 12
@@ -158,9 +159,7 @@ def ends_with_rest(tune: Tune, strokes: Strokes) -> bool:
 
 def _walk(tune_set: TuneSet, strokes_of: StrokesOf) -> Iterator[Seam]:
     playings = [
-        Playing(index, time)
-        for index, entry in enumerate(tune_set.entries)
-        for time in range(1, entry.times + 1)
+        Playing(index, time) for index, entry in enumerate(tune_set.entries) for time in range(1, entry.times + 1)
     ]
     silent = list(takewhile(lambda playing: not strokes_of(playing.entry, None).played, playings))
     if len(silent) == len(playings):
@@ -203,7 +202,7 @@ def add_entry(tune_set: TuneSet, entry: Entry, place: int | None = None) -> Tune
     """
     entries = tune_set.entries
     if len(entries) >= MOST_TUNES:
-        raise RefusedEditError(f"A set holds at most {MOST_TUNES} tunes.")
+        raise RefusedEditError(tr("A set holds at most {most} tunes.", most=MOST_TUNES))
     at = len(entries) if place is None else place
     return TuneSet((*entries[:at], entry, *entries[at:]))
 
@@ -228,7 +227,7 @@ def set_times(tune_set: TuneSet, place: int, times: int) -> TuneSet:
         RefusedEditError: it is not 1 to ``MOST_TIMES`` times.
     """
     if not 1 <= times <= MOST_TIMES:
-        raise RefusedEditError(f"A tune of a set is played 1 to {MOST_TIMES} times.")
+        raise RefusedEditError(tr("A tune of a set is played 1 to {most} times.", most=MOST_TIMES))
     return _with(tune_set, place, replace(tune_set.entries[place], times=times))
 
 

@@ -7,12 +7,17 @@ from dataclasses import dataclass
 from html import escape
 from urllib.parse import quote
 
+from core.accent_plan import plan_name
 from core.pack.facts import Facts
 from core.pack.manifest import FileRecord, LessonRecord
 from core.sheet_plan import CAUTION
 from core.shelf.folding import sort_key
+from core.translation import plural, tr, translatable
 
-SUFFIX_WORDS = {".pdf": "Sheet", ".musicxml": "MusicXML", ".abc": "ABC", ".mid": "MIDI", ".mp3": "Sound"}
+SUFFIX_WORDS = translatable({
+    ".pdf": "Sheet", ".musicxml": "MusicXML", ".abc": "ABC", ".mid": "MIDI", ".mp3": "Sound",
+})  # fmt: skip
+HEADINGS = translatable(("Tune", "Dance", "Key", "Bowings", "Files"))
 _STYLE = """
 :root { color-scheme: light dark; }
 body { font: 16px/1.45 "Liberation Serif", Georgia, serif; max-width: 72em; margin: 2em auto; padding: 0 1.5em; }
@@ -51,9 +56,7 @@ class Row:
     remarks: tuple[str, ...] = ()
 
 
-def contents_page(
-    title: str, rows: Sequence[Row], problems: Sequence[str] = (), left_out: Sequence[str] = ()
-) -> str:
+def contents_page(title: str, rows: Sequence[Row], problems: Sequence[str] = (), left_out: Sequence[str] = ()) -> str:
     """The page as HTML; the same for the same pack.
 
     Args:
@@ -62,28 +65,28 @@ def contents_page(
         problems: What could not be packed, and what was said of files with several tunes.
         left_out: Kinds of files that were asked for and that this version cannot make.
     """
-    count = "1 lesson" if len(rows) == 1 else f"{len(rows)} lessons"
-    body = [f"<h1>{escape(title)}</h1>", f'<p class="quiet">{count}, made by Bowbench.</p>']
-    body += [f"<p>Left out, since this version cannot make it: {escape(kind)}.</p>" for kind in left_out]
+    count = plural("1 lesson, made by Bowbench.", "{n} lessons, made by Bowbench.", len(rows))
+    body = [f"<h1>{escape(title)}</h1>", f'<p class="quiet">{escape(count)}</p>']
+    for kind in left_out:
+        text = tr("Left out, since this version cannot make it: {kind}.", kind=kind)
+        body.append(f"<p>{escape(text)}</p>")
     body += [
         "<table>",
-        "<thead><tr>"
-        + "".join(f'<th scope="col">{word}</th>' for word in ("Tune", "Dance", "Key", "Bowings", "Files"))
-        + "</tr></thead>",
+        "<thead><tr>" + "".join(f'<th scope="col">{escape(tr(word))}</th>' for word in HEADINGS) + "</tr></thead>",
         "<tbody>",
     ]
     for row in sorted(rows, key=lambda row: (sort_key(row.facts.title), row.record.name)):
         body += _lines(row)
     body += ["</tbody>", "</table>"]
     if problems:
-        body += ["<h2>What could not be packed, or was repaired</h2>", "<ul>"]
+        body += [f"<h2>{escape(tr('What could not be packed, or was repaired'))}</h2>", "<ul>"]
         body += [f"<li>{escape(text)}</li>" for text in problems]
         body.append("</ul>")
-    body.append(f'<p class="quiet">{escape(CAUTION)}</p>')
+    body.append(f'<p class="quiet">{escape(tr(CAUTION))}</p>')
     return "\n".join(
         [
             "<!DOCTYPE html>",
-            '<html lang="en">',
+            f'<html lang="{tr("en", "code of the language of this page")}">',
             "<head>",
             '<meta charset="utf-8">',
             '<meta name="viewport" content="width=device-width, initial-scale=1">',
@@ -101,12 +104,12 @@ def contents_page(
 
 def _lines(row: Row) -> Iterator[str]:
     facts = row.facts
-    title = escape(facts.title or "Untitled")
+    title = escape(facts.title or tr("Untitled"))
     if facts.other_titles:
         title += f'<br><span class="quiet">{escape(", ".join(facts.other_titles))}</span>'
     dance = ", ".join(filter(None, (facts.dance, facts.meter)))
     bowings = "".join(
-        f'<li>{escape(name)} <span class="quiet">(accents {escape(accents)})</span></li>'
+        f'<li>{escape(name)} <span class="quiet">({escape(tr("accents {plan}", plan=plan_name(accents)))})</span></li>'
         for name, accents in facts.bowings
     )
     wrong = [*row.record.remarks, *row.remarks]
@@ -122,5 +125,8 @@ def _link(name: str, file: FileRecord) -> str:
     """A link that says what the file is: its kind, and which sheet or bowing where there are several."""
     stem, dot, ending = file.path.rpartition("/")[2].rpartition(".")
     which = stem.removeprefix(name).removeprefix(", ")
-    words = SUFFIX_WORDS.get(dot + ending, ending) + (f" ({which})" if which else "")
+    suffix = dot + ending
+    words = tr(SUFFIX_WORDS[suffix]) if suffix in SUFFIX_WORDS else ending
+    if which:
+        words = tr("{kind} ({which})", kind=words, which=which)
     return f'<a href="{quote(file.path)}">{escape(words)}</a>'

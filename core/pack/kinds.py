@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from enum import Enum
 
+from core.translation import tr, translatable
+
 
 class Kind(Enum):
     """A kind of file."""
@@ -16,13 +18,13 @@ class Kind(Enum):
     AUDIO = "audio"
 
 
-WORDS = {
+WORDS = translatable({
     Kind.SHEETS: "Sheets to print",
     Kind.MUSICXML: "The lesson in MusicXML",
     Kind.ABC: "ABC with every bow marked",
     Kind.MIDI: "MIDI of each bowing",
     Kind.AUDIO: "Sound of each bowing, with chords (MP3)",
-}
+})  # fmt: skip
 
 
 def ready() -> frozenset[Kind]:
@@ -48,7 +50,9 @@ def parse_kinds(text: str) -> frozenset[Kind]:
         return frozenset(Kind(name) for name in names)
     except ValueError:
         wrong = next(name for name in names if name not in {kind.value for kind in Kind})
-        raise ValueError(f"“{wrong}” does not go into a pack: expected {in_order_text(Kind)}") from None
+        raise ValueError(
+            tr("“{wrong}” does not go into a pack: expected {known}", wrong=wrong, known=in_order_text(Kind))
+        ) from None
 
 
 def in_order(kinds: Iterable[Kind]) -> list[Kind]:

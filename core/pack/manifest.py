@@ -101,9 +101,11 @@ def read_manifest(text: str) -> Manifest:
             raise ValueError(f"expected {FORMAT}, found {found['format']}")
         archive = found["archive"]
         return Manifest(
-            tuple(_lesson(row) for row in found["lessons"]), archive and _file(archive), _text(found["archive_of"])
+            tuple(_lesson(row) for row in found["lessons"]),
+            None if archive is None else _file(archive),
+            _text(found["archive_of"]),
         )
-    except (KeyError, TypeError, AttributeError) as fault:
+    except (KeyError, TypeError, AttributeError, RecursionError) as fault:
         raise ValueError(f"no manifest of a pack: {fault}") from fault
 
 

@@ -19,6 +19,9 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from core.shelf.folding import storable
+
+MOST_NUMBER = 10**9  # that a tune has in its book
 LARGEST_BYTES = 4 * 1024 * 1024  # then only what still counts is written anew
 
 HAS_REMARKS = "(status <> '' OR opened IS NOT NULL OR EXISTS (SELECT 1 FROM tag WHERE tag.tune = tune.id))"
@@ -102,7 +105,7 @@ def read_places_aside(path: Path) -> list[bytes]:
     for values in _objects(path):
         places = values.get("places")
         if isinstance(places, list):
-            found = [os.fsencode(place) for place in places if isinstance(place, str)]
+            found = [path for place in places if isinstance(place, str) and (path := _path(place))]
     return found
 
 
@@ -158,9 +161,21 @@ def _parsed(values: dict[str, object]) -> Remarks:
         return value
 
     tune, number, tags = values["tune"], values.get("number", 1), values.get("tags", [])
-    if not isinstance(tune, int) or not isinstance(number, int) or not isinstance(tags, list):
+    if type(tune) is not int or type(number) is not int or not isinstance(tags, list):
         raise TypeError("tune, number, tags")
+    file = _path(text("file"))
+    if file is None or abs(number) > MOST_NUMBER:
+        raise ValueError("file, number")
     return Remarks(
-        tune, bytes.fromhex(text("content")), text("title"), number, os.fsencode(text("file")), text("status"),
-        tuple(tag for tag in tags if isinstance(tag, str)), text("opened") or None,
+        tune, bytes.fromhex(text("content")), storable(text("title")), number, file, storable(text("status")),
+        tuple(storable(tag) for tag in tags if isinstance(tag, str)), storable(text("opened")) or None,
     )  # fmt: skip
+
+
+def _path(text: str) -> bytes | None:
+    """A path as bytes; None where the text is none."""
+    try:
+        path = os.fsencode(text)
+    except UnicodeEncodeError:
+        return None
+    return path if os.path.isabs(path) and b"\0" not in path else None

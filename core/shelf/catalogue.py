@@ -20,6 +20,7 @@ from core.shelf.aside import path_aside
 from core.shelf.errors import DamagedShelfError, NewerShelfError, ShelfBusyError, ShelfError
 from core.shelf.folding import folded, storable
 from core.shelf.layout import APPLICATION_ID, STEPS
+from core.translation import tr
 
 T = TypeVar("T")
 
@@ -55,7 +56,13 @@ class Catalogue:
         try:
             path.parent.mkdir(parents=True, exist_ok=True)
         except OSError as fault:
-            raise ShelfError(f"The folder of the shelf {path} cannot be made: {fault.strerror or fault}.") from fault
+            raise ShelfError(
+                tr(
+                    "The folder of the shelf {path} cannot be made: {reason}.",
+                    path=path,
+                    reason=fault.strerror or fault,
+                )
+            ) from fault
         self._connection = self._tried(lambda: sqlite3.connect(path, ONE_WAIT_MS / 1000, isolation_level=None))
         try:
             self._tried(self._set_up)
@@ -120,7 +127,7 @@ class Catalogue:
             raise DamagedShelfError(self.path, storable(found))
         missing = MADE_NAMES - {name for (name,) in connection.execute("SELECT name FROM sqlite_master")}
         if missing:
-            raise DamagedShelfError(self.path, f"it holds no {min(missing)}")
+            raise DamagedShelfError(self.path, tr("it holds no {table}", table=min(missing)))
 
     def _claim(self) -> None:
         """Take an empty file as ours; one with other tables in it is not touched."""
@@ -129,9 +136,11 @@ class Catalogue:
             if connection.execute("PRAGMA application_id").fetchone()[0] == APPLICATION_ID:
                 return  # another process was quicker
             if connection.execute("SELECT count(*) FROM sqlite_master").fetchone()[0]:
-                raise DamagedShelfError(self.path, "it is another program's file")
+                raise DamagedShelfError(self.path, tr("it is another program's file"))
             if path_aside(self.path).exists():
-                raise DamagedShelfError(self.path, "the file is gone or empty, but what you noted was written aside")
+                raise DamagedShelfError(
+                    self.path, tr("the file is gone or empty, but what you noted was written aside")
+                )
             connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
 
         self._in_transaction("BEGIN IMMEDIATE", claim)
@@ -169,7 +178,9 @@ class Catalogue:
                 if code in BROKEN:
                     raise DamagedShelfError(self.path, str(fault)) from fault
                 if code in OUTSIDE:
-                    raise ShelfError(f"The shelf {self.path} cannot be used: {fault}.") from fault
+                    raise ShelfError(
+                        tr("The shelf {path} cannot be used: {fault}.", path=self.path, fault=fault)
+                    ) from fault
                 if code not in BUSY:
                     raise
                 if time.monotonic() > give_up:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from core.errors import BowbenchError
+from core.translation import tr
 
 
 class ShelfError(BowbenchError):
@@ -15,7 +16,9 @@ class ShelfBusyError(ShelfError):
     """Another program has been writing for longer than anybody waits."""
 
     def __init__(self, path: Path) -> None:
-        super().__init__(f"Another program is writing to the shelf {path} and did not end; try again in a moment.")
+        super().__init__(
+            tr("Another program is writing to the shelf {path} and did not end; try again in a moment.", path=path)
+        )
 
 
 class UnusableShelfError(ShelfError):
@@ -26,7 +29,13 @@ class DamagedShelfError(UnusableShelfError):
     """The file is no catalogue, or a broken one."""
 
     def __init__(self, path: Path, reason: str) -> None:
-        super().__init__(f"The shelf {path} is damaged ({reason}); build it anew, what you noted is kept.")
+        super().__init__(
+            tr(
+                "The shelf {path} is damaged ({reason}); build it anew, what you noted is kept.",
+                path=path,
+                reason=reason,
+            )
+        )
 
 
 class NewerShelfError(UnusableShelfError):
@@ -34,8 +43,13 @@ class NewerShelfError(UnusableShelfError):
 
     def __init__(self, path: Path, found: int, known: int) -> None:
         super().__init__(
-            f"The shelf {path} was made by a later version of Bowbench (layout {found}, this version knows {known}); "
-            "update Bowbench, or build the shelf anew, what you noted is kept."
+            tr(
+                "The shelf {path} was made by a later version of Bowbench (layout {found}, this version knows "
+                "{known}); update Bowbench, or build the shelf anew, what you noted is kept.",
+                path=path,
+                found=found,
+                known=known,
+            )
         )
 
 
@@ -47,4 +61,4 @@ class GoneError(BowbenchError):
     """The tune is not on the shelf any more; nothing was changed."""
 
     def __init__(self) -> None:
-        super().__init__("This tune is not on the shelf any more; search again.")
+        super().__init__(tr("This tune is not on the shelf any more; search again."))

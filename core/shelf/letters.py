@@ -20,6 +20,7 @@ from enum import Enum
 from itertools import islice, pairwise
 
 from core.shelf.errors import QueryError
+from core.translation import tr
 from core.tune import STEPS, Note, Tune
 
 NOTES_KEPT = 24
@@ -91,11 +92,14 @@ def parse_letters(text: str, any_key: bool = False) -> Pattern:
         return Pattern(Way.CONTOUR, typed.lower())
     if not re.fullmatch(r"[A-Ga-g]+", typed):
         raise QueryError(
-            f"“{text.strip()}” are no first notes: expected u, d and s for up, down and same, or note names A to G"
+            tr(
+                "“{text}” are no first notes: expected u, d and s for up, down and same, or note names A to G",
+                text=text.strip(),
+            )
         )
     names = typed.upper()
     if not any_key:
         return Pattern(Way.NAMES, names)
     if len(names) < 2:
-        raise QueryError("To find first notes in any key, type two notes or more.")
+        raise QueryError(tr("To find first notes in any key, type two notes or more."))
     return Pattern(Way.MOVES, _moves(names))

@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 
 from core.shelf.errors import QueryError
+from core.translation import tr
 from core.tune import MODE_FIFTHS
 
 SAME_MODES = {"ionian": "major", "aeolian": "minor"}
@@ -53,12 +54,14 @@ def parse_key(text: str) -> tuple[str, str]:
     (('E', 'dorian'), ('F#', 'minor'), ('Bb', 'major'), ('D', ''))
     """
     typed = text.strip().lower().replace("♯", "#").replace("♭", "b")
-    if typed in ("none", "no key"):
+    if typed in ("none", "no key", tr("no key").lower()):
         return "", ""
     match = re.fullmatch(r"([a-g])([#b]?)\s*([a-z]*)", typed)
     mode = _mode(match[3]) if match is not None else None
     if match is None or mode is None:
-        raise QueryError(f"“{text.strip()}” is no key: expected a letter, perhaps with a mode: D, Edor, F# minor")
+        raise QueryError(
+            tr("“{text}” is no key: expected a letter, perhaps with a mode: D, Edor, F# minor", text=text.strip())
+        )
     return match[1].upper() + match[2], SAME_MODES.get(mode, mode)
 
 
@@ -81,5 +84,5 @@ def parse_meter(text: str) -> str:
     typed = re.sub(r"\s", "", text).lower()
     typed = METER_SIGNS.get(typed, typed)
     if typed != "free" and re.fullmatch(r"\d+(\+\d+)*/\d+", typed) is None:
-        raise QueryError(f"“{text.strip()}” is no metre: expected figures such as 6/8, C, C| or free")
+        raise QueryError(tr("“{text}” is no metre: expected figures such as 6/8, C, C| or free", text=text.strip()))
     return typed

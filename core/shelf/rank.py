@@ -24,6 +24,7 @@ from core.shelf.figures import Figures, figures_of, put_figures
 from core.shelf.query import Query
 from core.shelf.scan import LARGEST_FILE_BYTES, FileProblem, Progress
 from core.shelf.search import EVERYTHING, Entry, find, lesson_of
+from core.translation import tr
 
 FIGURES_VERSION = 1  # one more whenever the planner would find other figures
 
@@ -93,7 +94,9 @@ def rank(
             place = lesson_of(entry, lessons)
             if place is None:
                 if lessons:
-                    problems.append(FileProblem(file, f"has no tune “{entry.title}” any more; scan it again."))
+                    problems.append(
+                        FileProblem(file, tr("has no tune “{title}” any more; scan it again.", title=entry.title))
+                    )
                 continue
             try:
                 planned = plan_figures(lessons[place], plan)
@@ -121,10 +124,12 @@ def _lessons(file: Path, problems: list[FileProblem]) -> tuple[Lesson, ...]:
     """The lessons in a file; none, told as a problem, where it cannot be read."""
     try:
         if file.stat().st_size > LARGEST_FILE_BYTES:
-            raise UnreadableFileError(f"is larger than {LARGEST_FILE_BYTES // 2**20} MB and was left out.")
+            raise UnreadableFileError(
+                tr("is larger than {size} MB and was left out.", size=LARGEST_FILE_BYTES // 2**20)
+            )
         return read_file(file.read_bytes()).lessons
     except OSError as fault:
-        problems.append(FileProblem(file, f"cannot be opened: {fault.strerror or fault}."))
+        problems.append(FileProblem(file, tr("cannot be opened: {reason}.", reason=fault.strerror or fault)))
     except UnreadableFileError as fault:
         problems.append(FileProblem(file, str(fault)))
     return ()

@@ -24,6 +24,7 @@ from core.shelf.aside import (
 from core.shelf.catalogue import Catalogue
 from core.shelf.errors import ShelfError
 from core.shelf.folding import sort_key
+from core.translation import tr
 
 COMPANIONS = ("", "-wal", "-shm", ".remarks")  # what SQLite and we name after a catalogue
 
@@ -91,7 +92,9 @@ def _set_aside(path: Path) -> Path | None:
             if os.path.lexists(one):
                 one.rename(aside.with_name(aside.name + ending))
     except OSError as fault:
-        raise ShelfError(f"The shelf {path} cannot be set aside: {fault.strerror or fault}.") from fault
+        raise ShelfError(
+            tr("The shelf {path} cannot be set aside: {reason}.", path=path, reason=fault.strerror or fault)
+        ) from fault
     return aside
 
 

@@ -16,8 +16,9 @@ from core.shelf.catalogue import Catalogue
 from core.shelf.errors import GoneError, QueryError
 from core.shelf.folding import indexed, storable
 from core.shelf.paths import to_bytes
+from core.translation import tr, translatable
 
-STATUSES = ("to do", "at work", "ready", "taught", "resting")  # a tune may also have none: ""
+STATUSES = translatable(("to do", "at work", "ready", "taught", "resting"))  # a tune may also have none: ""
 LONGEST_TAG = 60
 
 
@@ -29,7 +30,9 @@ def set_status(catalogue: Catalogue, tune: int, status: str) -> None:
         GoneError: no such tune.
     """
     if status and status not in STATUSES:
-        raise QueryError(f"“{status}” is no status: expected {', '.join(STATUSES)}, or none.")
+        raise QueryError(
+            tr("“{status}” is no status: expected {known}, or none.", status=status, known=", ".join(STATUSES))
+        )
 
     def work(connection: sqlite3.Connection) -> None:
         if not connection.execute("UPDATE tune SET status = ? WHERE id = ?", (status, tune)).rowcount:

@@ -24,6 +24,7 @@ from core.shelf.filing import FileFacts, file_tunes, move_file, put_away
 from core.shelf.folding import storable
 from core.shelf.paths import is_under, to_bytes, to_path, to_text
 from core.shelf.walk import Seen, Walk, reason
+from core.translation import tr
 
 LARGEST_FILE_BYTES = 64 * 1024 * 1024
 SETTLED_NS = 2_000_000_000  # a file changed later than this before it was read may change again unnoticed
@@ -166,10 +167,10 @@ class _Scan:
         self.watch(Progress(0, 0))
         for root in roots:
             if not os.path.lexists(root):
-                self._tell(root, "is not there.")
+                self._tell(root, tr("is not there."))
             walk.take(to_path(root), self.stopped)
         for path, why in walk.closed:
-            self._tell(path, f"cannot be looked into: {why}.")
+            self._tell(path, tr("cannot be looked into: {why}.", why=why))
         if self.stopped():
             self.report.stopped = True
             return self.report
@@ -253,12 +254,12 @@ class _Scan:
     def _bytes(self, seen: Seen) -> bytes | None:
         """The file's bytes; None, told, where they cannot be had. Its tunes stay on the shelf as they were."""
         if seen.size > LARGEST_FILE_BYTES:
-            self._tell(seen.path, f"is larger than {LARGEST_FILE_BYTES // 2**20} MB and was left out.")
+            self._tell(seen.path, tr("is larger than {size} MB and was left out.", size=LARGEST_FILE_BYTES // 2**20))
             return None
         try:
             return to_path(seen.path).read_bytes()
         except OSError as fault:
-            self._tell(seen.path, f"cannot be opened: {reason(fault)}.")
+            self._tell(seen.path, tr("cannot be opened: {reason}.", reason=reason(fault)))
             return None
 
     def _tell(self, path: bytes, text: str) -> None:
@@ -271,7 +272,12 @@ def _with_tunes(read: FileFacts, data: bytes) -> FileFacts:
     except UnreadableFileError as fault:
         return replace(read, problem=str(fault))
     except Exception as fault:  # a mistake of a reader's must not end the scan of all other files
-        return replace(read, problem=f"cannot be read ({type(fault).__name__}: {storable(str(fault))}).")
+        return replace(
+            read,
+            problem=tr(
+                "cannot be read ({name}: {storable}).", name=type(fault).__name__, storable=storable(str(fault))
+            ),
+        )
 
 
 def _is_as_known(seen: Seen, known: _Known) -> bool:

@@ -18,6 +18,7 @@ from core.shelf.matching import Likeness, pair
 from core.shelf.paths import to_path
 from core.shelf.query import SAME_MODES, Query, parse_key, parse_meter
 from core.shelf.remarks import STATUSES
+from core.translation import tr
 
 # bm25 weighs a word by the column that it stands in: title, other titles, tags, credits, file
 BEST = "bm25(words, 8.0, 4.0, 4.0, 1.0, 1.0), sort, tune.id"
@@ -105,7 +106,7 @@ def find(catalogue: Catalogue, query: Query = EVERYTHING, limit: int | None = No
     """
     conditions, values = _conditions(query)
     if query.order not in ORDERS:
-        raise QueryError(f"“{query.order}” is no order: expected {', '.join(ORDERS)}")
+        raise QueryError(tr("“{order}” is no order: expected {known}", order=query.order, known=", ".join(ORDERS)))
     tables = "tune JOIN file ON file.id = tune.file"
     order = ORDERS[query.order]
     if words(query.words):
@@ -196,7 +197,9 @@ def _parts(query: Query) -> Iterator[tuple[str, tuple[object, ...]]]:
         )
     if status := query.status.strip():
         if status not in (*STATUSES, "none"):
-            raise QueryError(f"“{status}” is no status: expected {', '.join(STATUSES)} or none")
+            raise QueryError(
+                tr("“{status}” is no status: expected {known} or none", status=status, known=", ".join(STATUSES))
+            )
         yield "status = ?", ("" if status == "none" else status,)
     for tag in filter(None, map(folded, query.tags)):
         yield "EXISTS (SELECT 1 FROM tag WHERE tag.tune = tune.id AND folded(tag) = ?)", (tag.strip(),)

@@ -19,6 +19,7 @@ from core.sound.chord_notes import ChordNotes, chord_notes
 from core.sound.performance import Performance
 from core.sound.plucked import LENGTH, strummed
 from core.sound.track import SAMPLES_A_SECOND, Clip, Samples, Track, db, sample_at, track
+from core.translation import tr
 from core.tune import Bar, Meter, Tune
 
 
@@ -169,7 +170,13 @@ def _harmony(tune: Tune) -> _Harmony:
         for symbol in bar.chords:
             chord = parse_chord(symbol.text)
             if chord is None:
-                unread.append(f"Bar {bar.number}: “{symbol.text}” is no chord; the chord before it goes on.")
+                unread.append(
+                    tr(
+                        "Bar {number}: “{text}” is no chord; the chord before it goes on.",
+                        number=bar.number,
+                        text=symbol.text,
+                    )
+                )
                 continue
             notes = chord_notes(chord)
             changes.append(_Change(bar.start + symbol.at, notes))

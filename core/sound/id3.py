@@ -7,6 +7,7 @@ and native frames (2000), from memory; the tests read tags with another library.
 from __future__ import annotations
 
 from core.sound.tags import Tags
+from core.translation import tr
 
 UTF_8 = b"\x03"
 LARGEST = 1 << 28  # sizes have 28 bits
@@ -31,5 +32,5 @@ def _frame(name: bytes, body: bytes) -> bytes:
 def _size(size: int) -> bytes:
     """Seven bits to the byte, so that no byte looks like the beginning of sound."""
     if size >= LARGEST:
-        raise ValueError("The words are too long for a tag.")
+        raise ValueError(tr("The words are too long for a tag."))
     return bytes(size >> shift & 0x7F for shift in (21, 14, 7, 0))

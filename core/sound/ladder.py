@@ -10,6 +10,8 @@ import re
 from dataclasses import dataclass
 from fractions import Fraction
 
+from core.translation import tr
+
 MOST_PERCENT = 150
 MOST_RUNGS = 100  # playings in all
 _LADDER = re.compile(r"(\d{1,3})-(\d{1,3})(?:/(\d{1,2}))?(?:x(\d{1,2}))?")
@@ -35,11 +37,14 @@ class Ladder:
     def __post_init__(self) -> None:
         if not 10 <= self.first <= self.last <= MOST_PERCENT or self.step < 1 or self.times < 1:
             raise ValueError(
-                f"A ladder leads up from at least 10 to at most {MOST_PERCENT} percent, by steps of at least 1, at "
-                "least once on each rung."
+                tr(
+                    "A ladder leads up from at least 10 to at most {most} percent, by steps of at least 1, "
+                    "at least once on each rung.",
+                    most=MOST_PERCENT,
+                )
             )
         if len(self.rungs) * self.times > MOST_RUNGS:
-            raise ValueError(f"The ladder {self} has more than {MOST_RUNGS} playings.")
+            raise ValueError(tr("The ladder {ladder} has more than {most} playings.", ladder=self, most=MOST_RUNGS))
 
     @property
     def rungs(self) -> tuple[int, ...]:
@@ -67,6 +72,8 @@ Fraction(7, 10), Fraction(7, 10))
     """
     found = _LADDER.fullmatch(text.strip())
     if found is None:
-        raise ValueError(f"“{text}” is no ladder: expected percents such as 60-100, 60-100/4 or 60-100/4x2")
+        raise ValueError(
+            tr("“{text}” is no ladder: expected percents such as 60-100, 60-100/4 or 60-100/4x2", text=text)
+        )
     given = zip(("first", "last", "step", "times"), found.groups(), strict=True)
     return Ladder(**{name: int(value) for name, value in given if value is not None})

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from core.strokes import BarStrokes, Strokes
+from core.translation import tr
 
 MOST_TIMES = 100
 
@@ -27,9 +28,9 @@ def excerpt(strokes: Strokes, visits: Sequence[int], times: int = 1) -> Strokes:
         ValueError: no visit, no such visit, or too many times.
     """
     if not visits or not all(0 <= visit < len(strokes.order) for visit in visits):
-        raise ValueError(f"The bars to be played must be at least one of 0 to {len(strokes.order) - 1}.")
+        raise ValueError(tr("The bars to be played must be at least one of 0 to {last}.", last=len(strokes.order) - 1))
     if not 1 <= times <= MOST_TIMES:
-        raise ValueError(f"Bars can be played 1 to {MOST_TIMES} times in a row.")
+        raise ValueError(tr("Bars can be played 1 to {most} times in a row.", most=MOST_TIMES))
     chosen = list(visits) * times
     bowed = []
     bow = None

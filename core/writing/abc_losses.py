@@ -14,11 +14,13 @@ from immutabledict import immutabledict
 from core.bowing import Bowing, Ornament, Signs
 from core.engraving.bow_signs import MarkDensity
 from core.lesson import Lesson
+from core.ornamenting import ornament_name
 from core.reach import ORDINARY
 from core.reading.abc import read_abc
 from core.reading.abc_fields import CREDIT_LETTERS
 from core.strings import STANDARD
 from core.strokes import work_out
+from core.translation import tr, translatable
 from core.tune import Tune
 from core.writing.abc import write_abc
 from core.writing.abc_notes import ORNAMENTS
@@ -34,13 +36,13 @@ def abc_losses(lesson: Lesson, density: MarkDensity | None = None) -> tuple[str,
     """
     said: dict[str, None] = {}
     if lesson.quiet:
-        said["Rules that are turned down are left out."] = None
+        said[tr("Rules that are turned down are left out.")] = None
     if (lesson.reach, lesson.tuning) != (ORDINARY, STANDARD):
-        said["What is set for reach and tuning is left out."] = None
+        said[tr("What is set for reach and tuning is left out.")] = None
     if lesson.sheet is not None:
-        said["What is set for printed sheets is left out."] = None
+        said[tr("What is set for printed sheets is left out.")] = None
     if lesson.fields:
-        said["Fields of other programs are left out."] = None
+        said[tr("Fields of other programs are left out.")] = None
     for bowing in lesson.bowings:
         alone = replace(lesson, bowings=(bowing,))
         again = read_abc(write_abc([alone], density)).lessons[0]
@@ -51,21 +53,21 @@ def abc_losses(lesson: Lesson, density: MarkDensity | None = None) -> tuple[str,
 def _losses(tune: Tune, bowing: Bowing, tune_again: Tune, bowing_again: Bowing) -> Iterator[str]:
     for text, kept in _LOSSES:
         if kept(tune, bowing) != kept(tune_again, bowing_again):
-            yield text
+            yield tr(text)
     kinds = dict.fromkeys(credit.kind for credit in tune.credits if credit.kind not in CREDIT_LETTERS)
     if kinds:
-        yield f"Credits for which ABC has no letter are written as notes: {', '.join(kinds)}."
-    ornaments = [sign.value for sign in Ornament if sign not in ORNAMENTS and _has(bowing, sign)]
+        yield tr("Credits for which ABC has no letter are written as notes: {kinds}.", kinds=", ".join(kinds))
+    ornaments = [ornament_name(sign) for sign in Ornament if sign not in ORNAMENTS and _has(bowing, sign)]
     if ornaments:
-        yield f"Ornaments for which ABC has no sign are left out: {', '.join(ornaments)}."
+        yield tr("Ornaments for which ABC has no sign are left out: {signs}.", signs=", ".join(ornaments))
     if any(bowing_again.marks.get(note_id) != mark for note_id, mark in bowing.marks.items() if not mark.only_pass):
-        yield "Bows fixed on held notes are left out."
+        yield tr("Bows fixed on held notes are left out.")
     if any(mark.only_pass for mark in bowing.marks.values()):
-        yield "Bows fixed on one pass only are left out."
+        yield tr("Bows fixed on one pass only are left out.")
     if bowing.retakes:
-        yield "Retakes are written as fixed bows."
+        yield tr("Retakes are written as fixed bows.")
     if not bowing.retakes <= bowing_again.marks.keys():
-        yield "Retakes that go another way on another pass are left out."
+        yield tr("Retakes that go another way on another pass are left out.")
 
 
 def _has(bowing: Bowing, ornament: Ornament) -> bool:
@@ -101,7 +103,7 @@ def _tempo(tune: Tune) -> object:
     return tune.tempo and (tune.tempo.beat, tune.tempo.per_minute, one_line(tune.tempo.text))
 
 
-_LOSSES: tuple[tuple[str, Callable[[Tune, Bowing], object]], ...] = (
+_LOSSES: tuple[tuple[str, Callable[[Tune, Bowing], object]], ...] = translatable((
     ("Accent plans are left out.", lambda tune, bowing: bowing.plans(len(tune.bars))),
     ("Some strokes go another way when the text is read again.", lambda tune, bowing: work_out(tune, bowing).bows),
     ("Slurred notes with dots or lines of their own come back as hooked notes.", lambda _, bowing: bowing.joins),
@@ -124,7 +126,7 @@ _LOSSES: tuple[tuple[str, Callable[[Tune, Bowing], object]], ...] = (
     ("Endings and repeats are not all kept.", _of_bars("ending", "opens_repeat", "repeats")),
     ("Notes are not all kept.", lambda tune, _: [
         (note.at, note.length, note.pitches, note.held, note.hidden) for note in tune.sequence]),
-)  # fmt: skip
+))  # fmt: skip
 
 
 def _by_place(tune: Tune, bowing: Bowing) -> tuple[Tune, Bowing]:

@@ -90,7 +90,7 @@ def _messages(tree: ast.AST, file: str) -> Iterator[Message]:
             yield _counted(node, file)
         elif name == "translatable":
             comment = _literal(node.args[1], file) if len(node.args) > 1 else ""
-            for text in _texts(node.args[0], file):
+            for text in filter(lambda text: text.value, _texts(node.args[0], file)):
                 yield Message(text.value, comment, None, None, file, text.lineno)
         elif name in TABLES:
             for text in _row(node, TABLES[name]):
