@@ -140,7 +140,8 @@ class Tour(QObject):
         if self.balloon is None:
             return
         balloon, self.balloon = self.balloon, None
+        had_keyboard = balloon.isAncestorOf(self._window.focusWidget() or self._window)
         balloon.close_down()
-        if self._focus_before is not None and self._focus_before.isVisible():
+        if had_keyboard and self._focus_before is not None and self._focus_before.isVisible():
             self._focus_before.setFocus()
         self.ended.emit()

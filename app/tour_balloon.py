@@ -93,6 +93,9 @@ class TourBalloon(QFrame):
         self._window.removeEventFilter(self)
         if self._target is not None:
             self._target.removeEventFilter(self)
+        focused = self.focusWidget()
+        if focused is not None:
+            focused.clearFocus()  # while it is shown: Qt would look for the next button as it goes
         for widget in (self.rim, self):
             widget.hide()
             widget.deleteLater()
@@ -136,6 +139,8 @@ class TourBalloon(QFrame):
         buttons = [
             b for b in (self.end_button, self.back_button, self.forward_button) if b.isVisible() and b.isEnabled()
         ]
+        if not buttons:
+            return super().focusNextPrevChild(forwards)
         focused = self.focusWidget()
         here = buttons.index(focused) if isinstance(focused, QPushButton) and focused in buttons else 0
         buttons[(here + (1 if forwards else -1)) % len(buttons)].setFocus(Qt.FocusReason.TabFocusReason)

@@ -6,8 +6,6 @@ from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QWidget
-
 from app.tour import Spot
 from app.welcome import sample_files
 
@@ -20,9 +18,13 @@ FIRST_LESSON = "tuesday_ferry.musicxml"
 def tour_places(window: MainWindow) -> dict[str, Callable[[], Spot]]:
     """For each place of ``app.tour.STOPS``, what brings that part into sight and says where it is."""
 
-    def pane(pane: QWidget) -> Spot:
-        window.tabs.choose(pane)
-        return Spot(pane)
+    def check() -> Spot:
+        window.tabs.choose(window.side_list)
+        return Spot(window.side_list)
+
+    def plan() -> Spot:
+        window.show_planner(True)
+        return Spot(window.plan)
 
     def tool(name: str) -> Spot:
         button = window.tool_bar.widgetForAction(window.actions_by_name[name])
@@ -35,8 +37,8 @@ def tour_places(window: MainWindow) -> dict[str, Callable[[], Spot]]:
     return {
         "page": lambda: Spot(window.area),
         "bowings": lambda: Spot(window.bowings),
-        "check": partial(pane, window.side_list),
-        "plan": partial(pane, window.plan),
+        "check": check,
+        "plan": plan,
         "play": partial(tool, "play"),
         "print": partial(tool, "print"),
         "help": last_menu,
@@ -49,13 +51,13 @@ def get_ready(window: MainWindow) -> Callable[[], object]:
     Returns:
         What puts the panes back as they were.
     """
-    had_planner = window.tabs.has(window.plan)
+    had_planner = window.actions_by_name["planner"].isChecked()
     if window.document.state is None:
         window.open_sample(next(path for path in sample_files() if path.name == FIRST_LESSON))
 
     def put_back() -> None:
         if not had_planner and not window.planning.previews:
-            window.tabs.close_pane(window.plan)
+            window.show_planner(False)
         window.tabs.choose(window.side_list)
 
     return put_back
