@@ -87,6 +87,24 @@ def remarks_in(connection: sqlite3.Connection) -> list[Remarks]:
     return [_remarks(row) for row in connection.execute(f"{REMARKS} WHERE {HAS_REMARKS}")]
 
 
+def salvaged(connection: sqlite3.Connection) -> tuple[list[bytes], list[Remarks]]:
+    """Places and remarks that even a damaged catalogue still gives; rows that are not whole are passed over."""
+    places: list[bytes] = []
+    remarks: list[Remarks] = []
+    try:
+        for (place,) in connection.execute("SELECT path FROM place"):
+            if isinstance(place, bytes) and _path(os.fsdecode(place)):
+                places.append(place)
+        for row in connection.execute(f"{REMARKS} WHERE {HAS_REMARKS}"):
+            try:
+                remarks.append(_parsed(json.loads(_remarks(row).line)))
+            except (ValueError, KeyError, TypeError, AttributeError, RecursionError):
+                continue
+    except sqlite3.Error:
+        pass  # what was read so far counts
+    return places, remarks
+
+
 def read_aside(path: Path) -> list[Remarks]:
     """What was last said of each tune; nothing where there is no file."""
     found = {}
@@ -105,7 +123,7 @@ def read_places_aside(path: Path) -> list[bytes]:
     for values in _objects(path):
         places = values.get("places")
         if isinstance(places, list):
-            found = [path for place in places if isinstance(place, str) and (path := _path(place))]
+            found = list(filter(None, (_path(place) for place in places if isinstance(place, str))))
     return found
 
 

@@ -8,7 +8,6 @@ leaves nothing half-written (SQLite's write-ahead log).
 
 from __future__ import annotations
 
-import re
 import sqlite3
 import time
 from collections.abc import Callable
@@ -20,6 +19,7 @@ from core.shelf.aside import path_aside
 from core.shelf.errors import DamagedShelfError, NewerShelfError, ShelfBusyError, ShelfError
 from core.shelf.folding import folded, storable
 from core.shelf.layout import APPLICATION_ID, STEPS
+from core.shelf.soundness import layout_after, layout_of, unsound
 from core.translation import tr
 
 T = TypeVar("T")
@@ -33,12 +33,6 @@ OUTSIDE = {  # what the disk or the system refuses; all else is a mistake of our
     sqlite3.SQLITE_CANTOPEN, sqlite3.SQLITE_FULL, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_NOMEM, sqlite3.SQLITE_PERM,
     sqlite3.SQLITE_READONLY,
 }  # fmt: skip
-MADE_NAMES = {
-    match[1]
-    for step in STEPS
-    for statement in step
-    if (match := re.match(r"CREATE (?:UNIQUE |VIRTUAL )?(?:TABLE|INDEX) (\w+)", statement))
-}
 
 
 class Catalogue:
@@ -125,9 +119,11 @@ class Catalogue:
         found = connection.execute("PRAGMA quick_check(1)").fetchone()[0]
         if found != "ok":
             raise DamagedShelfError(self.path, storable(found))
-        missing = MADE_NAMES - {name for (name,) in connection.execute("SELECT name FROM sqlite_master")}
-        if missing:
-            raise DamagedShelfError(self.path, tr("it holds no {table}", table=min(missing)))
+        self._check_layout(connection)
+        for table in unsound(connection):
+            raise DamagedShelfError(self.path, tr("its {table} hold what they cannot", table=table))
+        for query in ("SELECT tag FROM tag", "SELECT sql FROM sqlite_master"):
+            connection.execute(query).fetchall()  # what is no text is told here
 
     def _claim(self) -> None:
         """Take an empty file as ours; one with other tables in it is not touched."""
@@ -148,7 +144,18 @@ class Catalogue:
     def _version(self) -> int:
         return int(self._connection.execute("PRAGMA user_version").fetchone()[0])
 
+    def _check_layout(self, connection: sqlite3.Connection) -> None:
+        """Refuse tables that are not as the steps taken so far have made them."""
+        known, found = layout_after(STEPS[: max(self._version(), 0)]), layout_of(connection)
+        if missing := known - found:
+            raise DamagedShelfError(self.path, tr("it holds no {table}", table=min(name for _, name, _ in missing)))
+        if any(kind in ("trigger", "view") for kind, _, _ in found - known) or self._version() < 0:
+            raise DamagedShelfError(self.path, tr("it is another program's file"))
+
     def _take_steps(self, connection: sqlite3.Connection) -> None:
+        self._check_layout(connection)
+        if not self._version() and layout_of(connection):
+            raise DamagedShelfError(self.path, tr("it is another program's file"))
         for step in STEPS[self._version() :]:
             for statement in step:
                 connection.execute(statement)
@@ -175,8 +182,9 @@ class Catalogue:
                 return work()
             except sqlite3.DatabaseError as fault:
                 code = getattr(fault, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF  # the kind without its detail
-                if code in BROKEN:
-                    raise DamagedShelfError(self.path, str(fault)) from fault
+                is_no_text = isinstance(fault, sqlite3.OperationalError) and not hasattr(fault, "sqlite_errorcode")
+                if code in BROKEN or is_no_text:
+                    raise DamagedShelfError(self.path, storable(str(fault))) from fault
                 if code in OUTSIDE:
                     raise ShelfError(
                         tr("The shelf {path} cannot be used: {fault}.", path=self.path, fault=fault)

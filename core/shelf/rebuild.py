@@ -17,7 +17,7 @@ from core.shelf.aside import (
     path_aside,
     read_aside,
     read_places_aside,
-    remarks_in,
+    salvaged,
     write_aside,
     write_places_aside,
 )
@@ -64,20 +64,14 @@ def _salvaged(path: Path) -> tuple[list[bytes], list[Remarks]]:
     """Places and remarks that the tables of an old catalogue still give."""
     if not path.is_file():
         return [], []
-    places: list[bytes] = []
-    remarks: list[Remarks] = []
     try:
         connection = sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", uri=True)
     except sqlite3.Error:
-        return places, remarks
+        return [], []
     try:
-        places = [bytes(place) for (place,) in connection.execute("SELECT path FROM place")]
-        remarks = remarks_in(connection)
-    except (sqlite3.Error, ValueError, TypeError):
-        pass
+        return salvaged(connection)
     finally:
         connection.close()
-    return places, remarks
 
 
 def _set_aside(path: Path) -> Path | None:
