@@ -59,7 +59,7 @@ def find_sources(places: Sequence[Path], given: Iterable[Source] = ()) -> Source
     walk = Walk()
     problems = []
     for place in places:
-        if place.exists():
+        if os.path.exists(place):
             walk.take(Path(os.path.abspath(place)))
         else:
             problems.append(f"{to_text(place)}: there is no such file or folder.")

@@ -70,7 +70,7 @@ class Left:
             return False
         try:
             return imprint_of(self.note.file) != self.note.known
-        except OSError:
+        except (OSError, ValueError):  # nothing has such a name
             return True
 
 
@@ -110,15 +110,18 @@ def read_note(data: bytes) -> Note:
     try:
         said = json.loads(data[start + len(_OPENING) : end])
         known = said["known"]
+        edited = datetime.fromisoformat(said["edited"])
+        if edited.tzinfo is None:
+            raise ValueError("this copy does not say in which time zone it was edited")
         return Note(
-            title=str(said["title"]),
-            edited=datetime.fromisoformat(said["edited"]),
-            edits=int(said["edits"]),
-            file=None if said["file"] is None else Path(said["file"]),
+            title=_text(said["title"]),
+            edited=edited,
+            edits=max(int(said["edits"]), 0),
+            file=None if said["file"] is None else Path(_text(said["file"])),
             known=None if known is None else Imprint(int(known["size"]), str(known["sha256"])),
-            shown=int(said["shown"]),
+            shown=max(int(said["shown"]), 0),
         )
-    except (KeyError, TypeError, AttributeError) as fault:
+    except (KeyError, TypeError, AttributeError, OverflowError, RecursionError) as fault:
         raise ValueError(f"this copy does not say {fault}") from fault
 
 
@@ -182,6 +185,20 @@ def _is_saved(left: Left) -> bool:
         return read_path(left.note.file).lessons == (left.lesson,)
     except FileError:
         return False
+
+
+def _text(value: object) -> str:
+    """A text that the system takes as a name and the window shows.
+
+    Raises:
+        TypeError: it is none.
+        ValueError: half characters or a NUL are in it.
+    """
+    if not isinstance(value, str):
+        raise TypeError(f"a text, but {value!r}")
+    if b"\0" in os.fsencode(value):
+        raise ValueError("there is a NUL in a text")
+    return value
 
 
 def _to_json(note: Note) -> bytes:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Sequence
 
 from PySide6.QtCore import QDateTime, QLocale, Qt
@@ -162,7 +163,7 @@ def about(left: Left) -> str:
         return f"This copy cannot be read. It stands in {left.path}."
     if note.file is None:
         return "It was never saved in a file of its own."
-    if not note.file.exists():
+    if not os.path.exists(note.file):
         return f"Its file was {note.file}, which is not there now."
     if left.file_has_changed:
         return f"Its file is {note.file}, which has been changed since. Saving will ask which of the two to keep."

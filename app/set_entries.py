@@ -6,9 +6,9 @@ tune of its file, once, in its first bowing. ``FILE#2``, ``FILE#x3`` and ``FILE#
 
 from __future__ import annotations
 
+import os
 import re
 from dataclasses import dataclass
-from pathlib import Path
 
 from core.bowing import Bowing
 from core.lesson import Lesson
@@ -53,7 +53,7 @@ def parse_entry(text: str) -> EntryName:
     Raises:
         EntryError: what stands behind the ``#`` has another form, or the times are too many or none.
     """
-    if "#" not in text or Path(text).is_file():
+    if "#" not in text or os.path.isfile(text):
         return EntryName(text)
     found = _WORD.fullmatch(text)
     if found is None:

@@ -5,6 +5,7 @@ Nothing of a lesson is kept here. Unreadable or foreign values fall back to the 
 
 from __future__ import annotations
 
+import os
 from enum import Enum
 from pathlib import Path
 
@@ -139,7 +140,7 @@ class Settings:
     def folder(self) -> Path:
         """Where the last file was opened or saved; the home folder at first or where it is gone."""
         folder = Path(str(self._store.value("folder", "")) or Path.home())
-        return folder if folder.is_dir() else Path.home()
+        return folder if os.path.isdir(folder) else Path.home()
 
     @folder.setter
     def folder(self, folder: Path) -> None:

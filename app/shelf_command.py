@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import shutil
 import sys
 from collections.abc import Callable
@@ -87,7 +88,7 @@ def _add(path: Path, options: argparse.Namespace) -> int:
             noted = _count(rebuilt.remarks, "tune")
             _say(f"The old catalogue is now {rebuilt.old}; what you noted of {noted} is kept.")
     with Catalogue(path) as catalogue:
-        missing = [place for place in options.places if not place.exists()]
+        missing = [place for place in options.places if not os.path.exists(place)]
         for place in missing:
             _say(f"{to_text(place)}: there is no such file or folder.")
         places = [place for place in options.places if place not in missing]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import re
 from collections.abc import Callable, Sequence
 from importlib.resources import as_file, files
@@ -69,7 +70,7 @@ class Welcome(QWidget):
 
     def show_recent(self, paths: Sequence[Path]) -> None:
         """Show the files opened lately; nothing of the list where there are none."""
-        self.recent.show_files([path for path in paths if path.exists()], lambda path: path.name)
+        self.recent.show_files([path for path in paths if os.path.exists(path)], lambda path: path.name)
 
 
 class _FileList(QWidget):
