@@ -20,7 +20,7 @@ from core.tune import Jump
 MAX_GRACES = 64  # before one note
 MAX_WORDS = 200  # characters beside a note
 _FINGER = re.compile(r"[\^_<>@]?\s*([0-4])\s*$")
-_OFFSET = re.compile(r"-?[0-9.]+,-?[0-9.]+\s*")  # of a text placed by "@x,y ..."
+_OFFSET = re.compile(r"-?[0-9.]+,-?[0-9.]+\s*")  # at the head of a text placed by "@x,y ..."
 _Item = TypeVar("_Item")
 
 
@@ -80,7 +80,9 @@ class Marks:
             self._complaints.say(tr("“>” in quotation marks is read as an accent."), once="quoted >")
             return
         placed = text[:1] in ("^", "_", "<", ">", "@")
-        words = _OFFSET.sub("", text[1:], count=1) if text[:1] == "@" else text[1:] if placed else text
+        words = text[1:] if placed else text
+        if text[:1] == "@" and (offset := _OFFSET.match(words)):
+            words = words[offset.end() :]
         words = plain_text(words)[:MAX_WORDS]
         meaning = sign_in_words(words)
         if meaning is not None:
