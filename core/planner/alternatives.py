@@ -13,7 +13,7 @@ from math import inf
 from typing import TypeAlias
 
 from core.bowing import Bow, Bowing
-from core.planner.models import grouped, solve_with, totals_by_way
+from core.planner.models import grouped, settled
 from core.planner.network import Costs, TooManyCombinationsError
 from core.planner.plan import Plan, to_bowing
 from core.planner.problem import Problem
@@ -40,18 +40,18 @@ def alternatives(plan: Plan, count: int = 3, go_on: Callable[[], None] = lambda:
     """
     problem = plan.problem
     scale = scale_of(problem)
-    model = grouped(problem, scale, _bowed_alike(problem, plan.bowing))
+    model = grouped(settled(problem, scale), _bowed_alike(problem, plan.bowing))
     if model is None:
         return ()
     plans = [plan]
     ways = [_ways(problem, plan.bowing)]
     try:
-        totals = totals_by_way(model, go_on)
+        totals = [costs for (costs,) in model.totals_by_way(go_on)]
         seen = set(ways)
         for forced in _candidates(totals):
             if len(plans) > count or len(seen) > 2 * MOST_TRIED:
                 break
-            answer = solve_with(model, forced, go_on)
+            answer = model.forced(forced).solve(go_on)
             if not answer.ways:
                 continue
             bowing = to_bowing(problem, scale, answer)

@@ -43,6 +43,10 @@ class Network:
         self.alone.append(costs)
         return len(self.alone) - 1
 
+    def copy(self) -> Network:
+        """Another one to build on."""
+        return Network(list(self.alone), dict(self.pairs))
+
     def connect(self, first: int, second: int, costs: Costs) -> None:
         """Let two variables cost something together, on top of what they cost already.
 
@@ -89,79 +93,82 @@ def cheapest(network: Network, go_on: Callable[[], None], *, strike_out: bool = 
         left.strike_out(go_on)
     if not all(len(values) for values in left.values):
         return NOTHING
-    order = left.eliminate(go_on)
-    cost = sum(float(step.table.min()) for step in order if not step.others)
-    if cost == inf:
-        return NOTHING
-    picked: dict[int, int] = {}
-    for step in reversed(order):
-        picked[step.variable] = int(np.argmin(step.table[step.column(picked)]))
-    return Choice(cost, tuple(int(left.values[variable][picked[variable]]) for variable in range(len(left.values))))
+    picked = Elimination(left, go_on).cheapest()
+    values = zip(left.values, picked.values, strict=bool(picked.values))
+    return Choice(picked.cost, tuple(int(kept[value]) for kept, value in values))
 
 
-def least(network: Network, pairs: Sequence[tuple[int, int]], go_on: Callable[[], None]) -> list[Costs]:
-    """For each two values of connected variables, what the cheapest choice with these two costs.
+def eliminated(network: Network, go_on: Callable[[], None]) -> Elimination:
+    """Eliminate all variables of a network, to ask more than one thing of it.
 
-    Args:
-        network: The network.
-        pairs: Two variables each, connected to one another.
-        go_on: Called now and then; raises to stop.
-    Returns:
-        For each pair, values of the first x values of the second.
     Raises:
         TooManyCombinationsError: the memory allowed is not enough.
     """
-    steps = _Left(network).eliminate(go_on)
-    place = {step.variable: number for number, step in enumerate(steps)}
-    apart = sum(float(step.table.min()) for step in steps if not step.others)
-    outside: list[Costs] = [np.zeros(())] * len(steps)  # by step, over its others: the least of all that comes after
-    children: list[list[int]] = [[] for _ in steps]
-    for number, step in enumerate(steps):
-        if step.others:
-            children[min(place[other] for other in step.others)].append(number)
-    found: dict[frozenset[int], Costs] = {}
-    wanted = {frozenset(pair) for pair in pairs}
-    for number in range(len(steps) - 1, -1, -1):
-        go_on()
-        step = steps[number]
-        scope = (step.variable, *step.others)
-        elsewhere = 0.0 if step.others else apart - float(step.table.min())  # what hangs together apart from this
-        table = step.table + outside[number] + elsewhere
-        for other in step.others:
-            if frozenset((step.variable, other)) in wanted:
-                rest = tuple(axis for axis in range(1, len(scope)) if scope[axis] != other)
-                found[frozenset((step.variable, other))] = table.min(axis=rest)
-        for child in children[number]:
-            message = steps[child].table.min(axis=0)
-            axes = tuple(axis for axis, variable in enumerate(scope) if variable not in steps[child].others)
-            order = [variable for variable in scope if variable in steps[child].others]
-            least_here = table.min(axis=axes).transpose([order.index(variable) for variable in steps[child].others])
-            with np.errstate(invalid="ignore"):  # impossible both ways
-                outside[child] = np.nan_to_num(least_here - message, nan=inf, posinf=inf)
-    tables = []
-    for first, second in pairs:
-        table = found[frozenset((first, second))]
-        tables.append(table if place[first] < place[second] else table.T)
-    return tables
+    return Elimination(_Left(network), go_on)
 
 
-def least_over(network: Network, kept: Sequence[int], go_on: Callable[[], None]) -> Costs:
-    """For each choice of values of some variables, what the cheapest choice of the others with these costs.
+class Elimination:
+    """A network whose variables have been eliminated."""
 
-    Args:
-        network: The network.
-        kept: The variables, one axis each in the result.
-        go_on: Called now and then; raises to stop.
-    Raises:
-        TooManyCombinationsError: the memory allowed is not enough.
-    """
-    left = _Left(network)
-    sizes = [len(network.alone[variable]) for variable in kept]
-    if prod(sizes) > MOST_COMBINATIONS:
-        raise TooManyCombinationsError
-    steps, parts = left.reduce(go_on, frozenset(kept))
-    apart = sum(float(step.table.min()) for step in steps if not step.others)
-    return _sum(kept, sizes, parts) + apart
+    def __init__(self, left: _Left, go_on: Callable[[], None]) -> None:
+        self._steps = left.eliminate(go_on)
+
+    def cheapest(self) -> Choice:
+        """The cheapest choice; of several, the one with the lowest values in the order of elimination."""
+        cost = sum(float(step.table.min()) for step in self._steps if not step.others)
+        if cost == inf:
+            return NOTHING
+        picked: dict[int, int] = {}
+        for step in reversed(self._steps):
+            picked[step.variable] = int(np.argmin(step.table[step.column(picked)]))
+        return Choice(cost, tuple(picked[variable] for variable in range(len(picked))))
+
+    def least(self, pairs: Sequence[tuple[int, int]], go_on: Callable[[], None]) -> list[Costs]:
+        """For each two values of connected variables, what the cheapest choice with these two costs.
+
+        Args:
+            pairs: Two variables each, connected to one another.
+            go_on: Called now and then; raises to stop.
+        Returns:
+            For each pair, values of the first x values of the second.
+        """
+        steps = self._steps
+        place = {step.variable: number for number, step in enumerate(steps)}
+        apart = sum(float(step.table.min()) for step in steps if not step.others)
+        outside: list[Costs] = [np.zeros(())] * len(steps)  # by step, over its others: the least of all else
+        children: list[list[int]] = [[] for _ in steps]
+        for number, step in enumerate(steps):
+            if step.others:
+                children[min(place[other] for other in step.others)].append(number)
+        found: dict[frozenset[int], Costs] = {}
+        wanted = {frozenset(pair) for pair in pairs}
+        for number in range(len(steps) - 1, -1, -1):
+            go_on()
+            step = steps[number]
+            scope = (step.variable, *step.others)
+            elsewhere = 0.0 if step.others else apart - float(step.table.min())  # what hangs together apart from this
+            table = step.table + outside[number] + elsewhere
+            for other in step.others:
+                if frozenset((step.variable, other)) in wanted:
+                    rest = tuple(axis for axis in range(1, len(scope)) if scope[axis] != other)
+                    found[frozenset((step.variable, other))] = table.min(axis=rest)
+            for child in children[number]:
+                outside[child] = _least_outside(table, scope, steps[child])
+        tables = []
+        for first, second in pairs:
+            table = found[frozenset((first, second))]
+            tables.append(table if place[first] < place[second] else table.T)
+        return tables
+
+
+def _least_outside(table: Costs, scope: Sequence[int], child: _Step) -> Costs:
+    """Of a table over some variables, the least for each choice of what an earlier step touches, without its part."""
+    axes = tuple(axis for axis, variable in enumerate(scope) if variable not in child.others)
+    order = [variable for variable in scope if variable in child.others]
+    least_here = table.min(axis=axes).transpose([order.index(variable) for variable in child.others])
+    with np.errstate(invalid="ignore"):  # impossible both ways
+        outside: Costs = np.nan_to_num(least_here - child.table.min(axis=0), nan=inf, posinf=inf)
+    return outside
 
 
 class _Step(NamedTuple):
@@ -235,12 +242,6 @@ class _Left:
 
     def eliminate(self, go_on: Callable[[], None]) -> list[_Step]:
         """Eliminate every variable; the steps in order."""
-        return self.reduce(go_on)[0]
-
-    def reduce(
-        self, go_on: Callable[[], None], kept: frozenset[int] = frozenset()
-    ) -> tuple[list[_Step], list[tuple[tuple[int, ...], Costs]]]:
-        """Eliminate every variable but those kept; the steps in order, and the tables left over these."""
         sizes = [len(values) for values in self.values]
         touching = [set(tables) for tables in self.tables]
         parts: list[list[tuple[tuple[int, ...], Costs]]] = [[((v,), costs)] for v, costs in enumerate(self.alone)]
@@ -250,7 +251,7 @@ class _Left:
                     part = ((first, second), costs)
                     parts[first].append(part)
                     parts[second].append(part)
-        combinations = {one: _combinations(one, sizes, touching) for one in range(len(sizes)) if one not in kept}
+        combinations = {one: _combinations(one, sizes, touching) for one in range(len(sizes))}
         steps = []
         while combinations:
             variable = min(combinations, key=combinations.__getitem__)
@@ -266,9 +267,8 @@ class _Left:
                 parts[other] = [part for part in parts[other] if variable not in part[0]]
                 parts[other].append(message)
                 touching[other] = (touching[other] | set(others)) - {other, variable}
-            combinations.update((other, _combinations(other, sizes, touching)) for other in others if other not in kept)
-        left = {id(part): part for variable in kept for part in parts[variable]}
-        return steps, list(left.values())
+            combinations.update((other, _combinations(other, sizes, touching)) for other in others)
+        return steps
 
 
 def _combinations(variable: int, sizes: Sequence[int], touching: Sequence[set[int]]) -> int:

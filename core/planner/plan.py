@@ -4,20 +4,19 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable
-from contextlib import suppress
 from dataclasses import dataclass, replace
 from math import inf
-from time import monotonic
 
 from immutabledict import immutabledict
 
 from core.bowing import Bow, Bowing, Join, Mark
-from core.planner.models import Answer, Exact, alike, loose, solve, with_differing
-from core.planner.network import TooManyCombinationsError
+from core.planner.models import Answer, loose, settled
 from core.planner.problem import Problem, RefusedPlanError
 from core.planner.score import Score
-from core.planner.tables import BOWS, Scale, bar_table, boundary, lists_every_way, scale_of
+from core.planner.search import Search, in_time
+from core.planner.tables import BOWS, Scale, bar_table, boundary, scale_of
 from core.strokes import work_out
+from core.translation import tr
 
 
 @dataclass(frozen=True)
@@ -42,10 +41,6 @@ class Plan:
         return self.bound == self.score
 
 
-class OutOfTimeError(Exception):
-    """The time limit was reached."""
-
-
 class UnfinishedPlanError(RefusedPlanError):
     """No bowing was found within the time limit; there may be one.
 
@@ -54,7 +49,7 @@ class UnfinishedPlanError(RefusedPlanError):
     """
 
     def __init__(self, bound: Score) -> None:
-        super().__init__("No bowing was found in the time allowed: choose fewer bars, or allow more time.")
+        super().__init__(tr("No bowing was found in the time allowed: choose fewer bars, or allow more time."))
         self.bound = bound
 
 
@@ -68,76 +63,31 @@ def plan_bowing(problem: Problem, go_on: Callable[[], None] = lambda: None) -> P
         UnfinishedPlanError: nothing was found within the time limit.
         RefusedPlanError: what is kept leaves no bowing.
     """
+    go_on = in_time(go_on, problem.settings.time_limit_s)
+    search = Search(settled(problem, scale_of(problem)), lambda _: problem, go_on)
+    search.run()
+    changes = problem.plan_changes * problem.settings.weights.plan_change
+    search.best, search.bound = replace(search.best, total=search.best.total + changes), search.bound + changes
+    return finished(problem, search)
+
+
+def finished(problem: Problem, search: Search) -> Plan:
+    """The plan that a search has found.
+
+    Args:
+        problem: What was planned, under the choice of plans that the search made.
+        search: Once it has run.
+    Raises:
+        UnfinishedPlanError: nothing was found within the time limit.
+        RefusedPlanError: what is kept leaves no bowing.
+    """
     scale = scale_of(problem)
-    ends_at = monotonic() + problem.settings.time_limit_s
-
-    def go_on_in_time() -> None:
-        go_on()
-        if monotonic() > ends_at:
-            raise OutOfTimeError
-
-    search = _Search(problem, scale, go_on_in_time)
-    with suppress(OutOfTimeError, TooManyCombinationsError):
-        search.run()
+    if search.refused:
+        raise _refusal(problem, scale)
     if search.best.total == inf:
         raise UnfinishedPlanError(scale.score(search.bound))
-    return _plan(problem, scale, search.best, search.bound)
-
-
-class _Search:
-    """The search for the best bowing of a problem.
-
-    Attributes:
-        best: The best so far.
-        bound: None costs less.
-    """
-
-    def __init__(self, problem: Problem, scale: Scale, go_on: Callable[[], None]) -> None:
-        self.best = Answer(inf)
-        self.bound = 0.0
-        self._problem, self._scale, self._go_on = problem, scale, go_on
-
-    def run(self) -> None:
-        """Search until the best is proven.
-
-        Raises:
-            RefusedPlanError: what is kept leaves no bowing.
-            OutOfTimeError, TooManyCombinationsError: it takes too long, or too much memory.
-        """
-        problem, scale = self._problem, self._scale
-        self.best = solve(alike(problem, scale), self._go_on)
-        if self.best.total < scale.broken:
-            self.bound = self.best.total
-            return
-        model = loose(problem, scale)
-        least = solve(model, self._go_on)
-        if model is None or least.total == inf:
-            raise _refusal(problem, scale)
-        self.bound = least.total
-        if self.best.total // scale.broken == least.total // scale.broken:
-            self.bound = self.best.total  # whatever differed from its like would be broken more
-            return
-        self.best = min(self.best, with_differing(problem, scale, least), key=lambda answer: answer.total)
-        self._go_deeper(Exact(problem, scale, model, self._go_on))
-
-    def _go_deeper(self, exact: Exact) -> None:
-        """Look for a bowing near the bound, then farther and farther from it, until none can be better."""
-        complete = all(lists_every_way(self._problem, number) for number in range(len(self._problem.bars)))
-        limit, step = self.bound, self._scale.broken
-        while limit < self.best.total:
-            limit = min(limit + step, self.best.total)
-            step *= 2
-            found = exact.under(limit)
-            if found.ways:
-                self.best, limit = found, found.total
-            if complete:
-                self.bound = limit
-
-
-def _plan(problem: Problem, scale: Scale, answer: Answer, bound: float) -> Plan:
-    changes = problem.plan_changes * problem.settings.weights.plan_change
-    score, least = scale.score(answer.total + changes), scale.score(max(bound, 0) + changes)
-    return Plan(problem, to_bowing(problem, scale, answer), score, least)
+    bowing = to_bowing(problem, scale, search.best)
+    return Plan(problem, bowing, scale.score(search.best.total), scale.score(search.bound))
 
 
 def to_bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
@@ -219,7 +169,8 @@ def _refusal(problem: Problem, scale: Scale) -> RefusedPlanError:
     while high - low > 1:
         middle = (low + high) // 2
         some = replace(problem, crossings=problem.crossings[:middle], found={})  # tables depend on the crossings
-        if solve(loose(some, scale), lambda: None).total == inf:
+        model = loose(settled(some, scale))
+        if model is None or model.solve(lambda: None).total == inf:
             high = middle
         else:
             low = middle
@@ -229,6 +180,9 @@ def _refusal(problem: Problem, scale: Scale) -> RefusedPlanError:
 def _refused_in(problem: Problem, number: int) -> RefusedPlanError:
     printed = problem.tune.bars[problem.bars[number].written].number
     return RefusedPlanError(
-        f"The marks and slurs that are kept contradict one another in bar {printed} or in the bar before: "
-        "free a mark or part a slur there."
+        tr(
+            "The marks and slurs that are kept contradict one another in bar {printed} or in the bar before: "
+            "free a mark or part a slur there.",
+            printed=printed,
+        )
     )

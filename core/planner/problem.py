@@ -36,6 +36,7 @@ from core.planner.settings import PlannerSettings
 from core.recurrence import bar_classes
 from core.strokes import work_out
 from core.ticks import ticks
+from core.translation import tr
 from core.tune import Bar, Note, Tune
 
 
@@ -88,7 +89,7 @@ class PlanBar(NamedTuple):
         written: Index in ``Tune.bars``.
         first, stop: Its notes in ``Problem.notes``.
         visits: How often it is played.
-        kind: The same number for bars with the same notes, rests and accents, the first note tied on or not.
+        kind: The same for bars with the same notes, rests and accents, the first note tied on or not; else another.
         longest: Ticks that a planned stroke of two or more notes may last that begins here.
         seam: No slur is planned over its beginning.
     """
@@ -97,7 +98,7 @@ class PlanBar(NamedTuple):
     first: int
     stop: int
     visits: int
-    kind: int
+    kind: Hashable
     longest: int
     seam: bool
 
@@ -197,7 +198,7 @@ def pose(
         settings = settings.beside_a_style()
     walk = _walk(tune)
     if not walk.visits:
-        raise RefusedPlanError("There is nothing to bow: the tune has no notes.")
+        raise RefusedPlanError(tr("There is nothing to bow: the tune has no notes."))
     kept = bowing if keep else _stripped(bowing, free)
     notes: list[PlanNote] = []
     bars: list[PlanBar] = []
@@ -226,7 +227,7 @@ def pose(
             )  # fmt: skip
         longest = longest_strokes[bar.meter] * clock.per_quarter
         numbers[index] = len(bars)
-        bars.append(PlanBar(index, first, len(notes), walk.visits[index], 0, int(longest), seam))
+        bars.append(PlanBar(index, first, len(notes), walk.visits[index], (), int(longest), seam))
     if keep_start:
         first = bars[numbers[start]].first
         bow = work_out(tune, bowing).bows[notes[first].note_id][0]
@@ -247,7 +248,6 @@ def with_accents(problem: Problem, bowing: Bowing) -> Problem:
     accented = accented_notes(problem.tune, bowing)
     classes = bar_classes(problem.tune)
     notes = list(problem.notes)
-    kinds: dict[tuple[int, bool, tuple[int, ...]], int] = {}
     bars = []
     for bar in problem.bars:
         ids = accented[bar.written]
@@ -256,8 +256,7 @@ def with_accents(problem: Problem, bowing: Bowing) -> Problem:
                 notes[place] = notes[place]._replace(accented=not notes[place].accented)
         of_bar = notes[bar.first : bar.stop]
         places = tuple(place for place, note in enumerate(of_bar) if note.accented)
-        kind = kinds.setdefault((classes[bar.written], of_bar[0].held, places), len(kinds))
-        bars.append(bar._replace(kind=kind))
+        bars.append(bar._replace(kind=(classes[bar.written], of_bar[0].held, places)))
     kept = replace(problem.kept, accents=bowing.accents, accent_changes=bowing.accent_changes)
     return replace(problem, kept=kept, notes=tuple(notes), bars=tuple(bars))
 
@@ -424,6 +423,9 @@ def _refuse_strokes_of_three_bars(problem: Problem) -> None:
         alone = held and not (behind and behind.joined)  # a tied note through a whole bar is a stroke of its own
         if through and not alone and {number, number + 1} <= problem.run_into:
             raise RefusedPlanError(
-                f"In bar {problem.tune.bars[bar.written].number} one stroke runs through the whole bar from the bar "
-                "before into the bar behind: part it there first."
+                tr(
+                    "In bar {number} one stroke runs through the whole bar from the bar before into the bar behind: "
+                    "part it there first.",
+                    number=problem.tune.bars[bar.written].number,
+                )
             )

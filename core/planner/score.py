@@ -7,6 +7,7 @@ The planner finds its plans by other means; this module counts them again from w
 from __future__ import annotations
 
 from collections import Counter, defaultdict
+from collections.abc import Hashable
 from typing import NamedTuple
 
 from core.accents import Met, weigh
@@ -70,7 +71,7 @@ def _rests_on_the_way_round(tune: Tune, strokes: Strokes) -> bool:
 
 def _bars_unlike_most(problem: Problem, strokes: Strokes, bowing: Bowing) -> int:
     """How many written bars are bowed otherwise than most of their kind, directions and inner joins compared."""
-    ways: dict[int, Counter[object]] = defaultdict(Counter)
+    ways: dict[Hashable, Counter[object]] = defaultdict(Counter)
     for bar in problem.bars:
         notes = problem.notes[bar.first : bar.stop]
         directions = tuple(strokes.bows[note.note_id][0] for note in notes)

@@ -20,6 +20,7 @@ from core.planner.network import Costs
 from core.planner.problem import Crossing, PlanBar, PlanNote, Problem, RefusedPlanError, Retake
 from core.planner.score import Score
 from core.planner.ways import MOST_WAYS, Ends, Flags, Rhythm, Ways, arranged, most_ways, ways_of
+from core.translation import tr
 
 BOWS = (Bow.DOWN, Bow.UP)  # directions are 0 and 1 in what follows
 MOST_EXACT = 2**53  # whole numbers up to here are exact as floats
@@ -60,7 +61,7 @@ def scale_of(problem: Problem) -> Scale:
     crossings = sum(crossing.times for crossing in problem.crossings)
     missed = broken * (1 + crossings + len(problem.bars))
     if missed * (playings + 1) > MOST_EXACT:
-        raise RefusedPlanError("The tune is too long to work out a bowing for all of it at once: choose some bars.")
+        raise RefusedPlanError(tr("The tune is too long to work out a bowing for all of it at once: choose some bars."))
     return Scale(missed, broken)
 
 
@@ -82,6 +83,13 @@ class Table:
         """The cheapest way with these ends; of several the first."""
         found = np.flatnonzero((self.ways.begins == begin) & (self.ways.finishes == finish))
         return int(found[np.argmin(self.way_costs[found])])
+
+    def totals(self, by_ends: Costs) -> Costs:
+        """What the cheapest bowing with each way costs, given what it costs with the cheapest way of the same ends."""
+        ends = self.ways.begins, self.ways.finishes
+        with np.errstate(invalid="ignore"):  # impossible beside impossible is not a number
+            total = by_ends[ends] - self.costs[ends] + self.way_costs
+        return np.where(np.isnan(total), inf, total)
 
 
 class Prices(NamedTuple):

@@ -12,8 +12,7 @@ from core.planner.network import (
     Network,
     TooManyCombinationsError,
     cheapest,
-    least,
-    least_over,
+    eliminated,
 )  # fmt: skip
 
 COSTS = st.sampled_from([0, 0, 1, 2, 3, 7, inf])
@@ -59,20 +58,10 @@ def test_the_cheapest_choice_is_as_cheap_as_any(network, strike_out):
 def test_least_tells_what_each_two_values_cost_at_best(network):
     pairs = list(network.pairs)
     choices = all_choices(network)
-    for (first, second), table in zip(pairs, least(network, pairs, go_on), strict=True):
+    for (first, second), table in zip(pairs, eliminated(network, go_on).least(pairs, go_on), strict=True):
         for one, other in np.ndindex(table.shape):
             expected = min(cost for values, cost in choices.items() if (values[first], values[second]) == (one, other))
             assert table[one, other] == expected
-
-
-@given(networks(), st.data())
-def test_least_over_tells_what_each_choice_of_some_variables_costs_at_best(network, data):
-    kept = data.draw(st.lists(st.integers(0, len(network.alone) - 1), max_size=3, unique=True))
-    choices = all_choices(network)
-    table = least_over(network, kept, go_on)
-    for chosen in np.ndindex(table.shape):
-        expected = min(cost for values, cost in choices.items() if tuple(values[one] for one in kept) == chosen)
-        assert table[chosen] == expected
 
 
 def test_what_hangs_together_too_closely_is_refused_and_does_not_fill_the_memory():

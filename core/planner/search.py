@@ -1,0 +1,132 @@
+"""The search for the best bowing, under the best choice of plans where some are open."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from contextlib import suppress
+from dataclasses import replace
+from math import inf
+from time import monotonic
+
+from core.planner.exact import Exact
+from core.planner.models import NO_ANSWER, Answer, Model, OpenProblem, alike, loose, settled
+from core.planner.network import TooManyCombinationsError
+from core.planner.problem import Problem
+from core.planner.tables import lists_every_way
+
+
+class OutOfTimeError(Exception):
+    """The time limit was reached."""
+
+
+def in_time(go_on: Callable[[], None], seconds: float) -> Callable[[], None]:
+    """The same, but from so many seconds on it raises ``OutOfTimeError``."""
+    ends_at = monotonic() + seconds
+
+    def go_on_in_time() -> None:
+        go_on()
+        if monotonic() > ends_at:
+            raise OutOfTimeError
+
+    return go_on_in_time
+
+
+class Search:
+    """The search.
+
+    Attributes:
+        best: The best bowing so far.
+        bound: None costs less.
+        refused: What is kept leaves no bowing.
+    """
+
+    def __init__(
+        self, problem: OpenProblem, posed: Callable[[Sequence[int]], Problem], go_on: Callable[[], None]
+    ) -> None:
+        """Prepare the search.
+
+        Args:
+            problem: The problem.
+            posed: Gives it under a choice of plans, the changes of plan counted.
+            go_on: Called now and then; an error that it raises is passed on, but for ``OutOfTimeError``.
+        """
+        self.best = NO_ANSWER
+        self.bound = 0.0
+        self.refused = False
+        self._problem, self._posed, self._go_on = problem, posed, go_on
+        self._alike = 0.0  # no bowing costs less that bows bars of one kind alike
+        self._loose = 0.0  # none at all
+
+    def run(self) -> None:
+        """Search until the best is proven, or as far as time and memory allow."""
+        with suppress(OutOfTimeError, TooManyCombinationsError):
+            self._run()
+
+    def _run(self) -> None:
+        model = alike(self._problem)
+        answer = self._solve(model)
+        self._alike = answer.total
+        if self._is_proven():
+            return
+        without_likeness = loose(self._problem)
+        self._loose = self._solve(without_likeness).total
+        if without_likeness is None or self._loose == inf:
+            self.refused = True
+            return
+        if self._problem.groups and model is not None and answer.ways and not self._is_proven():
+            self._settle(answer.choice)
+            with suppress(TooManyCombinationsError):  # then the bound stays lower
+                self._tie(model, answer)
+        if not self._is_proven():
+            self._go_deeper(Exact(without_likeness, self._go_on))
+
+    def _solve(self, model: Model | None) -> Answer:
+        """Solve a model; its bowing is kept if it is the best so far, bars that differ from their like counted."""
+        if model is None:
+            return NO_ANSWER
+        found = model.solve(self._go_on)
+        self._keep(found)
+        return found
+
+    def _keep(self, found: Answer) -> None:
+        real = found.total + self._problem.scale.broken * sum(found.differing(self._problem).values())
+        if real < self.best.total:
+            self.best = replace(found, total=real)
+
+    def _is_proven(self) -> bool:
+        """Where bars differ from their like at least one is broken, on top of what each bar for itself costs."""
+        self.bound = min(self.best.total, self._alike, self._loose + self._problem.scale.broken)
+        return self.best.total == self.bound < inf
+
+    def _settle(self, choice: tuple[int, ...]) -> None:
+        """Bow all bars of one kind alike under a choice of plans."""
+        problem = self._posed(choice)
+        model = alike(settled(problem, self._problem.scale))
+        if model is not None:
+            found = model.solve(self._go_on)
+            changes = problem.plan_changes * problem.settings.weights.plan_change
+            self._keep(replace(found, total=found.total + changes, choice=choice))
+
+    def _tie(self, model: Model, answer: Answer) -> None:
+        """Tie bars of one kind in different groups of phrases together, where they come apart, until none do."""
+        model = model.under(self.best.total, self._go_on)
+        while not self._is_proven() and self._alike == self.bound:
+            tied = model.tied(answer)
+            if tied is None:
+                return
+            model, answer = tied, self._solve(tied)
+            self._alike = answer.total
+
+    def _go_deeper(self, exact: Exact) -> None:
+        """Look for a bowing near the bound, then farther and farther from it, until none can be better."""
+        base = self._problem.first
+        complete = all(lists_every_way(base, number) for number in range(len(base.bars)))
+        near, step = self.bound, self._problem.scale.broken
+        while near < self.best.total:
+            near = min(near + step, self.best.total)
+            step *= 2
+            found = exact.under(near)
+            if found.ways:
+                self.best, near = found, found.total
+            if complete:
+                self.bound = near
