@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QWidget
 from app.comparison import Comparison
 from app.comparison_painting import LEGEND_HEIGHT
 from app.document import Document, State
+from app.page_accessible import NoteOfRow, install, tell_focus
 from app.page_canvas import PageCanvas
 from app.page_foresight import PageForesight
 from app.page_heading import heading_of
@@ -56,6 +57,7 @@ class NotePage(PageCanvas):
         comparison: Comparison | None = None,
     ) -> None:
         super().__init__(engraver, parent)
+        install(NotePage)
         self._document = document
         self._comparison = comparison or Comparison(document, self)
         self._density = MarkDensity.EVERY
@@ -262,6 +264,36 @@ class NotePage(PageCanvas):
         if self._rows is not None and self._here is not None and self._focus_note:
             change = self._tell_change(self._here.tune.bar_of[self._focus_note])
             self.setAccessibleDescription(note_text(self._rows, self._active, self._focus_note, change))
+            tell_focus(self)
+
+    # ------------------------------------------------------------------------------------------------- read out
+
+    def readable_count(self) -> int:
+        """How many notes and rests stand on the page, those of each bowing counted."""
+        return len(self.rows) * len(self._here.tune.sequence) if self._here is not None else 0
+
+    def readable_note(self, index: int) -> NoteOfRow:
+        """Row and id of one of them, row by row in written order."""
+        assert self._here is not None
+        row, place = divmod(index, len(self._here.tune.sequence))
+        return row, self._here.tune.sequence[place].id
+
+    def readable_focus(self) -> int | None:
+        """Which of them the keyboard acts on; None for a tune without notes."""
+        if self._here is None or not self._focus_note:
+            return None
+        tune = self._here.tune
+        return self._active * len(tune.sequence) + tune.places[self._focus_note]
+
+    def note_words(self, row: int, note_id: str) -> str:
+        """All there is to say of a note."""
+        assert self._rows is not None
+        return note_text(self._rows, row, note_id)
+
+    def note_area(self, row: int, note_id: str) -> QRect:
+        """Where a note stands in this widget; empty for a hidden rest, and where its line is not engraved yet."""
+        box = self._page.layouts[row].note_box(note_id) if self._page is not None else None
+        return self._to_rect(box).toAlignedRect() if box is not None else QRect()
 
     def _tell_change(self, bar: int | None) -> str:
         """What the plan that is shown would change in a bar, marked as told now; "" for nothing."""

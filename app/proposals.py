@@ -352,6 +352,9 @@ def describe_note(here: Here, note_id: str) -> str:
     elif note_id in here.bowing.joins:
         how = "slurred" if here.bowing.joins[note_id] is Join.SLUR else "hooked"
         words.append(f"{how} to the note before")
+    after = here.tune.after(note_id)
+    if after is not None and after.id in here.bowing.joins:
+        words.append("slurred to the next" if here.bowing.joins[after.id] is Join.SLUR else "hooked to the next")
     mark = here.bowing.marks.get(start)
     if mark is not None:
         words.append("fixed" if mark.only_pass is None else f"fixed on pass {mark.only_pass}")
