@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from importlib.resources import files
+from typing import NamedTuple
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QIcon, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar, QToolBar, QToolButton, QWidget
 
 from app.theme import Theme, mix, tinted_icon
+from core.translation import tr, translatable
 
 Key = str | QKeySequence.StandardKey
 Standard = QKeySequence.StandardKey
@@ -30,6 +32,9 @@ class ActionSpec:
         group: Exactly one action of the same group is checked; "" for an action without a check mark.
         short: Words on the tool bar where they differ from ``text``.
         is_switch: It is on or off by itself, with a check mark.
+        where: Words before the tip, for actions of several menus that are called alike.
+
+    Texts stand in English and are translated where they are shown (``plain``, ``told_tip``).
     """
 
     name: str
@@ -41,11 +46,16 @@ class ActionSpec:
     group: str = ""
     short: str = ""
     is_switch: bool = False
+    where: str = ""
 
 
-EXTENTS = {"bar": "In this &bar", "phrase": "In this &phrase", "part": "In this p&art", "tune": "In the whole &tune"}
-PLANS = {"on-beat": "On the &beat", "backbeat": "On the b&ackbeat", "by-phrase": "As each &phrase does better",
-         "none": "&None", "drawn": "As &drawn in this bar"}  # fmt: skip
+EXTENTS = translatable({"bar": "In this &bar", "phrase": "In this &phrase", "part": "In this pa&rt",
+                        "tune": "In the whole &tune"})  # fmt: skip
+PLANS = translatable({"on-beat": "On the &beat", "backbeat": "On the b&ackbeat",
+                      "by-phrase": "As each &phrase does better", "none": "&None",
+                      "drawn": "As &drawn in this bar"})  # fmt: skip
+PARTS = translatable({"fiddle": "&Fiddle", "backing": "&Backing", "click": "&Click", "count-in": "C&ount-in"})
+HEARD = translatable("Let it be heard, or not")
 
 ACTIONS = (
     ActionSpec("open", "&Open…", (Standard.Open,), "Open a lesson, a score or a tune book", "open", short="Open"),
@@ -75,16 +85,15 @@ ACTIONS = (
                "free", page_only=True, short="Free"),
     ActionSpec("retake", "&Retake", ("R",), "Lift and take the direction of the stroke before once more",
                "retake", page_only=True),
-    ActionSpec("pass_all", "Mark holds on &every pass", ("0",), "The fixed mark holds on every pass", page_only=True),
-    *(
-        ActionSpec(f"pass_{number}", f"Mark holds on pass &{number} only", (str(number),),
-                   f"The fixed mark holds on pass {number} only", page_only=True)
-        for number in range(1, 5)
-    ),
+    ActionSpec("pass_all", "Mark holds on every &pass", ("0",), "The fixed mark holds on every pass", page_only=True),
+    ActionSpec("pass_1", "Mark holds on pass &1 only", ("1",), "The fixed mark holds on pass 1 only", page_only=True),
+    ActionSpec("pass_2", "Mark holds on pass &2 only", ("2",), "The fixed mark holds on pass 2 only", page_only=True),
+    ActionSpec("pass_3", "Mark holds on pass &3 only", ("3",), "The fixed mark holds on pass 3 only", page_only=True),
+    ActionSpec("pass_4", "Mark holds on pass &4 only", ("4",), "The fixed mark holds on pass 4 only", page_only=True),
     ActionSpec("accent", "&Accent this place", ("A",), "Accent this place of the bar, or stop doing so",
                page_only=True),
     *(
-        ActionSpec(f"plan_{extent}_{plan}", text, (), f"{place.replace('&', '')}: {text.replace('&', '').lower()}")
+        ActionSpec(f"plan_{extent}_{plan}", text, (), text, where=place)
         for extent, place in EXTENTS.items()
         for plan, text in PLANS.items()
     ),
@@ -102,7 +111,7 @@ ACTIONS = (
     ActionSpec("bowing_delete", "De&lete this bowing", ("Ctrl+Delete",), "Take the bowing on the page away"),
     ActionSpec("bowing_next", "&Next bowing", ("Ctrl+PgDown",), "Put the next bowing on the page"),
     ActionSpec("bowing_previous", "&Previous bowing", ("Ctrl+PgUp",), "Put the previous bowing on the page"),
-    ActionSpec("compare", "&Compare bowings", ("Ctrl+K",),
+    ActionSpec("compare", "C&ompare bowings", ("Ctrl+K",),
                "Show bowings under one another, line by line, with what tells them apart", is_switch=True),
     ActionSpec("compare_reference", "Tell the others &from this one", ("Ctrl+Shift+K",),
                "Mark what tells the others from the bowing that is worked on"),
@@ -133,17 +142,15 @@ ACTIONS = (
     ActionSpec("play_bars", "Play these bars rou&nd and round", ("Ctrl+F5",),
                "Play the bars of the selection, or that of the marked note, round and round"),
     ActionSpec("play_round", "&Round and round", ("Ctrl+F6",), "Begin again at the end", is_switch=True, short="Round"),
-    ActionSpec("play_all", "All ba&rs", (), "Play the whole tune with its repeats"),
-    ActionSpec("play_set", "The &set of tunes", (), "Play the set in the place of the open tune", is_switch=True),
+    ActionSpec("play_all", "All b&ars", (), "Play the whole tune with its repeats"),
+    ActionSpec("play_set", "The set of &tunes", (), "Play the set in the place of the open tune", is_switch=True),
     ActionSpec("slower", "&Slower", ("F6",), "Play slower by five percent of the tempo"),
     ActionSpec("faster", "&Faster", ("F7",), "Play faster by five percent of the tempo"),
     ActionSpec("ladder", "Practice &ladder", ("Ctrl+F7",), "Play again and again, each time a little faster",
                is_switch=True, short="Ladder"),
     *(
-        ActionSpec(f"hear_{part}", text, (f"Ctrl+{number}",), f"Let it be heard, or not: {part}", is_switch=True)
-        for number, (part, text) in enumerate(
-            {"fiddle": "&Fiddle", "backing": "&Backing", "click": "&Click", "count-in": "C&ount-in"}.items(), 1
-        )
+        ActionSpec(f"hear_{part}", text, (f"Ctrl+{number}",), text, is_switch=True, where=HEARD)
+        for number, (part, text) in enumerate(PARTS.items(), 1)
     ),
     ActionSpec("player", "Pla&yer over the page", (), "Show what is played, how fast, and the bow", is_switch=True),
     ActionSpec("shelf", "S&helf", ("Ctrl+L",), "Find a lesson or a tune of a book on your shelf", is_switch=True),
@@ -154,48 +161,61 @@ ACTIONS = (
     ActionSpec("marks_bars", "Where each &bar begins", (), "A bow mark on the first stroke of each bar", group="marks"),
     ActionSpec("marks_needed", "Only where &needed", (), "Only the bow marks needed to read the rest", group="marks"),
     ActionSpec("strip", "&Accents under the staff", (), "Show how each accented place is met", is_switch=True),
-    ActionSpec("trace", "Bow from &frog to tip", (), "Show where on the hair each stroke lies", is_switch=True),
+    ActionSpec("trace", "Bow from fro&g to tip", (), "Show where on the hair each stroke lies", is_switch=True),
     ActionSpec("look_system", "As the s&ystem", (), "Light or dark as the system is", group="look"),
     ActionSpec("look_light", "&Light", (), "Dark ink on light paper", group="look"),
     ActionSpec("look_dark", "&Dark", (), "Light ink on dark paper", group="look"),
-    ActionSpec("keys", "&Keys and gestures", (Standard.HelpContents,), "What mouse and keys do on the page"),
-    ActionSpec("about", "&About Bowbench", (), "What this program is"),
+    ActionSpec("manual", "&Manual", (Standard.HelpContents,), "Read how everything is done, with pictures"),
+    ActionSpec("keys", "&Keys and gestures", ("Ctrl+F1",), "What mouse and keys do on the page"),
+    ActionSpec("tour", "&Tour of the window", (), "Be led through the parts of the window"),
+    ActionSpec("whats_this", "&What is this?", (Standard.WhatsThis,), "Learn what anything in the window is: click it"),
+    ActionSpec("about", "&About Bowbench", (), "Version, and the licences of all that the program is made of"),
 )  # fmt: skip
 
 SEPARATOR = "-"
-# A menu is its title and its items: names of actions, separators, and (title, items) for a menu inside. An item that
-# names no action is a menu that the window fills.
-MenuItems = tuple["str | tuple[str, MenuItems]", ...]
+MenuItems = tuple["str | Menu", ...]
+"""Names of actions, separators, and menus inside. A name of no action is a menu that the window fills."""
+
+
+class Menu(NamedTuple):
+    """A menu: its title and what it holds."""
+
+    title: str
+    items: MenuItems
+
+
 PLAN_ITEMS: MenuItems = tuple(
-    (words, tuple(f"plan_{extent}_{plan}" for plan in PLANS)) for extent, words in EXTENTS.items()
+    Menu(words, tuple(f"plan_{extent}_{plan}" for plan in PLANS)) for extent, words in EXTENTS.items()
 )
 STRIP_ITEMS: MenuItems = ("accent", SEPARATOR, *PLAN_ITEMS)
 NOTE_ITEMS: MenuItems = (
     "slur", "hook", "separate", SEPARATOR, "turn", "down", "up", "free", "retake", SEPARATOR,
     "pass_all", "pass_1", "pass_2", "pass_3", "pass_4", SEPARATOR,
-    ("&Ornaments", ("ornament_cut", "ornament_roll", "ornament_turn", "ornament_triplet")), ("&Accents", STRIP_ITEMS),
+    Menu("&Ornaments", ("ornament_cut", "ornament_roll", "ornament_turn", "ornament_triplet")),
+    Menu("&Accents", STRIP_ITEMS),
 )  # fmt: skip
-MENUS: MenuItems = (
-    ("&File", ("open", "recent", "recover", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print", "export_pdf",
-               "export_abc", SEPARATOR, "pack", SEPARATOR, "close")),
-    ("&Edit", ("undo", "redo", SEPARATOR, "paste")),
-    ("&Note", NOTE_ITEMS),
-    ("&Bowing", ("bowing_add", "bowing_copy", "bowing_rename", "bowing_up", "bowing_down", "bowing_delete", SEPARATOR,
-                 "bowing_next", "bowing_previous", SEPARATOR, "compare", "compare_with", "compare_reference")),
-    ("&Plan", ("plan", "plan_onward", SEPARATOR, "plan_take", "plan_take_new", "plan_drop", SEPARATOR, "plan_compare",
-               "plan_versions", SEPARATOR, "planner")),
-    ("Pla&y", ("play", "play_start", "play_bars", SEPARATOR, "play_round", "play_all", "play_set", SEPARATOR, "slower",
-               "faster", "ladder", SEPARATOR,
-               ("&Heard", ("hear_fiddle", "hear_backing", "hear_click", "hear_count-in")), "player")),
-    ("&Check", ("finding_next", "finding_previous", "mend", SEPARATOR, "tell_as_note", "tell_not", "tell_all",
-                SEPARATOR, "tune_set", "bow_and_fiddle")),
-    ("&View", ("shelf", SEPARATOR, "zoom_fit", "zoom_in", "zoom_out", SEPARATOR,
-               "strip", "trace", ("&Bow marks", ("marks_every", "marks_bars", "marks_needed")),
-               ("&Colours", ("look_system", "look_light", "look_dark")))),
-    ("&Help", ("keys", "about")),
+MENUS: tuple[Menu, ...] = (
+    Menu("&File", ("open", "recent", "recover", SEPARATOR, "save", "save_as", SEPARATOR, "preview", "print",
+                   "export_pdf", "export_abc", SEPARATOR, "pack", SEPARATOR, "close")),
+    Menu("&Edit", ("undo", "redo", SEPARATOR, "paste")),
+    Menu("&Note", NOTE_ITEMS),
+    Menu("&Bowing", ("bowing_add", "bowing_copy", "bowing_rename", "bowing_up", "bowing_down", "bowing_delete",
+                     SEPARATOR, "bowing_next", "bowing_previous", SEPARATOR, "compare", "compare_with",
+                     "compare_reference")),
+    Menu("&Plan", ("plan", "plan_onward", SEPARATOR, "plan_take", "plan_take_new", "plan_drop", SEPARATOR,
+                   "plan_compare", "plan_versions", SEPARATOR, "planner")),
+    Menu("Pla&y", ("play", "play_start", "play_bars", SEPARATOR, "play_round", "play_all", "play_set", SEPARATOR,
+                   "slower", "faster", "ladder", SEPARATOR,
+                   Menu("&Heard", ("hear_fiddle", "hear_backing", "hear_click", "hear_count-in")), "player")),
+    Menu("&Check", ("finding_next", "finding_previous", "mend", SEPARATOR, "tell_as_note", "tell_not", "tell_all",
+                    SEPARATOR, "tune_set", "bow_and_fiddle")),
+    Menu("&View", ("shelf", SEPARATOR, "zoom_fit", "zoom_in", "zoom_out", SEPARATOR,
+                   "strip", "trace", Menu("&Bow marks", ("marks_every", "marks_bars", "marks_needed")),
+                   Menu("&Colours", ("look_system", "look_light", "look_dark")))),
+    Menu("&Help", ("manual", "keys", "tour", "whats_this", SEPARATOR, "about")),
 )  # fmt: skip
 RECENT, COMPARE_WITH = "recent", "compare_with"
-OPEN_MENUS = {RECENT: "Open &recent", COMPARE_WITH: "Compare &with"}  # menus that the window fills
+OPEN_MENUS = translatable({RECENT: "Open &recent", COMPARE_WITH: "Compare &with"})  # menus that the window fills
 TOOL_BAR = (
     "open", "save", SEPARATOR, "undo", "redo", SEPARATOR, "slur", "hook", "separate", "turn", "free", "retake",
     SEPARATOR, "plan", "play", SEPARATOR, "zoom_out", "zoom_fit", "zoom_in", SEPARATOR, "print",
@@ -216,11 +236,11 @@ def make_actions(parent: QWidget, page: QWidget, handlers: Mapping[str, Callable
     actions = {}
     groups: dict[str, QActionGroup] = {}
     for spec in ACTIONS:
-        action = QAction(spec.text, parent)
+        action = QAction(tr(spec.text), parent)
         action.setObjectName(spec.name)
-        action.setIconText(spec.short or spec.text.replace("&", ""))
+        action.setIconText(plain(spec.short or spec.text))
         action.setShortcuts([sequence for key in spec.keys for sequence in _sequences(key)])
-        action.setStatusTip(spec.tip)
+        action.setStatusTip(told_tip(spec))
         action.setToolTip(tool_tip(spec, action))
         if spec.group:
             group = groups.setdefault(spec.group, QActionGroup(parent))
@@ -241,10 +261,21 @@ def _sequences(key: Key) -> list[QKeySequence]:
     return QKeySequence.keyBindings(key) if isinstance(key, Standard) else [QKeySequence(key)]
 
 
+def plain(text: str) -> str:
+    """A text of the table as it is read, without the sign before the letter that opens it."""
+    return tr(text).replace("&", "")
+
+
+def told_tip(spec: ActionSpec) -> str:
+    """The tip of an action, for the status line."""
+    tip = plain(spec.tip)
+    return tr("{where}: {tip}", "tip of an action", where=plain(spec.where), tip=tip) if spec.where else tip
+
+
 def tool_tip(spec: ActionSpec, action: QAction) -> str:
     """The tip of an action with its first key."""
     key = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
-    return f"{spec.tip} ({key})" if key else spec.tip
+    return tr("{tip} ({key})", tip=told_tip(spec), key=key) if key else told_tip(spec)
 
 
 def fill_menu_bar(bar: QMenuBar, actions: Mapping[str, QAction]) -> dict[str, QMenu]:
@@ -254,10 +285,8 @@ def fill_menu_bar(bar: QMenuBar, actions: Mapping[str, QAction]) -> dict[str, QM
         The menus that the window fills itself, by name.
     """
     open_menus: dict[str, QMenu] = {}
-    for item in MENUS:
-        assert not isinstance(item, str), "the bar holds menus only"
-        menu = bar.addMenu(item[0])
-        fill_menu(menu, item[1], actions, open_menus)
+    for title, items in MENUS:
+        fill_menu(bar.addMenu(tr(title)), items, actions, open_menus)
     return open_menus
 
 
@@ -266,14 +295,14 @@ def fill_menu(
 ) -> None:
     """Build one menu and those inside it."""
     for item in items:
-        if isinstance(item, tuple):
-            fill_menu(menu.addMenu(item[0]), item[1], actions, open_menus)
+        if isinstance(item, Menu):
+            fill_menu(menu.addMenu(tr(item.title)), item.items, actions, open_menus)
         elif item == SEPARATOR:
             menu.addSeparator()
         elif item in actions:
             menu.addAction(actions[item])
         elif open_menus is not None:
-            open_menus[item] = menu.addMenu(OPEN_MENUS[item])
+            open_menus[item] = menu.addMenu(tr(OPEN_MENUS[item]))
 
 
 def fill_tool_bar(bar: QToolBar, actions: Mapping[str, QAction]) -> None:

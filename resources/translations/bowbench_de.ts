@@ -6,182 +6,182 @@
     <message>
         <location filename="../../app/actions.py"/>
         <source>In this &amp;bar</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem &amp;Takt</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>In this &amp;phrase</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser &amp;Phrase</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>In this pa&amp;rt</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem T&amp;eil</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>In the whole &amp;tune</source>
-        <translation type="unfinished"></translation>
+        <translation>Im ganzen &amp;Stück</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>On the &amp;beat</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem &amp;Schlag</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>On the b&amp;ackbeat</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem &amp;Backbeat</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>As each &amp;phrase does better</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in jeder P&amp;hrase besser passt</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;None</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Keine</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>As &amp;drawn in this bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie in diesem Takt &amp;gezeichnet</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Fiddle</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Geige</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Backing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Begleitung</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Click</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Klick</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>C&amp;ount-in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einzähler</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Let it be heard, or not</source>
-        <translation type="unfinished"></translation>
+        <translation>Hörbar oder nicht</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Open a lesson, a score or a tune book</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektion, Partitur oder Sammlung öffnen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Speichern</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Save the lesson</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektion speichern</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern &amp;unter…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Save the lesson under another name</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektion unter anderem Namen speichern</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Unsaved lessons…</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht &amp;gesicherte Lektionen…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Lessons that were not saved when the program ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektionen, die beim Ende des Programms nicht gespeichert waren</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Print bowings of the lesson</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassungen der Lektion drucken</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Print</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Set up s&amp;heet…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Blatt einrichten…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Choose what is printed and see its pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswählen, was gedruckt wird, und die Seiten ansehen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Export as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;PDF exportieren…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Write the printed pages to a PDF file</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gedruckten Seiten in eine PDF-Datei schreiben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Export as A&amp;BC…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;ABC exportieren…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Write all bowings of the lesson as a tune book in ABC</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Strichfassungen der Lektion als Sammlung in ABC schreiben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Lesson pac&amp;k…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lektionspaket…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Make sheets and files of many lessons in one folder, with a zip of all</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter und Dateien vieler Lektionen in einem Ordner, dazu alles als Zip-Datei</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Close window</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster s&amp;chließen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Close the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster schließen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -191,852 +191,852 @@
     <message>
         <location filename="../../app/actions.py"/>
         <source>Take back the last edit</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Änderung zurücknehmen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederherstellen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Do again what was taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgenommenes wiederherstellen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Open &amp;pasted tune</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiertes Stück ö&amp;ffnen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Open the tune (ABC or MusicXML text) that was copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Das kopierte Stück (ABC- oder MusicXML-Text) öffnen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Slur</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bindebogen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Slur to the next note or separate the two; a selection becomes one slur</source>
-        <translation type="unfinished"></translation>
+        <translation>An die nächste Note binden oder beide trennen; eine Auswahl wird ein Bindebogen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>S&amp;eparate bows</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einzelstriche</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Give the note, or each selected note, a bow of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Note oder jeder ausgewählten Note einen eigenen Strich geben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Separate</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzeln</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Hook to the next note</source>
-        <translation type="unfinished"></translation>
+        <translation>An nächste Note an&amp;hängen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Same direction, with a stop between</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Richtung mit einem Halt dazwischen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Hook</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhängen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Turn the bow</source>
-        <translation type="unfinished"></translation>
+        <translation>Strich &amp;umdrehen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Turn this stroke round and fix it so</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Strich umdrehen und so festlegen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Umdrehen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Fix as &amp;down-bow</source>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;Abstrich festlegen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Fix this stroke as a down-bow</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Strich als Abstrich festlegen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Fix as &amp;up-bow</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Au&amp;fstrich festlegen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Fix this stroke as an up-bow</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Strich als Aufstrich festlegen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Free the bow</source>
-        <translation type="unfinished"></translation>
+        <translation>Strich f&amp;reigeben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Let this stroke follow from the strokes before it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Strich wieder aus den Strichen davor folgen lassen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Free</source>
-        <translation type="unfinished"></translation>
+        <translation>Freigeben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Retake</source>
-        <translation type="unfinished"></translation>
+        <translation>Neua&amp;nsatz</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Lift and take the direction of the stroke before once more</source>
-        <translation type="unfinished"></translation>
+        <translation>Abheben und noch einmal in die Richtung des Strichs davor gehen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Mark holds on every &amp;pass</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen gilt in &amp;jedem Durchgang</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>The fixed mark holds on every pass</source>
-        <translation type="unfinished"></translation>
+        <translation>Das feste Zeichen gilt in jedem Durchgang</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Mark holds on pass &amp;1 only</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen gilt nur in Durchgang &amp;1</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>The fixed mark holds on pass 1 only</source>
-        <translation type="unfinished"></translation>
+        <translation>Das feste Zeichen gilt nur in Durchgang 1</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Mark holds on pass &amp;2 only</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen gilt nur in Durchgang &amp;2</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>The fixed mark holds on pass 2 only</source>
-        <translation type="unfinished"></translation>
+        <translation>Das feste Zeichen gilt nur in Durchgang 2</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Mark holds on pass &amp;3 only</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen gilt nur in Durchgang &amp;3</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>The fixed mark holds on pass 3 only</source>
-        <translation type="unfinished"></translation>
+        <translation>Das feste Zeichen gilt nur in Durchgang 3</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Mark holds on pass &amp;4 only</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen gilt nur in Durchgang &amp;4</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>The fixed mark holds on pass 4 only</source>
-        <translation type="unfinished"></translation>
+        <translation>Das feste Zeichen gilt nur in Durchgang 4</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Accent this place</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Stelle &amp;betonen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Accent this place of the bar, or stop doing so</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Stelle des Taktes betonen oder nicht mehr betonen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Cut</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Cut</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>A cut: a short grace note of the next step up, or take it away</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Cut: eine kurze Vorschlagsnote eine Stufe höher, oder wegnehmen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Roll</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Roll</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>A roll sign over the note, or take it away</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Roll-Zeichen über der Note, oder wegnehmen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Turn</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Doppelschlag</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>A turn sign over the note, or take it away</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Doppelschlag über der Note, oder wegnehmen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Bowed triplet</source>
-        <translation type="unfinished"></translation>
+        <translation>Gestrichene &amp;Triole</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Three quick strokes on the note, or take them away</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei schnelle Striche auf der Note, oder wegnehmen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Add a bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassung &amp;hinzufügen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Add a bowing with separate bows</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Strichfassung mit Einzelstrichen hinzufügen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Copy this bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassung &amp;kopieren</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Add a copy of the bowing on the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie der Strichfassung auf dem Blatt hinzufügen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Rename this bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassung &amp;umbenennen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Type another name for the bowing on the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Strichfassung auf dem Blatt einen anderen Namen geben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Move &amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;oben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Move the bowing up in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strichfassung in der Liste nach oben rücken</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Move &amp;down</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach u&amp;nten</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Move the bowing down in the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strichfassung in der Liste nach unten rücken</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>De&amp;lete this bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassung &amp;löschen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Take the bowing on the page away</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strichfassung auf dem Blatt entfernen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Next bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Näch&amp;ste Strichfassung</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Put the next bowing on the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Strichfassung aufs Blatt holen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Previous bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vorige Strichfassung</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Put the previous bowing on the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Die vorige Strichfassung aufs Blatt holen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>C&amp;ompare bowings</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassungen ver&amp;gleichen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show bowings under one another, line by line, with what tells them apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassungen Zeile für Zeile untereinander zeigen, mit ihren Unterschieden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Tell the others &amp;from this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere von &amp;dieser unterscheiden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Mark what tells the others from the bowing that is worked on</source>
-        <translation type="unfinished"></translation>
+        <translation>Markieren, worin sich die anderen von der bearbeiteten Strichfassung unterscheiden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Work out the best bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Beste Strichfassung &amp;ausarbeiten</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Work out the best bowing for the accents and show it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beste Strichfassung für die Betonungen ausarbeiten und zeigen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Planen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Mend &amp;from here on</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab &amp;hier neu ausarbeiten</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Keep all up to the marked note and work out the rest afresh</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles bis zur markierten Note behalten und den Rest neu ausarbeiten</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Planner beside the page</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Planer neben dem Blatt</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show what the planner is set to</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, wie der Planer eingestellt ist</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Which accents s&amp;uit this tune</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Welche Betonungen zum Stück passen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Compare the accent plans on this tune</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Betonungspläne an diesem Stück vergleichen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Add &amp;starting versions</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus&amp;gangsfassungen hinzufügen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Add four bowings to start from: separate bows, on the beat, backbeat, smooth</source>
-        <translation type="unfinished"></translation>
+        <translation>Vier Strichfassungen für den Anfang hinzufügen: Einzelstriche, auf dem Schlag, Backbeat, fließend</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Take the preview</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau ü&amp;bernehmen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Put the previewed bowing in the place of this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strichfassung der Vorschau an die Stelle dieser setzen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Ta&amp;ke the preview as a new bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau als &amp;neue Strichfassung übernehmen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Keep this bowing and add the previewed one</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Strichfassung behalten und die der Vorschau hinzufügen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Drop the preview</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau &amp;verwerfen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show the bowing as it is again</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strichfassung wieder zeigen, wie sie ist</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Next finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster &amp;Befund</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show the next thing that the check found</source>
-        <translation type="unfinished"></translation>
+        <translation>Den nächsten Befund der Prüfung zeigen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Previous finding</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Voriger Befund</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show the thing found before this one</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Befund davor zeigen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Mend the chosen finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewählten Befund be&amp;heben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Do the first that the chosen finding offers</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Abhilfe des gewählten Befunds anwenden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Tell its rule as a no&amp;te</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel nur als Hin&amp;weis melden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Tell what this rule finds as notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was diese Regel findet, nur als Hinweis melden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Do not tell its rule</source>
-        <translation type="unfinished"></translation>
+        <translation>Regel &amp;nicht melden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Do not tell in this lesson what this rule finds</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Lektion nicht melden, was diese Regel findet</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Tell &amp;all rules as they are</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Regeln wieder melden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Tell again what was turned down in this lesson</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder melden, was in dieser Lektion leiser gestellt war</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Bow and &amp;fiddle…</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen und &amp;Geige…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Set the length of the hair, bow speeds, tempo and strings that this lesson is checked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge des Bezugs, Bogengeschwindigkeiten, Tempo und Saiten einstellen, mit denen diese Lektion geprüft wird</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Set of tunes…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Set von Stücken…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Put tunes together in a set and see how the bow goes on</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke zu einem Set zusammenstellen und sehen, wie der Bogen weitergeht</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Play</source>
-        <translation type="unfinished"></translation>
+        <translation>Abs&amp;pielen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play from the bar of the marked note on, or stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab dem Takt der markierten Note spielen oder anhalten</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play from the &amp;beginning</source>
-        <translation type="unfinished"></translation>
+        <translation>Von &amp;vorn abspielen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play from the first bar that is to be played</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab dem ersten zu spielenden Takt spielen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play these bars rou&amp;nd and round</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese &amp;Takte immer wieder</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play the bars of the selection, or that of the marked note, round and round</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Takte der Auswahl oder den der markierten Note immer wieder spielen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Round and round</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Immer wieder</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Begin again at the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Ende von vorn beginnen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Round</source>
-        <translation type="unfinished"></translation>
+        <translation>Immer wieder</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>All b&amp;ars</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Takte</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play the whole tune with its repeats</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ganze Stück mit seinen Wiederholungen spielen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>The set of &amp;tunes</source>
-        <translation type="unfinished"></translation>
+        <translation>Das &amp;Set</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play the set in the place of the open tune</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Set anstelle des offenen Stücks spielen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Slower</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Langsamer</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play slower by five percent of the tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Um fünf Prozent des Tempos langsamer spielen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Faster</source>
-        <translation type="unfinished"></translation>
+        <translation>Sch&amp;neller</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play faster by five percent of the tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Um fünf Prozent des Tempos schneller spielen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Practice &amp;ladder</source>
-        <translation type="unfinished"></translation>
+        <translation>Te&amp;mpoleiter</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Play again and again, each time a little faster</source>
-        <translation type="unfinished"></translation>
+        <translation>Immer wieder spielen, jedes Mal ein wenig schneller</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Ladder</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempoleiter</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Pla&amp;yer over the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Spieler ü&amp;ber dem Blatt</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show what is played, how fast, and the bow</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, was gespielt wird, wie schnell, und den Bogen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>S&amp;helf</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Regal</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Find a lesson or a tune of a book on your shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Lektion oder ein Stück einer Sammlung im Regal finden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;größern</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show the page larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt größer zeigen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show the page smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt kleiner zeigen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Fit the width</source>
-        <translation type="unfinished"></translation>
+        <translation>Fenster&amp;breite</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>As wide as the window has room for</source>
-        <translation type="unfinished"></translation>
+        <translation>So breit, wie das Fenster Platz hat</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Every stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jeder Strich</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>A bow mark on every stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Strichzeichen auf jedem Strich</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Where each &amp;bar begins</source>
-        <translation type="unfinished"></translation>
+        <translation>Am &amp;Taktanfang</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>A bow mark on the first stroke of each bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Strichzeichen auf dem ersten Strich jedes Taktes</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Only where &amp;needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur wo &amp;nötig</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Only the bow marks needed to read the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur die Strichzeichen, die zum Lesen der übrigen nötig sind</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Accents under the staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Betonungen &amp;unter der Notenzeile</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show how each accented place is met</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, wie jede betonte Stelle getroffen wird</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Bow from fro&amp;g to tip</source>
-        <translation type="unfinished"></translation>
+        <translation>Bogen von &amp;Frosch bis Spitze</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Show where on the hair each stroke lies</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigen, wo auf dem Bezug jeder Strich liegt</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>As the s&amp;ystem</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das S&amp;ystem</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Light or dark as the system is</source>
-        <translation type="unfinished"></translation>
+        <translation>Hell oder dunkel wie das System</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hell</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Dark ink on light paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkle Tinte auf hellem Papier</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Light ink on dark paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Helle Tinte auf dunklem Papier</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Manual</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Handbuch</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Read how everything is done, with pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachlesen, wie alles geht, mit Bildern</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Keys and gestures</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tasten und Gesten</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>What mouse and keys do on the page</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Maus und Tasten auf dem Blatt tun</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Tour of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rundgang durch das Fenster</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Be led through the parts of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Sich durch die Teile des Fensters führen lassen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;What is this?</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Was ist das?</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Learn what anything in the window is: click it</source>
-        <translation type="unfinished"></translation>
+        <translation>Erfahren, was etwas im Fenster ist: anklicken</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;About Bowbench</source>
-        <translation type="unfinished"></translation>
+        <translation>Ü&amp;ber Bowbench</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Version, and the licences of all that the program is made of</source>
-        <translation type="unfinished"></translation>
+        <translation>Version und Lizenzen von allem, woraus das Programm besteht</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Ornaments</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verzierungen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Accents</source>
-        <translation type="unfinished"></translation>
+        <translation>Be&amp;tonungen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Note</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Note</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Strichfassung</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Planen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Pla&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiedergabe</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Heard</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu &amp;hören</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Check</source>
-        <translation type="unfinished"></translation>
+        <translation>P&amp;rüfung</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ansicht</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Bow marks</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Strichzeichen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;arben</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Compare &amp;with</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleichen &amp;mit</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -4076,7 +4076,7 @@
     <message>
         <location filename="../../core/shelf/catalogue.py"/>
         <source>its {table} hold what they cannot</source>
-        <translation type="unfinished"></translation>
+        <translation>sein „{table}“ enthält Unmögliches</translation>
     </message>
     <message>
         <location filename="../../core/shelf/catalogue.py"/>
