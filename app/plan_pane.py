@@ -12,17 +12,16 @@ from functools import partial
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QAbstractButton, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QVBoxLayout, QWidget
 
 from app.document import Document, State
 from app.plan_ahead import PlanAhead
 from app.plan_answers import Planned, tell_best, tell_next_best, tell_starting_versions, tell_suited
 from app.plan_choices import Choices, Span, pose_question
-from app.plan_form import PlanForm
+from app.plan_controls import PlanControls
+from app.plan_listing import PlanListing
 from app.plan_preview import PlanPreview
-from app.plan_results import PlanResults, button
-from app.plan_suits import SuitsTable
-from app.plan_words import added, bar_named, changed_bars, plan_name, plan_row, plan_sentence
+from app.plan_words import added, bar_named, plan_name
 from app.plan_work import PlanWork, Work
 from app.settings import Settings
 from core.bowing import Bowing
@@ -78,11 +77,10 @@ class PlanPane(QWidget):
         self._document = document
         self._selection = selection
         self._asked = Choices()  # of the plans that are listed or worked on
-        self._plans: list[Planned] = []
+        self._listing = PlanListing()
         self._preview: PlanPreview | None = None
         self._plans_to_come = False  # those that are listed were worked out for something else
         self._mends_over: Choices | None = None  # what was chosen before mending, to come back with its end
-        self._plan_name = ""
         self._versions: list[Bowing] = []
         self._on_told: Callable[[object], None] = self._on_planned
         self._on_ended: Callable[[], None] = self._rest
@@ -103,40 +101,13 @@ class PlanPane(QWidget):
     # ------------------------------------------------------------------------------------------------- building
 
     def _build(self, settings: Settings) -> None:
-        self.form = PlanForm(settings)
-        self.work_button = button("&Work out", "Work out the best bowing and show it on the page")
-        self.cancel_button = button("Cancel", "Leave off working it out")
-        self.results = PlanResults()
-        self.suits_button = button("Which accents &suit this tune?", "Compare the accent plans on this tune")
-        self.suits = SuitsTable()
-        self.versions_button = button(
-            "Add startin&g versions", "Add four bowings to start from: separate bows, on the beat, backbeat, smooth"
-        )
-        self._lay_out()
-
-    def _lay_out(self) -> None:
-        working = QHBoxLayout()
-        working.addWidget(self.work_button, 1)
-        working.addWidget(self.cancel_button)
-        inside = QWidget()
-        column = QVBoxLayout(inside)
-        column.setContentsMargins(14, 12, 14, 12)
-        column.setSpacing(10)
-        column.addWidget(self.form)
-        column.addLayout(working)
-        column.addWidget(self.results)
-        column.addSpacing(8)
-        for widget in (self.suits_button, self.suits, self.versions_button):
-            column.addWidget(widget)
-        column.addStretch(1)
-        self.scroll = QScrollArea()
-        self.scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self.scroll.setWidgetResizable(True)
-        self.scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.scroll.setWidget(inside)
+        self.controls = controls = PlanControls(settings)
+        self.form, self.results, self.suits = controls.form, controls.results, controls.suits
+        self.work_button, self.cancel_button = controls.work_button, controls.cancel_button
+        self.suits_button, self.versions_button = controls.suits_button, controls.versions_button
         outer = QVBoxLayout(self)
         outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(self.scroll)
+        outer.addWidget(controls)
 
     def _connect(self) -> None:
         self.form.changed.connect(self._on_choices_changed)
@@ -164,12 +135,12 @@ class PlanPane(QWidget):
     @property
     def plans(self) -> tuple[Plan, ...]:
         """The plans that are listed, best first."""
-        return tuple(planned.plan for planned in self._plans)
+        return self._listing.plans
 
     @property
     def wanted_width(self) -> int:
         """Pixels that it needs so as not to be scrolled sideways; more with larger text."""
-        return self.scroll.widget().minimumSizeHint().width() + self.scroll.verticalScrollBar().sizeHint().width()
+        return self.controls.wanted_width
 
     @property
     def works(self) -> bool:
@@ -203,7 +174,7 @@ class PlanPane(QWidget):
     def look_ahead(self) -> None:
         """Work out quietly what would be shown if it were asked for now."""
         state = self._document.state
-        if state is None or self._plans or self.works:
+        if state is None or self.plans or self.works:
             return
         try:
             question = pose_question(self.form.choices, state.tune, state.bowing, self._selection())
@@ -248,7 +219,7 @@ class PlanPane(QWidget):
         if preview is None:
             self.hinted.emit(NOTHING_TO_TAKE)
             return
-        label = f"Plan: {self._plan_name[:1].lower()}{self._plan_name[1:]}"
+        label = f"Plan: {self._listing.name[:1].lower()}{self._listing.name[1:]}"
         done = self._document.edit(label, lambda _, bowing: replace(preview.bowing, name=bowing.name))
         self.drop()
         self.hinted.emit(f"Done: {label}." if done else SO_ALREADY)
@@ -259,7 +230,7 @@ class PlanPane(QWidget):
         if preview is None or state is None:
             self.hinted.emit(NOTHING_TO_TAKE)
             return
-        new = replace(preview.bowing, name=" ".join(self.results.name.text().split()) or self._plan_name)
+        new = replace(preview.bowing, name=" ".join(self.results.name.text().split()) or self._listing.name)
         place = state.shown + 1
         self._document.change(f"Add “{new.name}”", lambda lesson: add_bowing(lesson, new, place), place)
         self.drop()
@@ -280,7 +251,7 @@ class PlanPane(QWidget):
         on_ended: Callable[[], None],
         steps: int = 0,
     ) -> None:
-        if not self._plans:
+        if not self.plans:
             self._say("")
         self.results.begin_wait(words, steps)
         self._next_best.stop()
@@ -300,7 +271,7 @@ class PlanPane(QWidget):
         """Look for the next best, now that the best is on the page."""
         state = self._document.state
         assert state is not None
-        self._start(partial(tell_next_best, self._plans[0].plan, state.bowing), MORE, self._on_planned, self._foresee)
+        self._start(partial(tell_next_best, self.plans[0], state.bowing), MORE, self._on_planned, self._foresee)
 
     def _stop(self) -> None:
         self._ahead.drop()
@@ -333,43 +304,36 @@ class PlanPane(QWidget):
         assert state is not None
         if self._plans_to_come:  # the plans so far were worked out for something else
             self._plans_to_come = False
-            self._plans = []
-            self._plan_name = plan_name(self._asked, state.bowing)
-            self.results.name.setText(self._plan_name)
-        self._plans.append(planned)
+            self._listing = PlanListing(plan_name(self._asked, state.bowing))
+            self.results.name.setText(self._listing.name)
+        self._listing = self._listing.with_next(planned)
         self._show_results()
-        if len(self._plans) == 1:
+        if len(self.plans) == 1:
             self._show_row(0)
             if self.work_button.hasFocus():
                 self.results.list.setFocus()  # where Enter takes it and the arrow keys compare
 
     def _show_results(self) -> None:
-        self.results.show_rows([plan_row(plan, self.plans[0]) for plan in self.plans])
+        self.results.show_rows(self._listing.rows)
 
     def _show_row(self, row: int) -> None:
-        if 0 <= row < len(self._plans):
-            self._say(plan_sentence(self._plans[row].plan, self._plans[0].plan))
+        if 0 <= row < len(self.plans):
+            self._say(self._listing.sentence(row))
             self._show_preview(self._preview_of(row))
 
     def _preview_of(self, row: int) -> PlanPreview:
         state = self._document.state
         assert state is not None
-        plan, changes = self._plans[row].plan, self._plans[row].changes
-        sentence = plan_sentence(plan, self._plans[0].plan)
-        return PlanPreview(
-            replace(plan.bowing, name=state.bowing.name),
-            f"{self._plan_name}: {sentence} {changed_bars(state.tune, changes)}",
-            changes,
-        )
+        return self._listing.preview(row, state.tune, state.bowing.name)
 
     def _foresee(self) -> None:
         """All is listed: have at hand what the arrow keys lead to."""
         self._rest()
-        for row in range(1, len(self._plans)):
+        for row in range(1, len(self.plans)):
             QTimer.singleShot(0, self, partial(self._foresee_row, row))
 
     def _foresee_row(self, row: int) -> None:
-        if row < len(self._plans):
+        if row < len(self.plans):
             self.likely.emit(self._preview_of(row))
 
     def _show_preview(self, preview: PlanPreview | None) -> None:
@@ -381,7 +345,7 @@ class PlanPane(QWidget):
         self._rest()
         if self.results.has_keyboard:
             self.page_wanted.emit()
-        self._plans = []
+        self._listing = PlanListing()
         self._say("")
         self._show_results()
         self._show_preview(None)
@@ -395,8 +359,7 @@ class PlanPane(QWidget):
     def _show_suited(self, suited: object) -> None:
         assert isinstance(suited, tuple)
         self.suits.show_rows(suited)
-        self.suits.show()
-        QTimer.singleShot(0, self, lambda: self.scroll.ensureWidgetVisible(self.suits))
+        self.controls.show_suits()
 
     def _on_version(self, version: object) -> None:
         assert isinstance(version, Bowing)
@@ -424,9 +387,9 @@ class PlanPane(QWidget):
             self.work_out()
 
     def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
-        left_off = self._work.runs and not self._plans
+        left_off = self._work.runs and not self.plans
         self._stop()
-        if left_off or self._plans or self._preview is not None:
+        if left_off or self.plans or self._preview is not None:
             self._forget_plans()
         if left_off:
             self._say(LESSON_CHANGED)
@@ -437,8 +400,7 @@ class PlanPane(QWidget):
             self._rest()
         if before is None or after is None or before.bowing is not after.bowing:
             self.suits.hide()
-        for control in (self.work_button, self.suits_button, self.versions_button):
-            control.setEnabled(after is not None)
+        self.controls.enable(after is not None)
 
     # ------------------------------------------------------------------------------------------------- Qt events
 
@@ -451,8 +413,8 @@ class PlanPane(QWidget):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Escape leaves off, or drops the plan; Enter takes it; on a button Enter presses the button."""
         focus = self.focusWidget()
-        if event.key() == Qt.Key.Key_Escape and (self.works or self._plans):
-            if self.works and not self._plans:
+        if event.key() == Qt.Key.Key_Escape and (self.works or self.plans):
+            if self.works and not self.plans:
                 self.cancel()
             else:
                 self.drop()

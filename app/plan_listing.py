@@ -1,0 +1,50 @@
+"""The plans that answer one question, as they are told one beside another. No Qt."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from app.plan_answers import Planned
+from app.plan_preview import PlanPreview
+from app.plan_words import changed_bars, plan_row, plan_sentence
+from core.planner import Plan
+from core.tune import Tune
+
+
+@dataclass(frozen=True)
+class PlanListing:
+    """Plans, best first.
+
+    Attributes:
+        name: What a bowing is called that is planned so.
+        planned: The plans and what each would change.
+    """
+
+    name: str = ""
+    planned: tuple[Planned, ...] = ()
+
+    @property
+    def plans(self) -> tuple[Plan, ...]:
+        return tuple(planned.plan for planned in self.planned)
+
+    @property
+    def rows(self) -> list[str]:
+        """A line for each plan, told from the best."""
+        return [plan_row(plan, self.plans[0]) for plan in self.plans]
+
+    def with_next(self, planned: Planned) -> PlanListing:
+        """The same with the next best."""
+        return replace(self, planned=(*self.planned, planned))
+
+    def sentence(self, row: int) -> str:
+        """What there is to say of a plan."""
+        return plan_sentence(self.plans[row], self.plans[0])
+
+    def preview(self, row: int, tune: Tune, bowing_name: str) -> PlanPreview:
+        """A plan as the page shows it in the place of a bowing."""
+        planned = self.planned[row]
+        return PlanPreview(
+            replace(planned.plan.bowing, name=bowing_name),
+            f"{self.name}: {self.sentence(row)} {changed_bars(tune, planned.changes)}",
+            planned.changes,
+        )
