@@ -18,13 +18,14 @@ from PySide6.QtCore import QCoreApplication, QObject, Qt, QTimer, Signal
 from app.document import Document, State
 from app.plan_preview import PlanPreview
 from app.player_choice import LEAST_SPEED, MOST_SPEED, PlayerChoice
-from app.player_clock import Now, SilentClock, SoundClock
-from app.player_device import Devices, NoSoundError
+from app.player_clock import Now
+from app.player_device import Devices
 from app.player_feed import Feed, Place
-from app.player_programme import Passage, Programme, Recipe, Step, recipe_of
+from app.player_output import PlayerOutput
+from app.player_programme import Programme, Recipe, Step, recipe_of
 from app.player_take import BLOCK, Moment, Take, make_take
+from app.player_wanted import wanted
 from app.set_list import SetList
-from core.bowing import Bowing
 from core.sound.part import Part
 from core.sound.track import SAMPLES_A_SECOND
 from core.tune import Tune
@@ -73,15 +74,15 @@ class Player(QObject):
         parent: QObject | None = None,
     ) -> None:
         super().__init__(parent)
-        self._document, self._sets, self._now = document, sets, now
+        self._document, self._sets = document, sets
         self._choice = choice or PlayerChoice()
-        self._devices = devices or Devices(self)
         self._plan: PlanPreview | None = None
         self._programme: Programme | None = None
         self._feed = Feed(self._take_after)
-        self._clock: SoundClock | SilentClock | None = None
+        self._output = PlayerOutput(self._feed, devices or Devices(self), now, self)
+        self._output.silenced.connect(self.hinted)
+        self._output.changed.connect(self.changed)
         self._plays = False
-        self._silence = ""
         self._moment: Moment | None = None
         self._threads = ThreadPoolExecutor(max_workers=1)
         self._making: tuple[_For, Future[Take], Take | None] | None = None
@@ -92,7 +93,6 @@ class Player(QObject):
         self._climbs_anew = False
         self._timer = QTimer(self, timerType=Qt.TimerType.PreciseTimer)
         self._timer.timeout.connect(self.tick)
-        self._devices.changed.connect(self._on_devices_changed)
         document.lesson_changed.connect(self._on_lesson_changed)
         sets.changed.connect(self._on_set_changed)
         app = QCoreApplication.instance()
@@ -118,7 +118,7 @@ class Player(QObject):
     @property
     def silence(self) -> str:
         """Why nothing is heard, one sentence; "" where there is sound."""
-        return self._silence
+        return self._output.silence
 
     @property
     def tune(self) -> Tune | None:
@@ -167,9 +167,7 @@ class Player(QObject):
         self._timer.stop()
         self._first = self._making = self._following = None
         self._swap_due = self._next_due = False
-        if self._clock is not None:
-            self._clock.close()
-            self._clock = None
+        self._output.close()
         self._tell(None)
         self.changed.emit()
 
@@ -235,28 +233,7 @@ class Player(QObject):
     # ------------------------------------------------------------------------------------------------- the programme
 
     def _wanted(self) -> Programme | None:
-        """What is to be played by what is open and chosen now; None for nothing."""
-        choice = self._choice
-        passages = self._set_passages() if choice.plays_set else self._tune_passages()
-        if not passages:
-            return None
-        ladder = choice.ladder if choice.climbs else None
-        return Programme(passages, choice.loops, choice.share, ladder, choice.count_in)
-
-    def _tune_passages(self) -> tuple[Passage, ...]:
-        state = self._document.state
-        if state is None:
-            return ()
-        bowing: Bowing = self._plan.bowing if self._plan is not None else state.bowing
-        bars = bars_numbered(state.tune, self._choice.bars) if self._choice.bars is not None else None
-        return (Passage(state.tune, bowing, bars, state.lesson.reach),)
-
-    def _set_passages(self) -> tuple[Passage, ...]:
-        return tuple(
-            Passage(tune.lesson.tune, tune.entry.bowing, None, tune.lesson.reach)
-            for tune in self._sets.state.tunes
-            for _ in range(tune.times)
-        )
+        return wanted(self._choice, self._document.state, self._plan, self._sets.state)
 
     def _renew(self, *, at_once: bool) -> None:
         """Go by what is wanted now: from the next take on, or in the middle of this one."""
@@ -270,7 +247,7 @@ class Player(QObject):
         if self._first is not None:  # not begun yet
             self._first = recipe_of(programme, Step(), None, self._first.first_bar)
         self._next_due = True
-        self._swap_due |= at_once and self._clock is not None
+        self._swap_due |= at_once and self._output.is_open
         self._look()
 
     def _look(self) -> None:
@@ -284,7 +261,7 @@ class Player(QObject):
         if not self._plays:
             return
         self._take_answer()
-        if self._clock is not None:
+        if self._output.is_open:
             self._follow()
         if self._plays:
             self._ask()
@@ -294,17 +271,11 @@ class Player(QObject):
 
     def _follow(self) -> None:
         """Tell what is heard now; end where all was heard."""
-        assert self._clock is not None
-        try:
-            sample = self._clock.sample()
-        except NoSoundError as fault:
-            self._go_silent(str(fault))
-            sample = self._feed.given
-        if self._feed.ended and sample >= self._feed.given:
+        sample = self._output.heard(self._choice.delay_ms)
+        if sample is None:
             self.stop()
             return
-        delay = self._choice.delay_ms * SAMPLES_A_SECOND // 1000 if isinstance(self._clock, SoundClock) else 0
-        place = self._feed.heard(min(max(sample - delay, 0), self._feed.given))
+        place = self._feed.heard(sample)
         if place is not None:
             self._tell(place.take.moment(place.sample))
 
@@ -330,7 +301,7 @@ class Player(QObject):
                 self._first = None
                 self._next_due = True
                 self._feed.start(take)
-                self._open_clock()
+                self._output.open()
         elif purpose is _For.SWAP:
             self._swap_due |= not self._feed.swap(partial(_same_place, take, like))
         else:
@@ -340,7 +311,7 @@ class Player(QObject):
         """Let the thread make the take that is wanted most, or else render what will be heard."""
         if self._making is not None or self._programme is None:
             return
-        place = self._feed.place if self._clock is not None else None
+        place = self._feed.place if self._output.is_open else None
         if self._first is not None:
             self._make(_For.START, self._first, None)
         elif place is None:
@@ -403,34 +374,6 @@ class Player(QObject):
             return following
         return make_take(recipe, self._choice.heard, take)
 
-    # --------------------------------------------------------------------------------------------- sound and silence
-
-    def _open_clock(self) -> None:
-        try:
-            self._clock = SoundClock(self._feed, self._devices, self._now)
-            self._silence = ""
-        except NoSoundError as fault:
-            self._go_silent(str(fault))
-
-    def _go_silent(self, sentence: str) -> None:
-        if self._clock is not None:
-            self._clock.close()
-        self._clock = SilentClock(self._feed, self._now)
-        if sentence != self._silence:
-            self._silence = sentence
-            self.hinted.emit(sentence)
-            self.changed.emit()
-
-    def _on_devices_changed(self) -> None:
-        try:
-            if isinstance(self._clock, SoundClock):
-                self._clock.rebuild()
-            elif self._clock is not None:
-                self._open_clock()
-                self.changed.emit()
-        except NoSoundError as fault:
-            self._go_silent(str(fault))
-
     # ------------------------------------------------------------------------------------------------- what it follows
 
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
@@ -446,13 +389,6 @@ class Player(QObject):
     def _on_set_changed(self) -> None:
         if self._choice.plays_set:
             self._renew(at_once=False)
-
-
-def bars_numbered(tune: Tune, numbers: tuple[int, int]) -> tuple[int, int] | None:
-    """Indexes in ``tune.bars`` of the first and last bar with printed numbers in a range; None where there is none."""
-    first, last = numbers
-    found = [index for index, bar in enumerate(tune.bars) if first <= bar.number <= last]
-    return (found[0], found[-1]) if found else None
 
 
 def _same_place(take: Take, like: Take, place: Place) -> Place | None:

@@ -19,9 +19,9 @@ from PySide6.QtWidgets import QApplication
 from app.accent_chooser import own_places
 from app.fonts import load_fonts
 from app.main_window import MainWindow
-from app.player import bars_numbered
 from app.player_programme import Passage, Recipe, Step
 from app.player_take import make_take
+from app.player_wanted import bars_numbered
 from app.settings import Look, Settings
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bow, Ornament

@@ -85,7 +85,7 @@ class Listener:
         self._qtbot.waitUntil(lambda: (self.player.tick(), bool(condition()))[1], timeout=20_000)
 
     def begin(self) -> None:
-        self.until(lambda: self.player._clock is not None)
+        self.until(lambda: self.player._output.is_open)
         self.settle()
 
     def settle(self) -> None:

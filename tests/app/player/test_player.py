@@ -11,7 +11,8 @@ import pytest
 
 from app.document import Document
 from app.plan_preview import PlanPreview
-from app.player import Player, bars_numbered
+from app.player import Player
+from app.player_wanted import bars_numbered
 from app.set_list import SetList, SetState, SetTune
 from core.bowing import Join, join, separate_bows
 from core.lesson import Lesson
