@@ -14,8 +14,8 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QDockWidget, QWidget
 
+from app.samples import sample_files
 from app.shelf_place import default_shelf
-from app.welcome import sample_files
 
 if TYPE_CHECKING:
     from app.shelf_desk import ShelfDesk
