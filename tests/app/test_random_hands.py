@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.accent_strip import onset
 from app.main_window import MainWindow
-from app.welcome import sample_files
+from app.samples import sample_files
 from core.differences import differences
 from core.lesson_check import check_lesson
 from core.reach import ReachSettings
