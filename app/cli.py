@@ -210,6 +210,8 @@ def _desktop(options: argparse.Namespace) -> int:
 
 
 def _open_window(options: argparse.Namespace) -> int:
+    import core.engraving.engraver
+    import core.lesson_check  # noqa: F401  (before Qt, which looks through the source of what is imported after it)
     from app.window import run_window
 
     return run_window([options.file] if options.file else [])
