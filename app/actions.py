@@ -165,6 +165,10 @@ ACTIONS = (
     ActionSpec("look_system", "As the s&ystem", (), "Light or dark as the system is", group="look"),
     ActionSpec("look_light", "&Light", (), "Dark ink on light paper", group="look"),
     ActionSpec("look_dark", "&Dark", (), "Light ink on dark paper", group="look"),
+    ActionSpec("language_system", "As the s&ystem", (), "The language of the system, from the next start on",
+               group="language"),
+    ActionSpec("language_en", "&English", (), "English, from the next start on", group="language"),
+    ActionSpec("language_de", "&Deutsch", (), "German, from the next start on", group="language"),
     ActionSpec("manual", "&Manual", (Standard.HelpContents,), "Read how everything is done, with pictures"),
     ActionSpec("keys", "&Keys and gestures", ("Ctrl+F1",), "What mouse and keys do on the page"),
     ActionSpec("tour", "&Tour of the window", (), "Be led through the parts of the window"),
@@ -211,7 +215,8 @@ MENUS: tuple[Menu, ...] = (
                     SEPARATOR, "tune_set", "bow_and_fiddle")),
     Menu("&View", ("shelf", SEPARATOR, "zoom_fit", "zoom_in", "zoom_out", SEPARATOR,
                    "strip", "trace", Menu("&Bow marks", ("marks_every", "marks_bars", "marks_needed")),
-                   Menu("&Colours", ("look_system", "look_light", "look_dark")))),
+                   Menu("&Colours", ("look_system", "look_light", "look_dark")),
+                   Menu("Lan&guage", ("language_system", "language_en", "language_de")))),
     Menu("&Help", ("manual", "keys", "tour", "whats_this", SEPARATOR, "about")),
 )  # fmt: skip
 RECENT, COMPARE_WITH = "recent", "compare_with"

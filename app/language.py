@@ -22,6 +22,14 @@ LANGUAGES = {ENGLISH: "English", "de": "Deutsch"}
 """By code, as each calls itself. A new language is a row here and a file ``bowbench_CODE.ts`` beside the others."""
 
 
+_spoken = ENGLISH
+
+
+def spoken_language() -> str:
+    """The code of the language that is spoken."""
+    return _spoken
+
+
 def system_language(environment: Mapping[str, str] = os.environ) -> str:
     """The code of the language that the system asks for; English where there is no translation.
 
@@ -54,7 +62,9 @@ def use_language(code: str) -> None:
     Args:
         code: A key of ``LANGUAGES``.
     """
+    global _spoken
     translation.install(None if code == ENGLISH else _Compiled(code))
+    _spoken = code
 
 
 def use_language_in_qt(app: QCoreApplication, code: str) -> None:

@@ -11,10 +11,12 @@ from PySide6.QtWidgets import QApplication
 
 from app.actions import set_icons
 from app.bow_trace import BowTrace
+from app.language import LANGUAGES
 from app.page_area import PageArea
 from app.settings import Look, Settings
 from app.theme import Theme, apply_theme, choose_theme
 from core.engraving.bow_signs import MarkDensity
+from core.translation import percent, tr
 
 
 class Looks(QObject):
@@ -28,10 +30,12 @@ class Looks(QObject):
     Signals:
         theme_changed: The ``Theme`` that every part takes from now on.
         zoom_told: The zoom in words.
+        hinted: A sentence for the status line.
     """
 
     theme_changed = Signal(object)
     zoom_told = Signal(str)
+    hinted = Signal(str)
 
     def __init__(self, settings: Settings, area: PageArea, trace: BowTrace, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -57,6 +61,7 @@ class Looks(QObject):
         }
         handlers |= {f"marks_{density.value}": partial(self.set_density, density) for density in MarkDensity}
         handlers |= {f"look_{look.value}": partial(self.set_look, look) for look in Look}
+        handlers |= {f"language_{code or 'system'}": partial(self.set_language, code) for code in ("", *LANGUAGES)}
         return handlers
 
     def use(self, actions: Mapping[str, QAction]) -> None:
@@ -68,6 +73,7 @@ class Looks(QObject):
         settings = self._settings
         self._actions[f"marks_{settings.marks}"].setChecked(True)
         self._actions[f"look_{settings.look.value}"].setChecked(True)
+        self._actions[f"language_{settings.language or 'system'}"].setChecked(True)
         self._actions["strip"].setChecked(settings.strip)
         self._page.show_strip(settings.strip)
         self._actions["trace"].setChecked(settings.trace)
@@ -99,6 +105,11 @@ class Looks(QObject):
         self._settings.look = look
         self._take_theme()
 
+    def set_language(self, code: str) -> None:
+        """Choose a language, "" for that of the system, for the next start."""
+        self._settings.language = code
+        self.hinted.emit(tr("The language changes when the program is started again."))
+
     def _on_system_look_changed(self) -> None:
         if self._settings.look is Look.SYSTEM:
             self._take_theme()
@@ -113,4 +124,4 @@ class Looks(QObject):
 
     def _on_zoomed(self, zoom: float, fits: bool) -> None:
         self._settings.zoom = None if fits else zoom
-        self.zoom_told.emit(f"Fits the width, {zoom:.0%}" if fits else f"{zoom:.0%}")
+        self.zoom_told.emit(tr("Fits the width, {zoom}", zoom=percent(zoom)) if fits else percent(zoom))

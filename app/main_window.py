@@ -204,7 +204,8 @@ class MainWindow(QMainWindow):
 
     def _connect(self) -> None:
         for part in (self.page, self.trace, self.side_list, self.bowings, self.shelf, self.saving, self.opening,
-                     self.left_behind, self.exporting, self.comparing, self.planning, self.playing):  # fmt: skip
+                     self.left_behind, self.exporting, self.looks, self.comparing, self.planning,
+                     self.playing):  # fmt: skip
             part.hinted.connect(self._show_hint)
         for part in (self.shelf, self.saving, self.opening, self.news, self.left_behind, self.exporting):
             part.told.connect(self.notice.say)

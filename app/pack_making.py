@@ -10,6 +10,7 @@ from functools import lru_cache
 from pathlib import Path
 
 from app.files import FileError, read_path, write_atomically
+from app.language import ENGLISH, spoken_language, use_language
 from app.pack_sources import Source
 from core.errors import BowbenchError
 from core.lesson import Lesson
@@ -18,6 +19,7 @@ from core.pack.kinds import Kind, in_order
 from core.pack.making import MAKERS, faults_of, sheets_of
 from core.pack.manifest import FileRecord, record_of
 from core.reading import Reading, read_file
+from core.translation import tr
 
 ENDS_ALL = frozenset({errno.ENOSPC, errno.EDQUOT, errno.EROFS})  # no other lesson can be written either
 
@@ -28,11 +30,13 @@ class Settings:
 
     Attributes:
         kinds: What is made for each.
-        program: Version of the program.
+        program: Version of the program, with what else the same lesson may come out differently by.
+        language: In which sheets are written.
     """
 
     kinds: frozenset[Kind]
     program: str
+    language: str = ENGLISH
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,9 +92,16 @@ class Refused:
     ends_all: bool = False
 
 
+def _speak(language: str) -> None:
+    """Speak the language of the process that we work for."""
+    if language != spoken_language():
+        use_language(language)
+
+
 def look(task: tuple[Source, Settings]) -> Looked | Refused:
     """Read a file and tell what is in it."""
     source, settings = task
+    _speak(settings.language)
     try:
         reading = _read(source)
     except (FileError, BowbenchError) as fault:
@@ -101,12 +112,13 @@ def look(task: tuple[Source, Settings]) -> Looked | Refused:
 
 def make(order: Order) -> Made | Refused:
     """Make all files of a lesson, or none: nothing is written before all is worked out."""
+    _speak(order.settings.language)
     try:
         lessons = _read(order.source).lessons
         settings = order.settings
         facts = facts_of(lessons[order.place : order.place + 1], settings.kinds, settings.program)
         if not facts or facts[0].fingerprint != order.fingerprint:
-            return Refused("the file was changed while it was packed; pack again")
+            return Refused(tr("the file was changed while it was packed; pack again"))
         lesson = lessons[order.place]
         made = list(_files(lesson, order.name, settings.kinds))
         remarks = faults_of(lesson)

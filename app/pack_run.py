@@ -12,6 +12,7 @@ from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 from typing import TypeVar
 
+from app.language import ENGLISH, spoken_language
 from app.pack_folder import PackFolder
 from app.pack_making import Looked, Made, Order, Refused, Settings, look, make
 from app.pack_sources import Source, Sources
@@ -21,6 +22,7 @@ from core.pack.kinds import WORDS, Kind, in_order, ready
 from core.pack.manifest import LessonRecord
 from core.pack.planning import PackPlan, Wanted, plan_pack
 from core.shelf.paths import to_text
+from core.translation import plural, tr
 
 T = TypeVar("T")
 R = TypeVar("R")
@@ -112,12 +114,12 @@ def make_pack(
     """
     can = ready()
     asked = can if kinds is None else frozenset(kinds)
-    settings = Settings(asked & can, _program())
+    settings = Settings(asked & can, _program(), spoken_language())
     with ExitStack() as stack:
         folder = stack.enter_context(PackFolder(out))
         workers = stack.enter_context(Workers(jobs or usual_jobs()))
         packing = _Packing(found, folder, settings, workers, watch, stopped)
-        packing.run([WORDS[kind] for kind in in_order(asked - can)])
+        packing.run([tr(WORDS[kind]) for kind in in_order(asked - can)])
         return packing.report
 
 
@@ -245,11 +247,13 @@ def _why(outcome: Refused | Lost) -> str:
 def _capped(remarks: tuple[str, ...]) -> tuple[str, ...]:
     if len(remarks) <= MOST_REMARKS:
         return remarks
-    return (*remarks[:MOST_REMARKS], f"And {len(remarks) - MOST_REMARKS} more.")
+    return (*remarks[:MOST_REMARKS], plural("And 1 more.", "And {n} more.", len(remarks) - MOST_REMARKS))
 
 
 def _program() -> str:
+    """What else than the lesson its files come from: our version, and the language where it is not English."""
     try:
-        return version("bowbench")
+        program = version("bowbench")
     except PackageNotFoundError:  # run from a tree that was never installed
-        return ""
+        program = ""
+    return program if spoken_language() == ENGLISH else f"{program} {spoken_language()}"

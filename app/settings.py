@@ -11,6 +11,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
 
+from app.language import LANGUAGES
 from core.sheet_plan import SheetPlan, for_any_lesson, read_plan, write_plan
 
 RECENT_LIMIT = 8
@@ -48,6 +49,15 @@ class Settings:
     @look.setter
     def look(self, look: Look) -> None:
         self._store.setValue("look", look.value)
+
+    @property
+    def language(self) -> str:
+        """The language that was chosen, a key of ``app.language.LANGUAGES``; "" for that of the system."""
+        return self._one_of("language", ("", *LANGUAGES))
+
+    @language.setter
+    def language(self, code: str) -> None:
+        self._store.setValue("language", code)
 
     @property
     def zoom(self) -> float | None:

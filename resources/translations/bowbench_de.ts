@@ -910,6 +910,31 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <source>The language of the system, from the next start on</source>
+        <translation>Die Sprache des Systems, ab dem nächsten Start</translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>&amp;English</source>
+        <translation>&amp;English</translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>English, from the next start on</source>
+        <translation>Englisch, ab dem nächsten Start</translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>&amp;Deutsch</source>
+        <translation>&amp;Deutsch</translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>German, from the next start on</source>
+        <translation>Deutsch, ab dem nächsten Start</translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
         <source>&amp;Manual</source>
         <translation>&amp;Handbuch</translation>
     </message>
@@ -1025,6 +1050,11 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <source>Lan&amp;guage</source>
+        <translation>Sprac&amp;he</translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
     </message>
@@ -1048,6 +1078,30 @@
         <location filename="../../app/actions.py"/>
         <source>{tip} ({key})</source>
         <translation>{tip} ({key})</translation>
+    </message>
+    <message>
+        <location filename="../../app/looks.py"/>
+        <source>The language changes when the program is started again.</source>
+        <translation>Die Sprache wechselt, wenn das Programm neu gestartet wird.</translation>
+    </message>
+    <message>
+        <location filename="../../app/looks.py"/>
+        <source>Fits the width, {zoom}</source>
+        <translation>Fensterbreite, {zoom}</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_making.py"/>
+        <source>the file was changed while it was packed; pack again</source>
+        <translation>die Datei wurde beim Packen geändert; noch einmal packen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/pack_run.py"/>
+        <source>And {n} more.</source>
+        <extracomment>one: And 1 more.</extracomment>
+        <translation>
+            <numerusform>Und 1 weiterer.</numerusform>
+            <numerusform>Und {n} weitere.</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../core/accent_plan.py"/>
