@@ -6,8 +6,8 @@ from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt
 
+from app.here import Here
 from app.proposals import (
-    Here,
     Proposal,
     propose_free,
     propose_hook,

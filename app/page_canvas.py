@@ -16,11 +16,11 @@ from app.accent_strip import Accented, Place, place_at, place_x
 from app.comparison_painting import paint_differences, paint_legend, paint_names
 from app.difference_painting import lane_of
 from app.engraved_page import EngravedPage
+from app.here import Here
 from app.page_heading import Heading
 from app.page_layout import MUSIC_WIDTH, NAME_HEIGHT, SIDE_MARGIN, TOP_MARGIN, PageLayout, PlacedLine, Target
 from app.page_painter import Band, Marks, PagePainter
 from app.page_rows import Row, Rows
-from app.proposals import Here
 from app.theme import Theme
 from core.engraving.bow_signs import BowSign
 from core.engraving.engraver import Engraver

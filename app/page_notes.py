@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QWidget
 from app.comparison import Comparison
 from app.comparison_painting import LEGEND_HEIGHT
 from app.document import Document, State
+from app.note_words import notes_between
 from app.page_accessible import NoteOfRow, install, tell_focus
 from app.page_canvas import PageCanvas
 from app.page_foresight import PageForesight
@@ -23,7 +24,7 @@ from app.page_rows import changed_notes, make_rows
 from app.page_words import comparison_text, note_text
 from app.plan_preview import PlanPreview
 from app.preview_painting import paint_brackets, paint_frame
-from app.proposals import Preview, Proposal, notes_between, propose_join
+from app.proposals import Preview, Proposal, propose_join
 from core.bowing import Bowing
 from core.check import Severity
 from core.engraving.bow_signs import MarkDensity

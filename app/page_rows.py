@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from app.accent_strip import Accented, Place, accented
-from app.proposals import Here
+from app.here import Here
 from core.bowing import Bowing
 from core.check import Report
 from core.differences import Difference, differences

@@ -17,6 +17,7 @@ from app.accent_strip import onset
 from app.comparison import Comparison
 from app.document import Document
 from app.gestures import CLICKS, CTRL, HELD_KEYS, MENU_KEYS, NO_KEY, SHIFT, STRIP_TIPS, TIPS, held_key
+from app.here import Here
 from app.note_steps import STEPS, beside_row
 from app.page_layout import Target
 from app.page_notes import NotePage
@@ -24,7 +25,6 @@ from app.page_words import accent_text, apart_text
 from app.preview_painting import bar_at
 from app.proposals import (
     Extent,
-    Here,
     Proposal,
     propose_bow,
     propose_edit,

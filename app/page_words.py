@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from app.accent_strip import Place, onset, place_text
 from app.difference_words import count_text, difference_text
+from app.note_words import describe_note
 from app.page_rows import Row, Rows
-from app.proposals import describe_note
 
 
 def comparison_text(rows: Rows) -> str:

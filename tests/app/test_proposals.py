@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import pytest
 
+from app.here import Here
+from app.note_words import describe_note, place_text, span_text
 from app.proposals import (
-    Here,
     Preview,
     Proposal,
-    describe_note,
-    place_text,
     propose_bow,
     propose_edit,
     propose_free,
@@ -20,7 +19,6 @@ from app.proposals import (
     propose_separate,
     propose_slur,
     propose_turn,
-    span_text,
 )
 from core.bowing import Bow, Bowing, fix_bow, free_bow, join, separate
 from core.errors import RefusedEditError
