@@ -37,7 +37,8 @@ OPEN_FILTERS = (
 SAVE_FILTERS = ("Lesson in MusicXML (*.musicxml)", "Packed lesson (*.mxl)")
 ABC_SUFFIX = ".abc"
 LARGEST_FILE_BYTES = 64 * 1024 * 1024
-SLOW_FILE_BYTES = 200 * 1024  # about half a second
+SLOW_FILE_BYTES = {".mxl": 60 * 1024, ".musicxml": 1024 * 1024, ".xml": 1024 * 1024}  # about half a second, by suffix
+SLOW_BOOK_BYTES = 200 * 1024  # the same of a tune book
 PART_PREFIX, PART_SUFFIX = ".bowbench-", ".part"  # short: the longest name of a file must still be open to us
 PART_AGE_S = 24 * 3600  # older ones were left by a save that was killed
 PATIENCE_S = 3.0  # for another window that is saving the same file
@@ -96,7 +97,7 @@ def read_known(path: Path) -> tuple[Reading, Imprint]:
 def is_slow_to_read(path: Path) -> bool:
     """Whether reading may take longer than a user waits without a sign of life."""
     try:
-        return path.stat().st_size > SLOW_FILE_BYTES
+        return path.stat().st_size > SLOW_FILE_BYTES.get(path.suffix.lower(), SLOW_BOOK_BYTES)
     except OSError:
         return False  # reading will say why
 

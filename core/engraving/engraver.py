@@ -9,9 +9,8 @@ from collections import OrderedDict
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
+from functools import cached_property
 from typing import Any
-
-import verovio
 
 from core.bowing import Bowing
 from core.engraving.grace_room import GraceRoom, missing_graces
@@ -50,14 +49,20 @@ class Engraver:
 
     def __init__(self, kept: int = 512) -> None:
         """Make an engraver that keeps this many pictures for the next time."""
-        verovio.enableLog(verovio.LOG_OFF)
-        self._toolkit = verovio.toolkit()
         self._options = dict(_OPTIONS)
         self._kept = kept
         self._pictures: OrderedDict[object, Picture] = OrderedDict()
         self._rooms: OrderedDict[object, tuple[int, float]] = OrderedDict()
         self._tunes: OrderedDict[int, tuple[Tune, int]] = OrderedDict()
         self._tunes_seen = 0
+
+    @cached_property
+    def _toolkit(self) -> Any:
+        """Loaded for the first line: a window without a tune does without."""
+        import verovio
+
+        verovio.enableLog(verovio.LOG_OFF)
+        return verovio.toolkit()
 
     def engrave(
         self,

@@ -17,10 +17,12 @@ from core.errors import BowbenchError
 from core.sound.backing import back
 from core.sound.id3 import id3_tag
 from core.sound.midi import midi_file
-from core.sound.mix import BLOCK, USUAL, Levels, Mix, mix
+from core.sound.mix import BLOCK, Mix, mix
+from core.sound.part import USUAL, Levels
 from core.sound.performance import Performance
 from core.sound.tags import Tags
 from core.sound.track import SAMPLES_A_SECOND, Samples
+from core.translation import tr
 
 MIDI_SUFFIXES = (".mid", ".midi")
 FORMATS = {".wav": ("WAV", "PCM_16"), ".flac": ("FLAC", "PCM_16"), ".ogg": ("OGG", "VORBIS"), ".mp3": ("MP3", None)}
@@ -62,25 +64,27 @@ def write_sound(
         ValueError: no such suffix, or nothing to play.
     """
     if not playings:
-        raise ValueError("There is nothing to play.")
+        raise ValueError(tr("There is nothing to play."))
     if suffix in MIDI_SUFFIXES:
         out.write(midi_file(playings, tags))
     elif suffix in FORMATS:
         write_audio(out, suffix, [mix(playing, back(playing), levels) for playing in playings], tags, progress)
     else:
-        raise ValueError(f"“{suffix}” is no kind of sound file: expected {', '.join(SUFFIXES)}")
+        raise ValueError(
+            tr("“{suffix}” is no kind of sound file: expected {formats}", suffix=suffix, formats=", ".join(SUFFIXES))
+        )
 
 
-def write_audio(
-    out: BinaryIO, suffix: str, mixes: Sequence[Mix], tags: Tags, progress: Progress = no_progress
-) -> None:
+def write_audio(out: BinaryIO, suffix: str, mixes: Sequence[Mix], tags: Tags, progress: Progress = no_progress) -> None:
     """Write mixes one after another; arguments and errors as for ``write_sound``."""
     try:
         import soundfile
     except (ImportError, OSError) as fault:  # OSError: the package is there, the library it calls is not
         raise SoundFileError(
-            "Sound files cannot be written because libsndfile is missing: install the Python package soundfile, or "
-            "write MIDI (.mid)."
+            tr(
+                "Sound files cannot be written because libsndfile is missing: install the Python package soundfile, or "
+                "write MIDI (.mid)."
+            )
         ) from fault
     kind, encoding = FORMATS[suffix]
     stream = BytesIO() if kind == "MP3" else out  # an MP3 file has our own tag before it
@@ -94,7 +98,9 @@ def write_audio(
                 written += len(block)
                 progress(written / total)
     except soundfile.LibsndfileError as fault:
-        raise SoundFileError(f"libsndfile could not write {kind}: {fault.error_string.strip('. ')}.") from fault
+        raise SoundFileError(
+            tr("libsndfile could not write {kind}: {reason}.", kind=kind, reason=fault.error_string.strip(". "))
+        ) from fault
     if isinstance(stream, BytesIO) and stream is not out:
         out.write(id3_tag(tags))
         out.write(stream.getbuffer())
