@@ -25,14 +25,11 @@ from core.reading.abc_draft import Complaints
 from core.reading.abc_music import MusicReader
 from core.reading.abc_signs import SHORT
 from core.reading.abc_text import decode, plain_text, without_comment
+from core.reading.limits import MAX_FILE_PROBLEMS, MAX_LINES, MAX_NOTES_IN_BOOK, MAX_TEXT, MAX_TUNES
 from core.translation import tr, translatable
 from core.tune import Credit, Key, Meter, Tune
 
 __all__ = ["decode", "read_abc"]
-
-MAX_TEXT = 50_000_000  # characters
-MAX_TUNES = 20_000
-MAX_FILE_PROBLEMS = 20_000
 
 _FIELD = re.compile(r"[A-Ga-gxz]:(?![|:\]])|[H-WXYZh-wy+]:")  # “e:|” at the start of a line is music
 _NOTE = re.compile(r"[A-Ga-gzxZX]")
@@ -97,6 +94,8 @@ def read_abc(text: str) -> Reading:
     """
     if len(text) > MAX_TEXT:
         raise UnreadableFileError(tr("The text is longer than {most} million characters.", most=MAX_TEXT // 1000000))
+    if text.count("\n") > MAX_LINES:
+        raise UnreadableFileError(tr("The text has more than {most} lines.", most=MAX_LINES))
     lessons: list[Lesson] = []
     problems: list[Problem] = []
     if not text.startswith("X:") and "\nX:" not in text and (indented := _INDENTED_TUNE.search(text)):
@@ -112,7 +111,12 @@ def read_abc(text: str) -> Reading:
         _read_header([line for line in preamble if _FIELD.match(line.text)], file_header, complaints)
         file_header.key = None
         problems += complaints.problems
+    room = MAX_NOTES_IN_BOOK
     for place, lines in enumerate(tunes):
+        if room <= 0:
+            said = tr("The file has more than {most} notes and bars: the rest is left out.", most=MAX_NOTES_IN_BOOK)
+            problems.append(Problem(lines[0].number, said))
+            break
         if place >= MAX_TUNES:
             said = tr("The file has more than {most} tunes: the rest is left out.", most=MAX_TUNES)
             problems.append(Problem(lines[0].number, said))
@@ -121,6 +125,7 @@ def read_abc(text: str) -> Reading:
         lesson = _read_tune(lines, file_header.copy(), place + 1, complaints)
         if lesson is not None:
             lessons.append(lesson)
+            room -= sum(3 + len(bar.notes) for bar in lesson.tune.bars)
         if len(problems) < MAX_FILE_PROBLEMS:
             problems += complaints.problems
     if not lessons:

@@ -14,10 +14,10 @@ from core.chords import parse_chord
 from core.reading.abc_draft import Complaints, DraftBar, DraftNote
 from core.reading.abc_signs import LONG, QUOTED, BarSign, Finger, LeftOut, Meaning
 from core.reading.abc_text import plain_text
+from core.reading.limits import MAX_GRACES
 from core.translation import tr
 from core.tune import Jump
 
-MAX_GRACES = 64  # before one note
 MAX_WORDS = 200  # characters beside a note
 _FINGER = re.compile(r"[\^_<>@]?\s*([0-4])\s*$")
 _OFFSET = re.compile(r"-?[0-9.]+,-?[0-9.]+\s*")  # at the head of a text placed by "@x,y ..."

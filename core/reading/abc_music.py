@@ -22,13 +22,9 @@ from core.reading.abc_signs import LONG
 from core.reading.abc_slurs import Slurs
 from core.reading.abc_text import plain_text
 from core.reading.abc_tokens import INSIDE, NOTE_GROUPS, TOKEN, bar_line, multiplier, passes
+from core.reading.limits import LONGEST_GRACE, MAX_BARS, MAX_NOTES, MAX_PITCHES
 from core.translation import tr
 from core.tune import BarLine, Key, Meter, Pitch, note_value
-
-MAX_BARS = 2000  # in a tune
-MAX_NOTES = 256  # in a bar
-MAX_PITCHES = 16  # in a chord
-LONGEST_GRACE = Fraction(4)  # quarter notes as printed
 
 
 class MusicReader:

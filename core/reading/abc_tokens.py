@@ -10,9 +10,8 @@ import re
 from fractions import Fraction
 from functools import lru_cache
 
+from core.reading.limits import MAX_PASSES
 from core.tune import BarLine
-
-MAX_PASSES = 64  # that an ending can be for
 
 _LENGTH = r"[0-9]*/*[0-9]*"
 _NOTE = rf"(?P<note>(\^\^?|__?|=)?([A-Ga-g])([,']*)({_LENGTH})(\.?-)?)"  # groups 1 to 6, see NOTE_GROUPS

@@ -8,12 +8,12 @@ from fractions import Fraction
 from lxml import etree
 
 from core.reading.left_out import tell_left_out
+from core.reading.limits import MAX_PASSES
 from core.reading.musicxml_draft import Complaints, DraftMeasure
 from core.reading.xml_tree import decimal_number
 from core.translation import tr
 from core.tune import BarLine
 
-MAX_PASSES = 64  # of a repeat or an ending
 _LINES = {
     "light-light": BarLine.DOUBLE, "light-heavy": BarLine.FINAL, "heavy-light": BarLine.DOUBLE,
     "heavy-heavy": BarLine.DOUBLE, "heavy": BarLine.DOUBLE,

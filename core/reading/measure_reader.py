@@ -15,18 +15,15 @@ from core.lesson_fields import BarFacts, TuneFields
 from core.reading.barline_reader import BarlineReader
 from core.reading.direction_reader import DirectionReader
 from core.reading.left_out import tell_left_out
+from core.reading.limits import MAX_BARS, MAX_DIGITS, MAX_GRACES, MAX_NOTES, MAX_NOTES_IN_SCORE, MAX_PLACES
 from core.reading.musicxml_attributes import CLEF_G, FREE, NO_KEY, read_key, read_meter
 from core.reading.musicxml_draft import Complaints, DraftGrace, DraftMeasure, DraftNote, DraftPart
-from core.reading.note_lengths import LONGEST
+from core.reading.note_lengths import LONGEST, SHORTEST
 from core.reading.note_reader import Children, NoteReader
 from core.reading.xml_tree import decimal_number, first_children, text_of
 from core.translation import tr
 from core.tune import Key, Meter
 
-MAX_MEASURES = 2000  # in a part
-MAX_NOTES = 256  # in a voice of a measure
-MAX_NOTES_IN_SCORE = 100_000  # in all voices of all parts
-MAX_GRACES = 64  # before a note
 _MAX_READ = 4 * MAX_NOTES  # in all voices of a measure
 
 
@@ -82,10 +79,8 @@ class MeasureReader:
             attributes: The element with the measure's attributes.
             music: Its elements (the same element's children, or those of a part inside it).
         """
-        if len(self.part.measures) >= MAX_MEASURES:
-            self._once(
-                attributes, tr("A part has more than {most} measures: the rest was left out.", most=MAX_MEASURES)
-            )
+        if len(self.part.measures) >= MAX_BARS:
+            self._once(attributes, tr("A part has more than {most} measures: the rest was left out.", most=MAX_BARS))
             return
         if self._budget.notes <= 0:
             self._once(
@@ -141,7 +136,7 @@ class MeasureReader:
             first_staff = child.get("number", "1") == "1"
             match child.tag:
                 case "divisions":
-                    value = decimal_number(child.text)
+                    value = decimal_number(child.text, MAX_DIGITS)
                     if value is None or value <= 0:
                         self._once(
                             child,
@@ -199,7 +194,7 @@ class MeasureReader:
 
     def _duration(self, element: etree._Element) -> Fraction | None:
         """Quarter notes that an element takes; None where it says nothing usable."""
-        value = decimal_number(element.findtext("duration"))
+        value = decimal_number(element.findtext("duration"), MAX_DIGITS)
         return value / self._divisions if value is not None and value >= 0 else None
 
     def _read_backup(self, element: etree._Element) -> None:
@@ -220,6 +215,8 @@ class MeasureReader:
 
     def _move(self, duration: Fraction) -> None:
         self._cursor += duration
+        if self._cursor.denominator > MAX_PLACES:
+            self._cursor = Fraction(round(self._cursor / SHORTEST)) * SHORTEST
         self._measure.end = max(self._measure.end, self._cursor)
 
     # notes

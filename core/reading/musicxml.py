@@ -17,6 +17,7 @@ from core.errors import UnreadableFileError
 from core.lesson import AS_WRITTEN, Lesson, free_name
 from core.lesson_fields import Fields, from_fields
 from core.reading import Reading
+from core.reading.limits import MAX_PARTS
 from core.reading.measure_reader import Budget, MeasureReader
 from core.reading.musicxml_bars import PartBars, build_bars
 from core.reading.musicxml_bowing import read_bowing
@@ -26,7 +27,6 @@ from core.reading.xml_tree import parse_xml
 from core.translation import tr
 from core.tune import Bar, Credit, Tempo, Tune
 
-MAX_PARTS = 200
 MAX_TEXT = 5000  # characters of a title or credit in the files of others
 
 

@@ -12,7 +12,7 @@ from core.accidentals import BarAccidentals
 from core.lesson_fields import BarFacts
 from core.measures import implied_repeats, printed_number
 from core.reading.bar_starts import bar_starts
-from core.reading.measure_reader import MAX_NOTES
+from core.reading.limits import MAX_NOTES
 from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftNote, DraftPart
 from core.reading.note_lengths import is_exact, split_length
 from core.translation import plural, tr

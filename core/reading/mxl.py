@@ -7,12 +7,13 @@ import zipfile
 import zlib
 
 from core.errors import UnreadableFileError
-from core.reading.xml_tree import MAX_BYTES, parse_xml
+from core.reading.limits import MAX_BYTES, MAX_MEMBERS
+from core.reading.xml_tree import parse_xml
 from core.translation import tr
 
 CONTAINER = "META-INF/container.xml"
-MAX_MEMBERS = 1000
 _CHUNK = 2**16
+_ENTRY = b"PK\x01\x02"  # at the head of each member in the directory (PKWARE, APPNOTE 6.3.10, 4.3.12)
 _METHODS = {zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED}
 
 
@@ -25,15 +26,12 @@ def unpack_mxl(data: bytes) -> bytes:
         UnreadableFileError: broken, locked or too large, or no score inside.
     """
     try:
+        count = data.count(_ENTRY)  # before any is looked at: a directory may be all that there is
+        if count > MAX_MEMBERS:
+            raise UnreadableFileError(
+                tr("The packed file has {count} members; at most {most} are read.", count=count, most=MAX_MEMBERS)
+            )
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
-            if len(archive.infolist()) > MAX_MEMBERS:
-                raise UnreadableFileError(
-                    tr(
-                        "The packed file has {count} members; at most {most} are read.",
-                        count=len(archive.infolist()),
-                        most=MAX_MEMBERS,
-                    )
-                )
             return _read_member(archive, _score_name(archive))
     except (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, OSError, ValueError, RuntimeError) as error:
         raise UnreadableFileError(tr("The packed file is broken: it cannot be unpacked.")) from error

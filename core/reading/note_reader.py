@@ -19,6 +19,7 @@ from core.musicxml_names import (
     OTHER_ORNAMENT,
 )
 from core.reading.left_out import tell_left_out
+from core.reading.limits import MAX_DIGITS
 from core.reading.musicxml_draft import Complaints, DraftGrace, DraftNote, DraftPitch, SlurEnd
 from core.reading.note_lengths import LONGEST
 from core.reading.xml_tree import decimal_number, first_children, text_of
@@ -104,7 +105,7 @@ class NoteReader:
 
     def _length(self, element: etree._Element, children: Children, divisions: Fraction) -> Fraction | None:
         """Quarter notes of a note: what its duration says, else what its note value says."""
-        duration = decimal_number(text_of(children, "duration"))
+        duration = decimal_number(text_of(children, "duration"), MAX_DIGITS)
         length = duration / divisions if duration is not None else None
         if length is None:
             length = self._shown_length(element)

@@ -12,9 +12,8 @@ from typing import NoReturn
 from lxml import etree
 
 from core.errors import UnreadableFileError
+from core.reading.limits import MAX_BYTES, MAX_MARKUP
 from core.translation import tr
-
-MAX_BYTES = 64 * 2**20
 
 
 def parse_xml(data: bytes) -> etree._Element:
@@ -35,6 +34,8 @@ def parse_xml(data: bytes) -> etree._Element:
                 most=MAX_BYTES // 2**20,
             )
         )
+    if data.count(b"<") + data.count(b"=") > MAX_MARKUP:
+        raise UnreadableFileError(tr("The file has more than {most} tags and attributes.", most=MAX_MARKUP))
     data = _declaration_first(data)
     _check_prolog(data)
     parser = etree.XMLParser(
@@ -117,11 +118,12 @@ def _refuse(reason: str, line: int | None) -> NoReturn:
     )
 
 
-_DECIMAL = re.compile(r"[+-]?\d{1,9}(?:\.\d{1,9})?")
+_DECIMAL = re.compile(r"[+-]?(\d+)(?:\.\d{1,9})?")
 
 
 @lru_cache(maxsize=4096)
-def decimal_number(text: str | None) -> Fraction | None:
-    """A decimal number of reasonable size as it stands in an element or attribute, or None where there is none."""
+def decimal_number(text: str | None, most_digits: int = 9) -> Fraction | None:
+    """A decimal number as it stands in an element or attribute; None where there is none, or one with more digits."""
     text = (text or "").strip()
-    return Fraction(text) if text.isascii() and _DECIMAL.fullmatch(text) else None
+    found = _DECIMAL.fullmatch(text) if text.isascii() else None
+    return Fraction(text) if found and len(found[1]) <= most_digits else None
