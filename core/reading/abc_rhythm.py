@@ -6,6 +6,7 @@ from fractions import Fraction
 
 from core.reading.abc_draft import Complaints, DraftNote
 from core.reading.abc_tokens import multiplier
+from core.reading.limits import MAX_TUPLET
 from core.translation import tr
 from core.tune import Meter, Tuplet, note_value
 
@@ -53,7 +54,7 @@ class Rhythm:
         p = int(actual)
         q = int(normal) if normal else _NORMAL.get(p, 3 if meter.is_compound else 2)
         r = int(count) if count else p
-        if p < 2 or q < 1 or r < 1:
+        if not 2 <= p <= MAX_TUPLET or not 1 <= q <= MAX_TUPLET or r < 1:
             return False
         if self._tuplet_left:
             self._complaints.say(tr("A tuplet begins before the last one is full: the earlier one ends there."))

@@ -28,6 +28,7 @@ MAX_BARS = 2000  # of a tune or a part
 MAX_NOTES = 256  # of a bar, in one voice
 MAX_PITCHES = 16  # of a chord
 MAX_GRACES = 64  # before a note
+MAX_TUPLET = 64  # notes of a tuplet, or in the time of which they are played
 LONGEST_GRACE = Fraction(4)  # quarter notes as printed
 MAX_PASSES = 64  # of a repeat or an ending
 MAX_DIGITS = 50  # of durations and divisions: tuplets of all numbers up to 99 together ask for 45

@@ -19,14 +19,13 @@ from core.musicxml_names import (
     OTHER_ORNAMENT,
 )
 from core.reading.left_out import tell_left_out
-from core.reading.limits import MAX_DIGITS
+from core.reading.limits import MAX_DIGITS, MAX_TUPLET
 from core.reading.musicxml_draft import Complaints, DraftGrace, DraftNote, DraftPitch, SlurEnd
 from core.reading.note_lengths import LONGEST
 from core.reading.xml_tree import decimal_number, first_children, text_of
 from core.translation import tr
 from core.tune import MAX_DOTS, NOTE_BASES, STEP_SEMITONES, Pitch, note_value
 
-MAX_RATIO = 64  # notes in a tuplet
 FINGERS = {"0", "1", "2", "3", "4"}
 _COURTESY = ("cautionary", "editorial", "parentheses", "bracket")
 
@@ -257,7 +256,7 @@ def _ratio(element: etree._Element) -> tuple[int, int] | None:
     """(actual, normal) of a note's time modification; None without one, or where it changes nothing."""
     actual = decimal_number(element.findtext("time-modification/actual-notes"))
     normal = decimal_number(element.findtext("time-modification/normal-notes"))
-    counts = [count for count in (actual, normal) if count is not None and count in range(1, MAX_RATIO + 1)]
+    counts = [count for count in (actual, normal) if count is not None and count in range(1, MAX_TUPLET + 1)]
     return (int(counts[0]), int(counts[1])) if len(counts) == 2 and actual != normal else None
 
 
