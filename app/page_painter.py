@@ -9,10 +9,9 @@ from __future__ import annotations
 from collections import OrderedDict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPixmap, QRegion
+from PySide6.QtGui import QColor, QPainter, QPen, QPixmap, QRegion
 
 from app.accent_painting import StripPainter
 from app.accent_strip import Accented, Place
@@ -21,16 +20,15 @@ from app.engraved_page import EngravedPage
 from app.page_heading import Heading
 from app.page_layout import SIDE_MARGIN, PlacedLine
 from app.painting import Inks, paint_picture
+from app.proposal_painting import paint_proposal
 from app.proposals import Preview
 from app.theme import LIGHT, Theme, mix
-from core.bowing import Bow
 from core.check import Severity
 from core.engraving.bow_signs import BowSign
-from core.engraving.picture import STAFF_SPACE, Box, Curve, Outline, Picture
+from core.engraving.picture import STAFF_SPACE, Box, Picture
 from core.tune import Tune
 
 PIXMAPS_KEPT = 64
-SLUR_RISE = 0.9 * STAFF_SPACE
 
 
 @dataclass(frozen=True)
@@ -158,7 +156,7 @@ class PagePainter:
                 paint_bow_signs(painter, placed.picture, marks.signs, self._inks)
                 painter.restore()
         self._paint_focus(painter, placed_lines, marks, 1 / scale)
-        self._paint_preview(painter, placed_lines, marks.preview, marks.signs, 1 / scale)
+        paint_proposal(painter, placed_lines, marks.preview, marks.signs, self._inks, 1 / scale)
 
     def foresee(self, pictures: Iterable[Picture], scale: float, device_ratio: float) -> None:
         """Have the pixmaps of lines at hand that may be shown soon."""
@@ -245,103 +243,6 @@ class PagePainter:
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(_rect(box), STAFF_SPACE / 2, STAFF_SPACE / 2)
 
-    # ------------------------------------------------------------------------------------------- previews
-
-    def _paint_preview(
-        self,
-        painter: QPainter,
-        placed_lines: Sequence[PlacedLine],
-        preview: Preview,
-        signs: Mapping[str, BowSign],
-        pixel: float,
-    ) -> None:
-        for placed in placed_lines:
-            if placed.picture is None:
-                continue
-            painter.save()
-            painter.translate(SIDE_MARGIN, placed.picture_top)
-            for slur in preview.slurs:
-                joined = [note for note in slur if note in placed.picture.heads]
-                if joined and len(slur) > 1:
-                    self._paint_possible_slur(painter, placed.picture, joined, slur, pixel)
-            for first, last in preview.parted:
-                self._paint_cut(painter, placed.picture, first, last, pixel)
-            if preview.turned is not None and preview.turned[0] in placed.picture.bow_slots:
-                self._paint_possible_sign(painter, placed.picture, *preview.turned, signs, pixel)
-            if preview.freed in placed.picture.bow_slots:
-                self._paint_freed_sign(painter, placed.picture, preview.freed, signs, pixel)
-            painter.restore()
-
-    def _paint_possible_slur(
-        self, painter: QPainter, picture: Picture, here: Sequence[str], whole: Sequence[str], pixel: float
-    ) -> None:
-        """A dashed arc over or under the heads; it runs on to the edge where the slur goes on to another line."""
-        below = _stems_up(picture, here)
-        side = 1 if below else -1
-        edges = [
-            picture.heads[note].y + side * 0.9 * STAFF_SPACE
-            if _stem_up(picture, note) == below
-            else (
-                picture.boxes[note].bottom + 0.4 * STAFF_SPACE if below else picture.boxes[note].top - 0.4 * STAFF_SPACE
-            )
-            for note in here
-        ]
-        left = picture.heads[here[0]].x if here[0] == whole[0] else 0
-        right = picture.heads[here[-1]].x if here[-1] == whole[-1] else picture.width
-        extreme = max(edges) if below else min(edges)
-        rise = side * min(SLUR_RISE + 0.09 * (right - left), 3 * STAFF_SPACE)
-        path = QPainterPath(QPointF(left, edges[0]))
-        path.cubicTo(
-            QPointF(left + 0.25 * (right - left), extreme + rise),
-            QPointF(right - 0.25 * (right - left), extreme + rise),
-            QPointF(right, edges[-1]),
-        )
-        pen = QPen(self._inks.accent, max(0.28 * STAFF_SPACE, 1.8 * pixel))
-        pen.setDashPattern([2.2, 1.6])
-        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(pen)
-        painter.drawPath(path)
-
-    def _paint_cut(self, painter: QPainter, picture: Picture, first: str, last: str, pixel: float) -> None:
-        """Two strokes across the slur (or between the heads) where it would be cut."""
-        if first not in picture.heads and last not in picture.heads:
-            return
-        xs = [picture.heads[note].x for note in (first, last) if note in picture.heads]
-        x = sum(xs) / len(xs)
-        ys = [picture.heads[note].y for note in (first, last) if note in picture.heads]
-        y = _curve_y(picture, x, first, last)
-        y = y if y is not None else sum(ys) / len(ys)
-        painter.setPen(QPen(self._inks.paper, max(0.75 * STAFF_SPACE, 5 * pixel)))
-        reach = 0.75 * STAFF_SPACE
-        painter.drawLine(QPointF(x, y - 0.4 * reach), QPointF(x, y + 0.4 * reach))
-        painter.setPen(QPen(self._inks.accent, max(0.2 * STAFF_SPACE, 1.6 * pixel)))
-        for shift in (-0.28 * STAFF_SPACE, 0.28 * STAFF_SPACE):
-            painter.drawLine(QPointF(x + shift - 40, y + reach), QPointF(x + shift + 40, y - reach))
-
-    def _paint_possible_sign(
-        self, painter: QPainter, picture: Picture, note_id: str, bow: Bow, signs: Mapping[str, BowSign], pixel: float
-    ) -> None:
-        """The sign as it would be, on a plate of its own over the present one."""
-        place = _sign_place(picture, note_id, signs)
-        plate = place.adjusted(-0.5 * STAFF_SPACE, -0.3 * STAFF_SPACE, 0.5 * STAFF_SPACE, 0.3 * STAFF_SPACE)
-        painter.setPen(QPen(self._inks.accent, 1.2 * pixel))
-        painter.setBrush(self._inks.paper)
-        painter.drawRoundedRect(plate, 0.4 * STAFF_SPACE, 0.4 * STAFF_SPACE)
-        inks = Inks(self._inks.accent, self._inks.accent, self._inks.paper, self._inks.glow, self._inks.accent)
-        paint_bow_signs(painter, picture, {note_id: BowSign((bow,), fixed=True)}, inks)
-
-    def _paint_freed_sign(
-        self, painter: QPainter, picture: Picture, note_id: str, signs: Mapping[str, BowSign], pixel: float
-    ) -> None:
-        """A stroke through the sign."""
-        place = _sign_place(picture, note_id, signs)
-        painter.setPen(QPen(self._inks.accent, max(0.2 * STAFF_SPACE, 1.6 * pixel)))
-        reach = 0.3 * STAFF_SPACE
-        painter.drawLine(
-            QPointF(place.left() - reach, place.bottom() + reach), QPointF(place.right() + reach, place.top() - reach)
-        )
-
 
 def played_band(placed: PlacedLine, note_id: str) -> Box | None:
     """The band on the page that marks a note as heard, without its pointer; None where it is not in the line."""
@@ -363,12 +264,6 @@ def _region(placed_lines: Sequence[PlacedLine], width: float, scale: float) -> Q
     return region
 
 
-def _sign_place(picture: Picture, note_id: str, signs: Mapping[str, BowSign]) -> QRectF:
-    """Where the sign or signs over a note stand in a picture."""
-    sign = signs.get(note_id)
-    return _rect(picture.bow_slots[note_id].box(len(sign.bows) if sign is not None else 1))
-
-
 def _runs(placed: PlacedLine, note_ids: Sequence[str]) -> list[Box]:
     """Boxes on the page, one around each run of neighbouring notes of the line, as tall as the staff or more."""
     picture = placed.picture
@@ -388,46 +283,6 @@ def _runs(placed: PlacedLine, note_ids: Sequence[str]) -> list[Box]:
     tall = (picture.staff_top - STAFF_SPACE, picture.staff_bottom + STAFF_SPACE)
     runs = [Box(box.left, min(box.top, tall[0]), box.right, max(box.bottom, tall[1])) for box in runs]
     return [placed.page_box(box.grown(0.35 * STAFF_SPACE, 0.2 * STAFF_SPACE)) for box in runs]
-
-
-def _stem_up(picture: Picture, note_id: str) -> bool:
-    box, head = picture.boxes[note_id], picture.heads[note_id]
-    return head.y - box.top > box.bottom - head.y
-
-
-def _stems_up(picture: Picture, note_ids: Sequence[str]) -> bool:
-    return all(_stem_up(picture, note_id) for note_id in note_ids)
-
-
-def _curve_y(picture: Picture, x: float, first: str, last: str) -> float | None:
-    """Height of the drawn slur over a place between two notes, or None."""
-    order = {note_id: place for place, note_id in enumerate(picture.boxes)}
-    for curve in picture.slurs:
-        if order.get(curve.start, -1) <= order.get(first, -1) and order.get(curve.end, len(order)) >= order.get(
-            last, len(order)
-        ):
-            return _y_at(picture, curve, x)
-    return None
-
-
-def _y_at(picture: Picture, curve: Curve, x: float) -> float:
-    shape = picture.shapes[curve.shape]
-    points: list[tuple[float, float]] = []
-    if isinstance(shape, Outline):
-        here = (0.0, 0.0)
-        for command in shape.commands:
-            if command.letter == "C":
-                points = [_bezier(here, command.numbers, step / 20) for step in range(21)]
-                break  # the way back is the other edge of the same curve
-            here = (command.numbers[-2], command.numbers[-1]) if command.numbers else here
-    return min(points, key=lambda point: abs(point[0] - x))[1] if points else curve.box.centre.y
-
-
-def _bezier(start: tuple[float, float], rest: Sequence[float], t: float) -> tuple[float, float]:
-    points = [start, *zip(rest[::2], rest[1::2], strict=True)]
-    while len(points) > 1:
-        points = [(a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t) for a, b in pairwise(points)]
-    return points[0]
 
 
 def _rect(box: Box) -> QRectF:
