@@ -96,8 +96,11 @@ class Answer:
         """By kind, how many bars are bowed otherwise than most of their like; kinds without any are left out."""
         found = {}
         for kind, bars in problem.kinds(self.choice).items() if self.ways else ():
-            if len(bars) > 1:
-                times = Counter(names(ways, np.array([way]))[0] for ways, way in (self.ways[bar] for bar in bars))
+            chosen = Counter(self.ways[bar] for bar in bars)
+            if len(chosen) > 1:  # perhaps the same, listed for other bars
+                times: Counter[bytes] = Counter()
+                for (ways, way), count in chosen.items():
+                    times[names(ways, np.array([way]))[0]] += count
                 if len(times) > 1:
                     found[kind] = len(bars) - max(times.values())
         return found
@@ -157,10 +160,10 @@ class Model:
 
     def __init__(
         self, problem: OpenProblem, network: Network, chosen: tuple[int, ...], units: tuple[Unit, ...],
-        *, strike_out: bool = False,
+        *, thinned: bool = False,
     ) -> None:  # fmt: skip
         self.problem, self.network, self.chosen, self.units = problem, network, chosen, units
-        self._strike_out = strike_out  # many values are out of the question
+        self._thinned = thinned  # many values are out of the question
         self._elimination: Elimination | None = None
 
     def solve(self, go_on: Callable[[], None]) -> Answer:
@@ -169,10 +172,7 @@ class Model:
         Raises:
             TooManyCombinationsError: the memory allowed is not enough.
         """
-        if self._strike_out:
-            choice = cheapest(self.network, go_on, strike_out=True)
-        else:
-            choice = self._eliminated(go_on).cheapest()
+        choice = cheapest(self.network, go_on) if self._thinned else self._eliminated(go_on).cheapest()
         if not choice.values:
             return NO_ANSWER
         ways: dict[int, tuple[Ways, int]] = {}
@@ -207,7 +207,7 @@ class Model:
         for unit, costs in zip(self.units, self.least(go_on), strict=True):
             for variable, axis in ((unit.first, 1), (unit.last, 0)):
                 network.alone[variable] = np.where(costs.min(axis=axis) < limit, 0.0, inf)
-        return Model(self.problem, network, self.chosen, self.units, strike_out=True)
+        return Model(self.problem, network, self.chosen, self.units, thinned=True)
 
     def forced(self, ways: Mapping[int, int]) -> Model:
         """The same where the bars of some units, by number and with one plan each, are bowed in a given way."""
@@ -239,7 +239,7 @@ class Model:
                     if _end(answer, one, at_start=at_start) != _end(answer, other, at_start=at_start):
                         apart = True
                         _tie(network, one, other, at_start=at_start)
-        return Model(self.problem, network, self.chosen, self.units, strike_out=self._strike_out) if apart else None
+        return Model(self.problem, network, self.chosen, self.units, thinned=self._thinned) if apart else None
 
     def _eliminated(self, go_on: Callable[[], None]) -> Elimination:
         if self._elimination is None:
@@ -289,16 +289,24 @@ def _unit(network: Network, problem: OpenProblem, bars: tuple[int, ...]) -> Unit
         if table is None:
             return None  # what is fixed is the same under every plan
         tables.append(table)
-    heights, widths = ([table.costs.shape[end] for table in tables] for end in (0, 1))
-    first, last = network.add(np.zeros(sum(heights))), network.add(np.zeros(sum(widths)))
-    costs = np.full((sum(heights), sum(widths)), inf)
-    row = column = 0
-    for table, height, width in zip(tables, heights, widths, strict=True):
-        costs[row : row + height, column : column + width] = table.costs
-        row, column = row + height, column + width
+    costs = _on_the_diagonal([table.costs for table in tables])
+    first, last = (network.add(np.zeros(size)) for size in costs.shape)
     network.connect(first, last, costs)
     kinds = tuple(one.bars[bars[0]].kind for one in under)
     return Unit(bars, problem.group_of[bars[0]], kinds, tuple(tables), first, last)
+
+
+def _on_the_diagonal(blocks: Sequence[Costs]) -> Costs:
+    """One table of tables of which no two can be had together."""
+    if len(blocks) == 1:
+        return blocks[0]
+    costs = np.full((sum(len(block) for block in blocks), sum(block.shape[1] for block in blocks)), inf)
+    row = column = 0
+    for block in blocks:
+        height, width = block.shape
+        costs[row : row + height, column : column + width] = block
+        row, column = row + height, column + width
+    return costs
 
 
 def which_plan(sizes: Sequence[int]) -> Costs:

@@ -89,6 +89,7 @@ def cheapest(network: Network, go_on: Callable[[], None], *, strike_out: bool = 
         TooManyCombinationsError: the memory allowed is not enough.
     """
     left = _Left(network)
+    left.drop_impossible()
     if strike_out:
         left.strike_out(go_on)
     if not all(len(values) for values in left.values):
@@ -193,6 +194,13 @@ class _Left:
             self.tables[first][second] = costs
             self.tables[second][first] = costs.T
         self.values = [np.arange(len(costs)) for costs in self.alone]
+
+    def drop_impossible(self) -> None:
+        """Strike out values that cost infinitely much alone."""
+        for variable, costs in enumerate(self.alone):
+            possible = np.isfinite(costs)
+            if not possible.all():
+                self._keep(variable, np.flatnonzero(possible))
 
     def strike_out(self, go_on: Callable[[], None]) -> None:
         """Strike out values that are impossible, or never better than another one of the same variable."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Collection, Sequence
 from dataclasses import dataclass, replace
+from functools import cache
 from itertools import combinations, groupby
 
 from core.accent_plan import AccentPlan, PlanKind
@@ -108,15 +109,17 @@ def work_out_plan(
     base = pose(tune, throughout[0], settings, style=style, keep=keep, free=free, keep_start=keep_start)
     problems = (base, *(with_accents(base, other) for other in throughout[1:]))
 
-    def posed(choice: Sequence[int]) -> Problem:
+    @cache
+    def posed(choice: tuple[int, ...]) -> Problem:
+        if len(set(choice)) == 1:
+            return problems[choice[0]]
         kinds = [PHRASE_PLANS[plan] for plan in choice]
         problem = with_accents(base, resolved(tune, bowing, groups, kinds))
         return replace(problem, plan_changes=changes_of_plan(groups, kinds))
 
     search = Search(_open_problem(problems, groups), posed, in_time(go_on, settings.time_limit_s))
     search.run()
-    problem = posed(search.best.choice or [0] * len(groups))
-    return finished(problem, search)
+    return finished(posed(search.best.choice or (0,)), search)
 
 
 def _open_problem(problems: tuple[Problem, ...], groups: Sequence[PhraseGroup]) -> OpenProblem:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import replace
 from math import inf
@@ -41,7 +41,7 @@ class Search:
     """
 
     def __init__(
-        self, problem: OpenProblem, posed: Callable[[Sequence[int]], Problem], go_on: Callable[[], None]
+        self, problem: OpenProblem, posed: Callable[[tuple[int, ...]], Problem], go_on: Callable[[], None]
     ) -> None:
         """Prepare the search.
 
@@ -66,19 +66,22 @@ class Search:
         model = alike(self._problem)
         answer = self._solve(model)
         self._alike = answer.total
-        if self._is_proven():
-            return
-        without_likeness = loose(self._problem)
-        self._loose = self._solve(without_likeness).total
-        if without_likeness is None or self._loose == inf:
-            self.refused = True
-            return
-        if self._problem.groups and model is not None and answer.ways and not self._is_proven():
+        if self._problem.groups and answer.ways and not self._is_proven():
             self._settle(answer.choice)
+        each = None
+        if self.best.total >= self._problem.scale.broken:  # else no bar of the best differs from its like
+            each = loose(self._problem)
+            self._loose = self._solve(each).total
+            self.refused = self._loose == inf
+        if self.refused or self._is_proven():
+            return
+        if self._problem.groups and model is not None and answer.ways:
             with suppress(TooManyCombinationsError):  # then the bound stays lower
                 self._tie(model, answer)
         if not self._is_proven():
-            self._go_deeper(Exact(without_likeness, self._go_on))
+            each = each or loose(self._problem)
+            if each is not None:
+                self._go_deeper(Exact(each, self._go_on))
 
     def _solve(self, model: Model | None) -> Answer:
         """Solve a model; its bowing is kept if it is the best so far, bars that differ from their like counted."""

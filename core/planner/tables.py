@@ -113,6 +113,22 @@ class Prices(NamedTuple):
     bows: tuple[int | None, ...]
 
 
+class _Listed(NamedTuple):
+    """Some bars, whatever their accents are.
+
+    Attributes:
+        rhythm: What they ask for together; None where they contradict one another.
+        ways: All ways of it; None where there are too many.
+        prices: Without accents.
+        costs: What each way costs without accents; nothing where the ways are not listed.
+    """
+
+    rhythm: Rhythm | None
+    ways: Ways | None
+    prices: Prices
+    costs: Costs
+
+
 def bar_table(problem: Problem, scale: Scale, bars: Sequence[int]) -> Table | None:
     """The ways of bowing some bars of one kind, all of them alike.
 
@@ -132,15 +148,16 @@ def bar_table(problem: Problem, scale: Scale, bars: Sequence[int]) -> Table | No
 
 
 def _bar_table(problem: Problem, scale: Scale, bars: Sequence[int]) -> Table | None:
-    rhythm = _rhythm(problem, bars)
-    prices = _prices(problem, scale, bars)
-    if rhythm is None or None in prices.bows:
+    rhythm, ways, plain, without_accents = _listed(problem, bars)
+    if rhythm is None or None in plain.bows:
         return None
-    few = most_ways(rhythm) <= MOST_WAYS
-    ways = ways_of(rhythm) if few else arranged(rhythm, *cheapest_ways(rhythm, prices))
+    prices = _with_accents(problem, scale, bars, plain)
+    if ways is None:
+        ways = arranged(rhythm, *cheapest_ways(rhythm, prices))
+        without_accents = plain_costs_of(ways, prices)
     if not len(ways):
         return None
-    way_costs = way_costs_of(ways, prices)
+    way_costs = without_accents + accent_costs_of(ways, prices)
     firsts, lasts = _usable(problem, bars, ways)
     costs = np.full((len(firsts), len(lasts)), inf)
     costs[ways.begins[ways.groups], ways.finishes[ways.groups]] = np.minimum.reduceat(way_costs, ways.groups)
@@ -151,8 +168,8 @@ def _bar_table(problem: Problem, scale: Scale, bars: Sequence[int]) -> Table | N
 
 def lists_every_way(problem: Problem, bar: int) -> bool:
     """Whether the table of a bar has every way that is allowed."""
-    rhythm = _rhythm(problem, [bar])
-    return rhythm is None or most_ways(rhythm) <= MOST_WAYS
+    listed = _listed(problem, [bar])
+    return listed.rhythm is None or listed.ways is not None
 
 
 def crossing_costs(problem: Problem, scale: Scale, crossing: Crossing, before: Table, after: Table) -> Costs:
@@ -244,6 +261,18 @@ def _first(problem: Problem, number: int) -> PlanNote:
     return problem.notes[problem.bars[number].first]
 
 
+def _listed(problem: Problem, bars: Sequence[int]) -> _Listed:
+    key = ("listed", *bars)
+    if key not in problem.found:
+        rhythm, prices = _rhythm(problem, bars), _prices(problem, bars)
+        ways = ways_of(rhythm) if rhythm is not None and most_ways(rhythm) <= MOST_WAYS else None
+        costs = np.zeros(0) if ways is None else plain_costs_of(ways, prices)
+        problem.found[key] = _Listed(rhythm, ways, prices, costs)
+    listed = problem.found[key]
+    assert isinstance(listed, _Listed)
+    return listed
+
+
 def _rhythm(problem: Problem, bars: Sequence[int]) -> Rhythm | None:
     """What the bars ask for together; None where they contradict one another."""
     columns = list(zip(*(problem.notes_of(bar) for bar in bars), strict=True))
@@ -272,9 +301,10 @@ def _rhythm(problem: Problem, bars: Sequence[int]) -> Rhythm | None:
     )
 
 
-def _prices(problem: Problem, scale: Scale, bars: Sequence[int]) -> Prices:
+def _prices(problem: Problem, bars: Sequence[int]) -> Prices:
+    """Without accents."""
     count = problem.bars[bars[0]].stop - problem.bars[bars[0]].first
-    join, apart, retake, unless_down, unless_driven = ([0] * count for _ in range(5))
+    join, apart, retake = ([0] * count for _ in range(3))
     asked: list[set[int]] = [set() for _ in range(count)]
     for number in bars:
         visits = problem.bars[number].visits
@@ -282,32 +312,49 @@ def _prices(problem: Problem, scale: Scale, bars: Sequence[int]) -> Prices:
             join[place] += 0 if note.held else note.join_cost * visits
             apart[place] += note.apart_cost * visits if place else 0
             retake[place] += note.retake_cost * visits
-            if note.accented and not note.held:
-                missed = unless_down if note.hooked or place == 0 else unless_driven
-                missed[place] += scale.missed * visits
             if note.bow is not None:
                 asked[place].add(BOWS.index(note.bow))
     visits = sum(problem.bars[number].visits for number in bars)
     return Prices(
-        tuple(join),
-        tuple(apart),
-        tuple(retake),
-        tuple(unless_down),
-        tuple(unless_driven),
-        tuple(cost * visits for cost in problem.stroke_costs[: count + 1]),
-        tuple(None if len(bows) > 1 else min(bows, default=-1) for bows in asked),
+        join=tuple(join),
+        apart=tuple(apart),
+        retake=tuple(retake),
+        unless_down=(0,) * count,
+        unless_driven=(0,) * count,
+        strokes=tuple(cost * visits for cost in problem.stroke_costs[: count + 1]),
+        bows=tuple(None if len(bows) > 1 else min(bows, default=-1) for bows in asked),
     )
 
 
-def way_costs_of(ways: Ways, prices: Prices) -> Costs:
-    """What each way costs; infinite where a direction is not the one asked for."""
-    unless_driven = np.array(prices.unless_driven, float)
+def _with_accents(problem: Problem, scale: Scale, bars: Sequence[int], prices: Prices) -> Prices:
+    unless_down, unless_driven = list(prices.unless_down), list(prices.unless_driven)
+    for number in bars:
+        for place, note in enumerate(problem.notes_of(number)):
+            if note.accented and not note.held:
+                missed = unless_down if note.hooked or place == 0 else unless_driven
+                missed[place] += scale.missed * problem.bars[number].visits
+    return prices._replace(unless_down=tuple(unless_down), unless_driven=tuple(unless_driven))
+
+
+def plain_costs_of(ways: Ways, prices: Prices) -> Costs:
+    """What each way costs without regard to accents; infinite where a direction is not the one asked for."""
     costs: Costs = ways.joins @ np.array(prices.join, float) + ways.retakes @ np.array(prices.retake, float)
     if any(prices.apart):
         costs += (1 - ways.joins) @ np.array(prices.apart, float)
-    costs += ways.sizes @ np.array(prices.strokes, float)
-    costs += ways.bows @ np.array(prices.unless_down, float) + (ways.bows | ways.joins) @ unless_driven
+    if any(prices.strokes):
+        costs += ways.sizes @ np.array(prices.strokes, float)
     for place, bow in enumerate(prices.bows):
         if bow is not None and bow >= 0:
             costs[ways.bows[:, place] != bow] = inf
+    return costs
+
+
+def accent_costs_of(ways: Ways, prices: Prices) -> Costs:
+    """What the accents cost that each way misses."""
+    costs: Costs = np.zeros(len(ways))
+    for place, (unless_down, unless_driven) in enumerate(zip(prices.unless_down, prices.unless_driven, strict=True)):
+        if unless_down:
+            costs += unless_down * ways.bows[:, place]
+        if unless_driven:
+            costs += unless_driven * (ways.bows[:, place] | ways.joins[:, place])
     return costs

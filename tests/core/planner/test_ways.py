@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from core.planner.long_bars import cheapest_ways
 from core.planner.problem import Retake
-from core.planner.tables import Prices, way_costs_of
+from core.planner.tables import Prices, accent_costs_of, plain_costs_of
 from core.planner.ways import Rhythm, arranged, most_ways, ways_of
 
 
@@ -87,7 +87,7 @@ def test_note_by_note_the_cheapest_way_for_each_two_ends_is_the_cheapest_of_thos
 
     def cheapest_by_ends(ways):
         found: dict[tuple[int, ...], float] = {}
-        for way, cost in enumerate(way_costs_of(ways, asked)):
+        for way, cost in enumerate(plain_costs_of(ways, asked) + accent_costs_of(ways, asked)):
             if np.isfinite(cost):
                 head = int(np.argmin(np.append(ways.joins[way, 1:], 0))) + 1
                 tail = int(np.argmin(np.append(ways.joins[way, :0:-1], 0))) + 1
