@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QShowEvent
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -85,6 +85,10 @@ class AboutDialog(QDialog):
         self.resize(SIZE.boundedTo(self.screen().availableGeometry().size()))
         self.list.setCurrentRow(0)
         self.list.setFocus()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.list.doItemsLayout()  # rows were laid out before they had their style
 
     def _show_part(self, row: int) -> None:
         self.text.setHtml(part_page(self.parts[row]))

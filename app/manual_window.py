@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSize, Qt, QUrl
-from PySide6.QtGui import QDesktopServices, QImage, QKeySequence, QResizeEvent, QShortcut, QTextDocument
+from PySide6.QtCore import QSize, Qt, QTimer, QUrl
+from PySide6.QtGui import QDesktopServices, QImage, QKeySequence, QResizeEvent, QShortcut, QShowEvent, QTextDocument
 from PySide6.QtWidgets import QHBoxLayout, QListWidget, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
 from app.manual import PAGES, manual_folder
@@ -13,13 +13,13 @@ TITLE = "Manual – Bowbench"
 BACK, BROWSER, CLOSE = "&Back", "Show in the &browser", "&Close"
 SIZE = QSize(1160, 760)
 LIST_WIDTH = 200  # pixels
-EDGE = 40  # pixels beside a picture that has no room in its own size
+EDGE = 100  # pixels beside a picture that has no room in its own size: the margins of a page
 
 
 class ManualWindow(QWidget):
     """Beside the main window, to read and try at once."""
 
-    def __init__(self, parent: QWidget) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, Qt.WindowType.Window)
         self.setWindowTitle(tr(TITLE))
         self.pages = QListWidget()
@@ -60,6 +60,10 @@ class ManualWindow(QWidget):
         self.activateWindow()
         self.pages.setFocus()
 
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self.pages.doItemsLayout()  # rows were laid out before they had their style
+
     def show_page(self, row: int) -> None:
         """Show a page, by its place in ``PAGES``."""
         self.pages.setCurrentRow(row)
@@ -83,13 +87,17 @@ class ManualText(QTextBrowser):
         super().__init__()
         self.setAccessibleName("Page of the manual")
         self.setOpenExternalLinks(True)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)  # so that a page keeps its width
+        self.setSearchPaths([str(manual_folder())])
         self._width = 0
+        self._later = QTimer(self, singleShot=True)  # a page must not be read while it is laid out
+        self._later.timeout.connect(self._fit)
 
     def loadResource(self, kind: int, name: QUrl | str) -> object:
         address = QUrl(name) if isinstance(name, str) else name
         if kind != QTextDocument.ResourceType.ImageResource.value:
             return super().loadResource(kind, address)
-        picture = QImage(self.source().resolved(address).toLocalFile())
+        picture = QImage(str(manual_folder() / address.path()))
         room = max(self.viewport().width() - EDGE, EDGE)
         return picture if picture.width() <= room else picture.scaledToWidth(
             room, Qt.TransformationMode.SmoothTransformation
@@ -97,6 +105,13 @@ class ManualText(QTextBrowser):
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
-        if self.viewport().width() != self._width and not self.source().isEmpty():
+        if self.viewport().width() != self._width:
             self._width = self.viewport().width()
+            self._later.start()
+
+    def _fit(self) -> None:
+        """Show the page anew in this width, at the same place."""
+        if not self.source().isEmpty():
+            place = self.verticalScrollBar().value()
             self.reload()
+            self.verticalScrollBar().setValue(place)

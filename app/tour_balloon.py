@@ -44,6 +44,9 @@ class TourBalloon(QFrame):
         self.end_button.clicked.connect(self.end_wanted)
         self.forward_button = QPushButton()
         self.forward_button.clicked.connect(self.forward_wanted)
+        self._buttons = (self.end_button, self.back_button, self.forward_button)
+        for button in self._buttons:
+            button.installEventFilter(self)
         head = QHBoxLayout()
         head.addWidget(self._title, 1)
         head.addWidget(self._count)
@@ -116,6 +119,11 @@ class TourBalloon(QFrame):
         self.raise_()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if isinstance(event, QKeyEvent) and event.type() is QEvent.Type.KeyPress and watched in self._buttons:
+            if event.key() in (Qt.Key.Key_Left, Qt.Key.Key_Right):  # which would go from button to button
+                self.keyPressEvent(event)
+                return True
+            return False
         if event.type() in (QEvent.Type.Resize, QEvent.Type.Move, QEvent.Type.Show):
             QTimer.singleShot(0, self, self._place)
         return False
@@ -125,20 +133,18 @@ class TourBalloon(QFrame):
             Qt.Key.Key_Escape: self.end_wanted,
             Qt.Key.Key_Right: self.forward_wanted,
             Qt.Key.Key_Left: self.back_wanted,
-            Qt.Key.Key_Return: self.forward_wanted,
-            Qt.Key.Key_Enter: self.forward_wanted,
         }
-        signal = signals.get(Qt.Key(event.key()))
-        if signal is None:
-            super().keyPressEvent(event)
+        focused = self.focusWidget()
+        if event.key() in signals:
+            signals[Qt.Key(event.key())].emit()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and isinstance(focused, QPushButton):
+            focused.click()
         else:
-            signal.emit()
+            super().keyPressEvent(event)
 
     def focusNextPrevChild(self, forwards: bool) -> bool:
         """Tab goes round within the balloon; a click leaves it, Esc ends the tour."""
-        buttons = [
-            b for b in (self.end_button, self.back_button, self.forward_button) if b.isVisible() and b.isEnabled()
-        ]
+        buttons = [button for button in self._buttons if button.isVisible() and button.isEnabled()]
         if not buttons:
             return super().focusNextPrevChild(forwards)
         focused = self.focusWidget()

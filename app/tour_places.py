@@ -6,6 +6,7 @@ from collections.abc import Callable
 from functools import partial
 from typing import TYPE_CHECKING
 
+from app.actions import MENUS
 from app.tour import Spot
 from app.welcome import sample_files
 
@@ -13,6 +14,7 @@ if TYPE_CHECKING:
     from app.main_window import MainWindow
 
 FIRST_LESSON = "tuesday_ferry.musicxml"
+TOOL_MENUS = {"play": "Pla&y", "print": "&File"}  # where the same can be chosen
 
 
 def tour_places(window: MainWindow) -> dict[str, Callable[[], Spot]]:
@@ -27,12 +29,14 @@ def tour_places(window: MainWindow) -> dict[str, Callable[[], Spot]]:
         return Spot(window.plan)
 
     def tool(name: str) -> Spot:
+        """A button; the menu with the same, where the tool bar is too short for it."""
         button = window.tool_bar.widgetForAction(window.actions_by_name[name])
-        return Spot(button if button.isVisible() else window.tool_bar)  # it may be behind the end of a narrow one
+        return Spot(button) if button.isVisible() else menu(TOOL_MENUS[name])
 
-    def last_menu() -> Spot:
+    def menu(title: str) -> Spot:
         bar = window.menuBar()
-        return Spot(bar, bar.actionGeometry(bar.actions()[-1]))
+        place = [item[0] for item in MENUS].index(title)
+        return Spot(bar, bar.actionGeometry(bar.actions()[place]))
 
     return {
         "page": lambda: Spot(window.area),
@@ -41,7 +45,7 @@ def tour_places(window: MainWindow) -> dict[str, Callable[[], Spot]]:
         "plan": plan,
         "play": partial(tool, "play"),
         "print": partial(tool, "print"),
-        "help": last_menu,
+        "help": partial(menu, "&Help"),
     }
 
 

@@ -738,7 +738,7 @@ def test_the_keyboard_reaches_page_bowings_accents_and_findings(window):
 
 def test_keys_and_gestures_are_told(window, dialogs):
     dialogs.answers["tell"] = None
-    QTest.keyClick(window, Qt.Key.Key_F1)
+    QTest.keyClick(window, Qt.Key.Key_F1, Qt.KeyboardModifier.ControlModifier)
     for spec in ACTIONS:
         if spec.page_only:
             assert spec.tip in dialogs.told

@@ -1,0 +1,49 @@
+"""``python -m tests.manual [PICTURE...]``: makes the pictures of the manual, all or those named, and its page of keys.
+
+Look at them before they are kept.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from pathlib import Path
+from tempfile import TemporaryDirectory
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from PIL import Image  # comes with what music21 needs
+from PySide6.QtGui import QImage
+from PySide6.QtWidgets import QApplication
+
+from app.manual import manual_folder
+from tests.manual.keys_page import keys_page
+from tests.manual.scenes import SCENES, staged
+
+COLOURS = 96  # of a picture: they are few, and the files a third as large
+
+
+def keep(picture: QImage, path: Path) -> None:
+    """Write a picture with few colours."""
+    rgb = picture.convertToFormat(QImage.Format.Format_RGB888)
+    lines = bytes(rgb.constBits())
+    image = Image.frombytes("RGB", (rgb.width(), rgb.height()), lines, "raw", "RGB", rgb.bytesPerLine())
+    image.quantize(COLOURS, dither=Image.Dither.NONE).save(path, optimize=True)
+
+
+def main(names: list[str]) -> None:
+    """Make the pictures."""
+    application = QApplication(["manual"])
+    folder = manual_folder()
+    for name in names or SCENES:
+        with TemporaryDirectory() as home:
+            os.environ["XDG_DATA_HOME"] = home
+            with staged(Path(home)) as stage:
+                keep(SCENES[name](stage), folder / "pictures" / f"{name}.png")
+        print(name, flush=True)
+    (folder / "keys.html").write_text(keys_page(), "utf-8")
+    del application
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:])
