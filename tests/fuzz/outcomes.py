@@ -1,0 +1,34 @@
+"""What may come of an input, how often more is done with it, and what every refusal must be."""
+
+from __future__ import annotations
+
+import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+READ, REFUSED = "read", "refused"
+LAW_EACH = 25  # inputs: what was read of one is written and read again
+PIPELINE_EACH = 50  # inputs: one goes through everything
+WINDOW_EACH = 1000  # settings: with one the whole window is opened
+LONGEST_SENTENCE = 10_000  # characters; what was typed is quoted whole
+
+
+def must_be_a_sentence(text: str) -> None:
+    """What a user is told."""
+    assert text.endswith("."), text
+    assert len(text) < LONGEST_SENTENCE, text
+
+
+@contextmanager
+def scratch_folder() -> Iterator[Path]:
+    """A folder in memory, where there is one."""
+    memory = Path("/dev/shm")
+    with tempfile.TemporaryDirectory(prefix="bowbench-fuzz-", dir=memory if memory.is_dir() else None) as folder:
+        yield Path(folder)
+
+
+def without_name(data: bytes, folder: Path) -> bytes:
+    """What was made in a scratch folder, as it would be in any other: the folder's name is told by as many dots."""
+    name = folder.name.encode()
+    return data.replace(name, b"." * len(name))

@@ -1,0 +1,232 @@
+"""Processes that feed a reader: watched for hangs and crashes, held to a cap of memory, begun again after either."""
+
+from __future__ import annotations
+
+import gc
+import multiprocessing
+import os
+import resource
+import signal
+import time
+import traceback
+from collections import Counter
+from dataclasses import dataclass, field
+from multiprocessing.connection import Connection, wait
+from multiprocessing.sharedctypes import Synchronized
+from pathlib import Path
+from types import FrameType
+
+from tests.fuzz.readers import READERS, input_of
+
+HANG_S = 5.0
+CAP_MB = 512  # above what the process takes before its first input
+WARMING = range(-20, 0)  # numbers of the inputs that load what is loaded late
+KEPT_OF_A_KIND = 3
+LOOK_S = 0.5
+MB = 2**20
+
+
+class HangError(Exception):
+    """An input took longer than ``HANG_S``."""
+
+
+@dataclass
+class Report:
+    """What came of a run.
+
+    Attributes:
+        outcomes: How many inputs were read, refused, or failed.
+        seconds: Wall time.
+        slowest_s, slowest: The longest that an input took, in seconds of wall time, and its number.
+        peak_mb: The most that a process took above what it took before its first input.
+        kinds: What failed, how often, and the number of the first.
+    """
+
+    name: str
+    seed: int
+    outcomes: Counter[str] = field(default_factory=Counter)
+    seconds: float = 0.0
+    slowest_s: float = 0.0
+    slowest: int = -1
+    peak_mb: float = 0.0
+    kinds: dict[str, tuple[int, int]] = field(default_factory=dict)
+
+    @property
+    def failures(self) -> int:
+        return sum(count for count, _ in self.kinds.values())
+
+    def fail(self, kind: str, number: int) -> int:
+        """Count a failure; how many of its kind there are now."""
+        count, first = self.kinds.get(kind, (0, number))
+        self.kinds[kind] = (count + 1, first)
+        self.outcomes["failed"] += 1
+        return count + 1
+
+    def __str__(self) -> str:
+        count = sum(self.outcomes.values())
+        told = ", ".join(f"{number:,} {name}" for name, number in sorted(self.outcomes.items()))
+        lines = [
+            f"{self.name}, seed {self.seed}: {count:,} inputs ({told}) in {self.seconds:.0f} s, "
+            f"{count / max(self.seconds, 0.001):.0f} a second; slowest {self.slowest_s:.2f} s (number {self.slowest}); "
+            f"at most {self.peak_mb:.0f} MB above rest"
+        ]
+        lines += [f"  {count:,} × {kind} (first: number {first})" for kind, (count, first) in self.kinds.items()]
+        return "\n".join(lines)
+
+
+def run(name: str, count: int, seed: int = 1, first: int = 0, jobs: int = 1, keep: Path | None = None) -> Report:
+    """Feed a reader with so many inputs.
+
+    Args:
+        name: The reader.
+        count: Inputs.
+        seed, first: Which inputs.
+        jobs: Processes.
+        keep: Folder for what fails.
+    """
+    report = Report(name, seed)
+    began = time.monotonic()
+    step = -(-count // jobs)
+    shares = [range(start, min(start + step, first + count)) for start in range(first, first + count, step)]
+    workers = [_Worker(name, seed, share) for share in shares]
+    while workers:
+        wait([worker.results for worker in workers], LOOK_S)
+        for worker in list(workers):
+            if worker.look(report, keep):
+                workers.remove(worker)
+    report.seconds = time.monotonic() - began
+    return report
+
+
+class _Worker:
+    """A process at work on a range of inputs, and the look at it from outside."""
+
+    def __init__(self, name: str, seed: int, share: range) -> None:
+        self._name, self._seed, self._share = name, seed, share
+        self._begin(share.start)
+
+    def _begin(self, start: int) -> None:
+        context = multiprocessing.get_context("spawn")
+        self.results, theirs = context.Pipe(duplex=False)
+        self._at: Synchronized[int] = context.Value("q", -1)
+        self._since: Synchronized[float] = context.Value("d", 0.0)
+        share = range(start, self._share.stop)
+        self._process = context.Process(
+            target=_work, args=(self._name, self._seed, share, theirs, self._at, self._since), daemon=True
+        )
+        self._process.start()
+        theirs.close()
+
+    def look(self, report: Report, keep: Path | None) -> bool:
+        """Take results in; begin a new process where this one hangs or died; whether all is done."""
+        try:
+            while self.results.poll():
+                message = self.results.recv()
+                if message is None:
+                    self._process.join()
+                    return True
+                self._take(message, report, keep)
+        except EOFError:
+            self._process.join()
+            return self._go_on(f"crash, exit code {self._process.exitcode}", report, keep)
+        since = self._since.value
+        if since and time.monotonic() - since > 3 * HANG_S:  # not even an alarm comes through
+            self._process.kill()
+            self._process.join()
+            return self._go_on(f"hang of more than {HANG_S:.0f} s that no alarm ended", report, keep)
+        return False
+
+    def _go_on(self, kind: str, report: Report, keep: Path | None) -> bool:
+        number = self._at.value
+        if number < self._share.start:
+            raise RuntimeError(f"{self._name}: the process ended before the first input: {kind}")
+        self._keep(kind, number, "", report, keep)
+        if number + 1 >= self._share.stop:
+            return True
+        self._begin(number + 1)
+        return False
+
+    def _take(self, message: tuple[object, ...], report: Report, keep: Path | None) -> None:
+        match message:
+            case ("failed", int(number), str(kind), str(trace)):
+                self._keep(kind, number, trace, report, keep)
+            case ("done", Counter() as outcomes, float(slowest_s), int(slowest), float(peak_mb)):
+                report.outcomes += outcomes
+                report.peak_mb = max(report.peak_mb, peak_mb)
+                if slowest_s > report.slowest_s:
+                    report.slowest_s, report.slowest = slowest_s, slowest
+
+    def _keep(self, kind: str, number: int, trace: str, report: Report, keep: Path | None) -> None:
+        if report.fail(kind, number) > KEPT_OF_A_KIND or keep is None:
+            return
+        keep.mkdir(parents=True, exist_ok=True)
+        path = keep / f"{self._name}-{self._seed}-{number}{READERS[self._name].suffix}"
+        path.write_bytes(input_of(self._name, self._seed, number))
+        path.with_name(path.name + ".why").write_text(f"{kind}\n{trace}")
+
+
+def replay(name: str, path: Path) -> str:
+    """Feed a kept input again, and follow it as far as any is followed."""
+    return READERS[name].feed(path.read_bytes(), 0)
+
+
+# ------------------------------------------------------------------------------------------------- in the process
+
+
+def _work(
+    name: str, seed: int, share: range, results: Connection, at: Synchronized[int], since: Synchronized[float]
+) -> None:
+    signal.signal(signal.SIGALRM, _alarm)
+    reader = READERS[name]
+    for number in WARMING:
+        try:
+            reader.feed(input_of(name, seed, number), 50 * number)
+        except Exception:
+            continue  # found again among those that count, or by nobody
+    gc.collect()
+    rest = _now_bytes("VmSize:")
+    resource.setrlimit(resource.RLIMIT_AS, (rest + CAP_MB * MB, resource.RLIM_INFINITY))
+    resident = _now_bytes("VmRSS:")
+    outcomes: Counter[str] = Counter()
+    slowest_s, slowest = 0.0, -1
+    for done, number in enumerate(share, 1):
+        at.value = number
+        data = input_of(name, seed, number)
+        since.value = began = time.monotonic()
+        signal.setitimer(signal.ITIMER_REAL, HANG_S)
+        try:
+            outcomes[reader.feed(data, number)] += 1
+        except (Exception, MemoryError, HangError) as fault:
+            signal.setitimer(signal.ITIMER_REAL, 0)
+            results.send(("failed", number, _kind(fault), traceback.format_exc()[-6000:]))
+        signal.setitimer(signal.ITIMER_REAL, 0)
+        since.value = 0.0
+        took = time.monotonic() - began
+        if took > slowest_s:
+            slowest_s, slowest = took, number
+        if done % 500 == 0 or number == share[-1]:
+            peak = (_now_bytes("VmHWM:") - resident) / MB
+            results.send(("done", outcomes, slowest_s, slowest, peak))
+            outcomes = Counter()
+    results.send(None)
+    results.close()
+    os._exit(0)  # Qt need not put away what nobody will use
+
+
+def _alarm(number: int, frame: FrameType | None) -> None:
+    raise HangError(f"more than {HANG_S:.0f} s")
+
+
+def _kind(fault: BaseException) -> str:
+    """A failure in one line: what was raised, and where in the program."""
+    frames = traceback.extract_tb(fault.__traceback__)
+    ours = [frame for frame in frames if "/core/" in frame.filename or "/app/" in frame.filename] or frames
+    where = f"{Path(ours[-1].filename).name}:{ours[-1].name}:{ours[-1].lineno}"
+    return f"{type(fault).__name__} in {where}: {str(fault)[:100]!r}"
+
+
+def _now_bytes(row: str) -> int:
+    for line in Path("/proc/self/status").read_text().splitlines():
+        if line.startswith(row):
+            return int(line.split()[1]) * 1024
+    raise LookupError(row)
