@@ -36,7 +36,10 @@ def read_file(data: bytes) -> Reading:
         from core.reading.musicxml import read_mxl  # each kind loads only what it needs
 
         return read_mxl(data)
-    if data.lstrip(b"\xef\xbb\xbf \t\r\n")[:1] == b"<" or data[:2] in (b"\xff\xfe", b"\xfe\xff"):
+    head = data.lstrip(b"\xef\xbb\xbf \t\r\n")[:1]
+    if data[:2] in (b"\xff\xfe", b"\xfe\xff"):
+        head = data[:1000].decode("utf-16", "ignore").lstrip()[:1].encode()
+    if head == b"<":
         from core.reading.musicxml import read_musicxml
 
         return read_musicxml(data)

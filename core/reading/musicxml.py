@@ -162,7 +162,7 @@ def _read_parts(root: etree._Element, header: _Header, complaints: Complaints) -
         read.finish()
     for part_id in header.part_names.keys() - readers.keys():
         complaints.say(
-            0, tr("The part list names a part “{name}” that is not in the file.", name=header.part_names[part_id])
+            0, tr("The part list names a part “{name}” that is not in the file.", name=header.part_names[part_id][:40])
         )
     return [read.part for read in readers.values()]
 
@@ -178,7 +178,7 @@ def _with_notes(parts: list[DraftPart], complaints: Complaints) -> list[DraftPar
         return parts
     for part in parts:
         if part not in sounding:
-            complaints.say(part.line, tr("Part “{name}” has no pitched notes: it was left out.", name=part.name))
+            complaints.say(part.line, tr("Part “{name}” has no pitched notes: it was left out.", name=part.name[:40]))
     return sounding
 
 
