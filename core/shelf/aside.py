@@ -100,7 +100,7 @@ def salvaged(connection: sqlite3.Connection) -> tuple[list[bytes], list[Remarks]
                 remarks.append(_parsed(json.loads(_remarks(row).line)))
             except (ValueError, KeyError, TypeError, AttributeError, RecursionError):
                 continue
-    except sqlite3.Error:
+    except (sqlite3.Error, UnicodeDecodeError):  # SQLite quotes in its message what is no text
         pass  # what was read so far counts
     return places, remarks
 

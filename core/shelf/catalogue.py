@@ -180,6 +180,8 @@ class Catalogue:
         while True:
             try:
                 return work()
+            except UnicodeDecodeError as fault:  # SQLite quotes in its message what is no text
+                raise DamagedShelfError(self.path, storable(str(fault))) from fault
             except sqlite3.DatabaseError as fault:
                 code = getattr(fault, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF  # the kind without its detail
                 is_no_text = isinstance(fault, sqlite3.OperationalError) and not hasattr(fault, "sqlite_errorcode")
