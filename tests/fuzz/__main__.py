@@ -6,8 +6,8 @@
 
 READER is one of ``tests.fuzz.readers.READERS``, or ``all``. An input is known by its reader, seed and number and is
 made anew from these; one that fails is kept in FOLDER with what was raised. A hang is an input that takes longer than
-``HANG_S``; memory is capped at ``CAP_MB`` above what a process takes before the first input. Exit status 1 where
-anything failed.
+``HANG_S`` of the processor; memory is capped at ``CAP_MB`` above what a process takes before the first input. Exit
+status 1 where anything failed.
 """
 
 from __future__ import annotations

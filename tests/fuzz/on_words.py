@@ -14,7 +14,7 @@ from core.errors import BowbenchError
 from core.shelf.letters import parse_letters
 from core.shelf.query import parse_key, parse_meter
 from tests.fuzz.mutation import NUMBERS, TEXTS, spoil_text
-from tests.fuzz.outcomes import LAW_EACH, READ, REFUSED, must_be_a_sentence
+from tests.fuzz.outcomes import LAW_EACH, READ, REFUSED, must_be_told
 
 WORDS = (
     "on-beat", "0,3/2", "by-phrase", "G3 D4 A4 E5", "AEAE", "book.abc#3x2/Smooth", "60-100/4x2", "uuds", "dBAF",
@@ -72,5 +72,5 @@ def feed_arguments(data: bytes, number: int) -> str:
             parse(word)
             taken += 1
         except (BowbenchError, EntryError) as refusal:
-            must_be_a_sentence(f"{refusal}.")
+            must_be_told(str(refusal))
     return READ if taken else REFUSED

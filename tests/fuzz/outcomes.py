@@ -11,13 +11,18 @@ READ, REFUSED = "read", "refused"
 LAW_EACH = 25  # inputs: what was read of one is written and read again
 PIPELINE_EACH = 50  # inputs: one goes through everything
 WINDOW_EACH = 1000  # settings: with one the whole window is opened
-LONGEST_SENTENCE = 10_000  # characters; what was typed is quoted whole
+LONGEST_SENTENCE = 400  # characters
 
 
 def must_be_a_sentence(text: str) -> None:
     """What a user is told."""
     assert text.endswith("."), text
     assert len(text) < LONGEST_SENTENCE, text
+
+
+def must_be_told(text: str) -> None:
+    """What stands beside a word that was typed, which is quoted whole."""
+    assert text.strip(), text
 
 
 @contextmanager

@@ -5,7 +5,9 @@ A reader's input is always bytes, so that whatever goes wrong can be kept in a f
 
 from __future__ import annotations
 
+import os
 import random
+import time
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
@@ -14,6 +16,7 @@ from core.reading.abc import decode, read_abc
 from core.reading.musicxml import read_musicxml, read_mxl
 from tests.fuzz import on_app, on_lessons, on_shelf, on_words
 from tests.fuzz.on_lessons import feed_lessons
+from tests.fuzz.outcomes import READ
 
 
 @dataclass(frozen=True)
@@ -45,6 +48,27 @@ READERS = {
 }
 
 
+def _stumble(data: bytes, number: int) -> str:
+    """A reader full of faults, by which the harness itself is tried."""
+    match number:
+        case 2:
+            raise ValueError("a fault")
+        case 5:
+            while True:
+                time.process_time()
+        case 8:
+            os.abort()
+    return READ
+
+
+FAULTY = Reader(lambda chance: chance.randbytes(4), _stumble, ".txt")
+
+
+def reader_of(name: str) -> Reader:
+    """The reader of this name."""
+    return FAULTY if name == "faulty" else READERS[name]
+
+
 def input_of(name: str, seed: int, number: int) -> bytes:
     """Input by its number; the same ever again."""
-    return READERS[name].make(random.Random(f"{name} {seed} {number}"))
+    return reader_of(name).make(random.Random(f"{name} {seed} {number}"))
