@@ -130,9 +130,14 @@ def _file(row: Any) -> FileRecord:
 
 
 def _part(name: Any) -> str:
-    """A name that leads nowhere else; files named in a manifest may be deleted."""
+    """A name that leads nowhere else; files named in a manifest may be deleted.
+
+    Raises:
+        ValueError: it leads elsewhere, or is no text that can be written down.
+    """
     if not _text(name).strip(". ") or name.startswith(".") or set(name) & set('/\\:\0'):
         raise ValueError(f"“{name}” is no name in a pack")
+    name.encode()  # half characters are refused by the system
     return str(name)
 
 

@@ -170,7 +170,7 @@ def _apply_fields(
     marks = {}
     if fields.marks and not bows:
         complaints.say(
-            0, tr("“{name}”: its notes have lost all bow marks; those that were fixed are kept.", name=bowing.name)
+            0, tr("“{name}”: its notes have lost all bow marks; those that were fixed are kept.", name=bowing.name[:40])
         )
     for note_id, mark in fields.marks.items():
         if note_id in bows or (not bows and note_id in tune.places and not tune.note(note_id).is_rest):
@@ -180,7 +180,7 @@ def _apply_fields(
                 0,
                 tr(
                     "“{name}”: the fixed bow mark of {note} is gone from the notes.",
-                    name=bowing.name,
+                    name=bowing.name[:40],
                     note=_where(tune, note_id),
                 ),
             )
@@ -215,7 +215,7 @@ def _fix_foreign_bows(tune: Tune, bowing: Bowing, bows: Mapping[str, DraftNote],
                     if bow is Bow.DOWN
                     else "“{name}”: the up-bow of {note} does not follow from the strokes before it; it is taken as "
                     "fixed.",
-                    name=bowing.name,
+                    name=bowing.name[:40],
                     note=_where(tune, note_id),
                 ),
             )
