@@ -1,0 +1,155 @@
+"""Carry on a bowing: from the bars that are marked, propose the others in the same hand.
+
+A style says how likely each note is joined; equal bars are answered alike, and like the marked ones where these agree.
+The planner then finds the likeliest bowing that keeps what is marked, drives the accents of the bowing's plan, bows
+equal bars alike and comes round (``core.planner``).
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Callable, Collection, Mapping
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from math import exp, log, prod
+from typing import TypeVar
+
+from immutabledict import immutabledict
+
+from core.bowing import Bowing
+from core.errors import RefusedEditError
+from core.planner import Plan, PlannerSettings, work_out_plan
+from core.recurrence import bar_classes, is_material
+from core.style.style import Style, log_odds
+from core.tune import Tune
+
+V = TypeVar("V")
+
+LIKELY = 0.42  # joined from this probability on: as many are then missed as are wrong, about (measured on 1883)
+SURE = 0.8  # ... where only what is sure shall be joined: nine in ten are then right (measured on 1883)
+FEWEST_BARS = 2  # full bars with slurs or without that show a hand at all
+SETTINGS = PlannerSettings(most_notes=8, longest=Fraction(1))  # the style says how long strokes are
+
+
+@dataclass(frozen=True)
+class Proposal:
+    """How a bowing can go on.
+
+    Attributes:
+        plan: The planned bowing and its three numbers.
+        marked: Indexes in ``Tune.bars`` of the bars that were given; they are as they were.
+        chances: By note id: the probability that the note is joined to the one before, as the style has it, for the
+            notes of all other bars that can be joined.
+        bar_chances: By index in ``Tune.bars`` of every other bar with such notes: the probability that all of it is as
+            proposed, the notes taken one by one.
+        contradictions: Groups of equal bars among the marked ones that are slurred differently, as indexes.
+    """
+
+    plan: Plan
+    marked: frozenset[int]
+    chances: Mapping[str, float]
+    bar_chances: Mapping[int, float]
+    contradictions: tuple[tuple[int, ...], ...]
+
+    @property
+    def bowing(self) -> Bowing:
+        """The proposed bowing, all of it."""
+        return self.plan.bowing
+
+
+def marked_bars(tune: Tune, bowing: Bowing) -> frozenset[int]:
+    """The bars that a bowing seems to be marked in: all up to the last one with a slur, a mark or a retake."""
+    signs = {*bowing.joins, *bowing.marks, *bowing.retakes}
+    last = max((tune.bar_of[note_id] for note_id in signs), default=-1)
+    return frozenset(range(last + 1))
+
+
+def carry_on(
+    tune: Tune,
+    bowing: Bowing,
+    marked: Collection[int],
+    style: Style,
+    *,
+    joined_from: float = LIKELY,
+    settings: PlannerSettings = SETTINGS,
+    go_on: Callable[[], None] = lambda: None,
+) -> Proposal:
+    """Propose the bars that are not marked.
+
+    Args:
+        tune: The tune.
+        bowing: As far as it is marked, with its accent plan; bow marks and retakes elsewhere are kept as well.
+        marked: Indexes in ``Tune.bars`` of the bars that are as the player wants them.
+        style: What was learned elsewhere.
+        joined_from: Probability from which on a note is rather joined; ``SURE`` proposes only what is sure.
+        settings: Of the planner.
+        go_on: As for ``core.planner.plan_bowing``.
+    Raises:
+        RefusedEditError: too little is marked, or everything.
+        RefusedPlanError: what is fixed leaves no bowing.
+    """
+    given = frozenset(marked)
+    _refuse(tune, given)
+    free = {note.id for index, bar in enumerate(tune.bars) if index not in given for note in bar.notes}
+    kept = replace(
+        bowing, joins=immutabledict({note_id: how for note_id, how in bowing.joins.items() if note_id not in free})
+    )
+    odds = log_odds(style, tune, kept, given)
+    line = log(joined_from / (1 - joined_from))
+    leaning = {note_id: said - line for note_id, said in odds.items()}
+    plan = work_out_plan(tune, kept, settings, style=leaning, free=free, go_on=go_on)
+    chances = {note_id: 1 / (1 + exp(-said)) for note_id, said in odds.items() if note_id in free}
+    return Proposal(
+        plan, given, immutabledict(chances), immutabledict(_by_bar(tune, plan.bowing, chances)),
+        contradictions(tune, bowing, given),
+    )  # fmt: skip
+
+
+def take_bars(tune: Tune, bowing: Bowing, proposal: Proposal, bars: Collection[int]) -> Bowing:
+    """Take some bars of a proposal into a bowing: slurs, marks and retakes of these bars, nothing else."""
+    ids = {note.id for index in bars if index not in proposal.marked for note in tune.bars[index].notes}
+    proposed = proposal.bowing
+    return replace(
+        bowing,
+        joins=_mixed(bowing.joins, proposed.joins, ids),
+        marks=_mixed(bowing.marks, proposed.marks, ids),
+        retakes=(bowing.retakes - ids) | (proposed.retakes & ids),
+    )
+
+
+def contradictions(tune: Tune, bowing: Bowing, marked: Collection[int]) -> tuple[tuple[int, ...], ...]:
+    """Groups of equal bars among the marked ones, in written order, that are not slurred alike inside the bar."""
+    groups: dict[int, list[int]] = defaultdict(list)
+    classes = bar_classes(tune)
+    for index in sorted(marked):
+        if is_material(tune.bars[index]):
+            groups[classes[index]].append(index)
+    return tuple(
+        tuple(group)
+        for group in groups.values()
+        if len({tuple(note.id in bowing.joins for note in tune.bars[index].notes[1:]) for index in group}) > 1
+    )
+
+
+def _mixed(own: Mapping[str, V], other: Mapping[str, V], ids: Collection[str]) -> immutabledict[str, V]:
+    """The other's entries under these ids, the own ones elsewhere."""
+    entries = {key: value for key, value in own.items() if key not in ids}
+    return immutabledict(entries | {key: value for key, value in other.items() if key in ids})
+
+
+def _refuse(tune: Tune, marked: frozenset[int]) -> None:
+    full = sum(not tune.bars[index].is_pickup for index in marked)
+    if 0 < full < FEWEST_BARS:
+        raise RefusedEditError(
+            f"One marked bar is too little to tell a hand by: mark at least {FEWEST_BARS}, or let the style alone "
+            "propose the whole tune."
+        )
+    if all(index in marked for index, bar in enumerate(tune.bars) if bar.notes):
+        raise RefusedEditError("Every bar is marked already: there is nothing to carry on.")
+
+
+def _by_bar(tune: Tune, proposed: Bowing, chances: Mapping[str, float]) -> dict[int, float]:
+    by_bar: dict[int, list[float]] = defaultdict(list)
+    for note_id, joined in chances.items():
+        by_bar[tune.bar_of[note_id]].append(joined if note_id in proposed.joins else 1 - joined)
+    return {index: prod(of_bar) for index, of_bar in by_bar.items()}

@@ -1,0 +1,90 @@
+"""How often notes were joined in each context, over all lessons that a style is learned from."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from hashlib import blake2b
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.style.contexts import CONTEXTS
+from core.style.numbers import dance_number
+from core.style.places import Place
+
+FEWEST = 2  # a key that was seen once only is not kept
+MOST = 50  # seen oftener is as good
+GLOBAL = tuple(context for context in CONTEXTS if not context.only_within)
+COLUMNS = tuple((context, by_dance) for context in GLOBAL for by_dance in (False, True)[: 1 + context.by_dance])
+PRIOR, DANCE_PRIOR = 2.0, 3.0  # places that the share of all places, and that of all dances, count for
+
+
+def digests(found: Sequence[Place], dance: str) -> NDArray[np.uint64]:
+    """The keys of places: a row for each, for each of ``COLUMNS`` 64 bits of a digest that is the same everywhere."""
+    number = dance_number(dance)
+    rows = []
+    for place in found:
+        row = []
+        for context in GLOBAL:
+            text = f"{context.name} {context.key(place)!r}"
+            row.append(_digest(text))
+            if context.by_dance:
+                row.append(_digest(f"{number} {text}"))
+        rows.append(row)
+    return np.array(rows, dtype=np.uint64).reshape(len(found), len(COLUMNS))
+
+
+def _digest(text: str) -> int:
+    return int.from_bytes(blake2b(text.encode(), digest_size=8).digest(), "little")
+
+
+@dataclass(frozen=True)
+class Counts:
+    """What was counted.
+
+    Attributes:
+        keys: Digests, rising.
+        joined, seen: For each: how often notes were joined, and how often there was such a place.
+        share: Of all places that were joined.
+    """
+
+    keys: NDArray[np.uint64]
+    joined: NDArray[np.int32]
+    seen: NDArray[np.int32]
+    share: float
+
+    def measures(self, keys: NDArray[np.uint64]) -> NDArray[np.float32]:
+        """For rows of digests: log-odds of each context drawn towards the share of all, and how often it was seen."""
+        index = np.searchsorted(self.keys, keys).clip(max=max(len(self.keys) - 1, 0))
+        known = self.keys[index] == keys if len(self.keys) else np.zeros(keys.shape, np.bool_)
+        joined, seen = (np.where(known, counted[index], 0) for counted in (self.joined, self.seen))
+        return smoothed(joined, seen, self.share)
+
+
+def count(keys: NDArray[np.uint64], joined: NDArray[np.float64]) -> Counts:
+    """Count places by their digests."""
+    (unique, inverse), rows = np.unique(keys, return_inverse=True), keys.shape[1]
+    seen = np.bincount(inverse.ravel(), minlength=len(unique))
+    yes = np.bincount(inverse.ravel(), np.repeat(joined, rows), minlength=len(unique))
+    often = seen >= FEWEST
+    return Counts(unique[often], yes[often].astype(np.int32), seen[often].astype(np.int32), float(joined.mean()))
+
+
+def smoothed(joined: NDArray[np.int32], seen: NDArray[np.int32], share: float) -> NDArray[np.float32]:
+    """Measures of ``Counts.measures`` from counts by row and column."""
+    columns = []
+    chance = np.full(len(joined), share)
+    for number, (_, by_dance) in enumerate(COLUMNS):
+        yes, all_of_them = joined[:, number], seen[:, number]
+        if by_dance:
+            columns.append(logit((yes + DANCE_PRIOR * chance) / (all_of_them + DANCE_PRIOR)))
+        else:
+            chance = (yes + PRIOR * share) / (all_of_them + PRIOR)
+            columns += [logit(chance), np.minimum(all_of_them, MOST).astype(np.float64)]
+    return np.stack(columns, axis=1).astype(np.float32)
+
+
+def logit(chance: NDArray[np.float64]) -> NDArray[np.float64]:
+    """Log-odds of a probability above 0 and below 1."""
+    return np.asarray(np.log(chance / (1 - chance)))

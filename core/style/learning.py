@@ -1,0 +1,226 @@
+"""Learn a style from bowed lessons.
+
+A later stage must not be told by an earlier one what that stage knew by heart, so each lesson is told what is learned
+from other lessons only. And since a style is asked what follows from a few marked bars, each lesson is shown several
+times, with other bars marked: its first four, its first section, none, and some that are drawn by lot.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import partial
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.bowing import Bowing
+from core.errors import RefusedEditError
+from core.order import sections
+from core.style.counts import Counts, count
+from core.style.evidence import Numbers, from_marked, from_neighbours
+from core.style.forest import Forest, grow
+from core.style.style import Facts, Figures, Style, chance, facts
+from core.tune import Tune
+
+SEGUE = "segue"  # "and so on": notes behind it that are not slurred say nothing
+FIRST_BARS = 4
+FOLDS = 6  # parts of the lessons; a multiple of GUESSING
+GUESSING = 3
+SEEDS = 2  # forests that speak together
+DRAWN = 1  # times that a lesson is shown with bars drawn by lot
+DRAWN_BARS = (2, 4, 6, 8)
+FEWEST_LESSONS, FEWEST_SLURRED = 12, 200
+
+
+class TooLittleError(RefusedEditError):
+    """There is too little to learn from; the text says how much is needed."""
+
+
+@dataclass(frozen=True)
+class Example:
+    """A bowed tune to learn from.
+
+    Attributes:
+        tune: The tune.
+        read: What is looked at of it.
+        joined: For each of its places 1 or 0; not a number where the bowing does not say.
+    """
+
+    tune: Tune
+    read: Facts
+    joined: Numbers
+
+
+def example(tune: Tune, bowing: Bowing) -> Example:
+    """What a bowing teaches; behind the word "segue" nothing, since slurs are left to the player there."""
+    ends = next(
+        (
+            (index, words.at)
+            for index, bar in enumerate(tune.bars)
+            for words in sorted(bar.words, key=lambda words: words.at)
+            if SEGUE in words.text.lower()
+        ),
+        None,
+    )
+    read = facts(tune)
+    joined = []
+    for place in read.found:
+        note = tune.note(place.note.note_id)
+        told = ends is None or (place.note.bar, note.at) < ends
+        joined.append(float(note.id in bowing.joins) if told else np.nan)
+    return Example(tune, read, np.array(joined))
+
+
+View = Callable[[Example], NDArray[np.bool_]]  # which places of a lesson are marked
+
+
+def first_bars(shown: Example) -> NDArray[np.bool_]:
+    """Which places stand in the first four full bars or before them."""
+    full = np.cumsum([not bar.is_pickup for bar in shown.tune.bars])
+    return np.array([full[place.note.bar] <= FIRST_BARS for place in shown.read.found], np.bool_)
+
+
+def first_section(shown: Example) -> NDArray[np.bool_]:
+    """Which places stand in the first section."""
+    stop = sections(shown.tune)[0].stop
+    return np.array([place.note.bar < stop for place in shown.read.found], np.bool_)
+
+
+def nothing(shown: Example) -> NDArray[np.bool_]:
+    """No place."""
+    return np.zeros(len(shown.joined), np.bool_)
+
+
+def _drawn(lots: np.random.Generator, shown: Example) -> NDArray[np.bool_]:
+    bars = np.unique(shown.read.bars)
+    first = lots.integers(max(1, len(bars) - FIRST_BARS + 1))
+    return np.isin(shown.read.bars, bars[first : first + lots.choice(DRAWN_BARS)])
+
+
+def marked_only(shown: Example, marked: NDArray[np.bool_]) -> Numbers:
+    """What is joined in the marked places, the rest not a number."""
+    return np.where(marked, shown.joined, np.nan)
+
+
+def refuse_too_little(examples: Sequence[Example]) -> None:
+    """Say so where there is too little to learn from.
+
+    Raises:
+        TooLittleError: fewer lessons or slurred notes than a style needs.
+    """
+    slurred = int(sum(np.nansum(shown.joined) for shown in examples))
+    if len(examples) < FEWEST_LESSONS or slurred < FEWEST_SLURRED:
+        raise TooLittleError(
+            f"There is too little to learn a style from: {len(examples)} bowed lessons with {slurred} slurred notes; "
+            f"at least {FEWEST_LESSONS} lessons with {FEWEST_SLURRED} slurred notes in all are needed."
+        )
+
+
+def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 1883) -> Style:
+    """Learn a style; the same examples in the same order give the same style.
+
+    Raises:
+        TooLittleError: there are too few.
+        MissingLibraryError: the library that grows trees cannot be loaded.
+    """
+    refuse_too_little(examples)
+    lots = np.random.default_rng(seed)
+    fold = lots.permutation(len(examples)) % FOLDS
+    views: list[View] = [first_bars, first_section, nothing, *[partial(_drawn, lots)] * DRAWN]
+    shown = [[view(one) for view in views] for one in examples]
+    counts, counted = _counted_apart(examples, fold)
+    rows = [np.hstack([one.read.measures, measures]) for one, measures in zip(examples, counted, strict=True)]
+    group = fold % GUESSING
+
+    known = [~np.isnan(one.joined) for one in examples]
+    first = _Stage([[part] for part in rows], [[each] for each in known], examples, group, _alone)
+    guess = [chance(odds[0]) for odds in first.told_apart]
+
+    asked = [[each & ~marked for marked in marks] for each, marks in zip(known, shown, strict=True)]
+    given = [[marked_only(one, marked) for marked in marks] for one, marks in zip(examples, shown, strict=True)]
+    beside = [
+        [np.hstack([part, from_marked(one.read.likeness, joined, chances)]) for joined in joins]
+        for one, part, joins, chances in zip(examples, rows, given, guess, strict=True)
+    ]
+    second = _Stage(beside, asked, examples, group, _beside_marked)
+    settled = [
+        [
+            np.hstack([part, from_neighbours(one.read.likeness, joined, chance(odds), one.read.bars)])
+            for part, joined, odds in zip(parts, joins, told, strict=True)
+        ]
+        for one, parts, joins, told in zip(examples, beside, given, second.told_apart, strict=True)
+    ]
+    third = _Stage(settled, asked, examples, None, _beside_all)
+    told = np.concatenate([one.joined[each] for one, each in zip(examples, known, strict=True)])
+    figures = Figures(len(examples), len(told), int(told.sum()))
+    return Style(name, notice, figures, counts, (first.forests, second.forests, third.forests))
+
+
+def _counted_apart(examples: Sequence[Example], fold: NDArray[np.int64]) -> tuple[Counts, list[NDArray[np.float32]]]:
+    """Counts over all lessons; and for each lesson what is counted over the other parts of them."""
+
+    def counts(chosen: Sequence[Example]) -> Counts:
+        known = [~np.isnan(one.joined) for one in chosen]
+        keys = [one.read.keys[each] for one, each in zip(chosen, known, strict=True)]
+        joined = [one.joined[each] for one, each in zip(chosen, known, strict=True)]
+        return count(np.concatenate(keys), np.concatenate(joined))
+
+    apart = [
+        counts([one for one, part in zip(examples, fold, strict=True) if part != left_out])
+        for left_out in range(FOLDS)
+    ]  # fmt: skip
+    measures = [apart[part].measures(one.read.keys) for one, part in zip(examples, fold, strict=True)]
+    return counts(examples), measures
+
+
+Views = list[list[NDArray[np.float32]]]  # for each lesson, for each view of it: rows
+Grow = Callable[[NDArray[np.float32], Numbers, int], Forest]
+
+
+class _Stage:
+    """Forests of one stage, and what they would say of each lesson if they did not know it.
+
+    Attributes:
+        forests: Grown from all lessons.
+        told_apart: For each lesson and view the log-odds of forests grown from other lessons; empty without groups.
+    """
+
+    def __init__(
+        self,
+        rows: Views,
+        asked: list[list[NDArray[np.bool_]]],
+        examples: Sequence[Example],
+        group: NDArray[np.int64] | None,
+        grow_one: Grow,
+    ) -> None:
+        def grown(chosen: list[int], seed: int) -> Forest:
+            views = [(number, view) for number in chosen for view in range(len(rows[number]))]
+            return grow_one(
+                np.concatenate([rows[number][view][asked[number][view]] for number, view in views]),
+                np.concatenate([examples[number].joined[asked[number][view]] for number, view in views]),
+                seed,
+            )
+
+        everything = list(range(len(rows)))
+        self.forests = tuple(grown(everything, seed) for seed in range(SEEDS))
+        self.told_apart: list[list[Numbers]] = [[] for _ in rows]
+        if group is None:
+            return
+        for left_out in range(GUESSING):
+            forest = grown([number for number in everything if group[number] != left_out], SEEDS + left_out)
+            for number in everything:
+                if group[number] == left_out:
+                    self.told_apart[number] = [forest.log_odds(view) for view in rows[number]]
+
+
+def _alone(rows: NDArray[np.float32], joined: Numbers, seed: int) -> Forest:
+    return grow(rows, joined, trees=100, leaves=12, rate=0.08, fewest=20, share=0.25, seed=seed)
+
+
+def _beside_marked(rows: NDArray[np.float32], joined: Numbers, seed: int) -> Forest:
+    return grow(rows, joined, trees=150, leaves=12, rate=0.07, fewest=25, share=0.2, seed=seed)
+
+
+def _beside_all(rows: NDArray[np.float32], joined: Numbers, seed: int) -> Forest:
+    return grow(rows, joined, trees=100, leaves=8, rate=0.05, fewest=50, share=0.3, seed=seed)

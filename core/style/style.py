@@ -1,0 +1,226 @@
+"""A style: what was learned of how somebody joins notes, and what it says of a tune.
+
+Three forests speak one after the other, each told what the one before says: the first knows the tune only; the second
+sees what is joined in the marked bars; the third sees what the second says of the places beside and of those that are
+alike. What is said of a place is the mean of the last two.
+"""
+
+from __future__ import annotations
+
+import io
+import json
+import zipfile
+from collections.abc import Collection, Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+import numpy as np
+from immutabledict import immutabledict
+from numpy.typing import NDArray
+
+from core.bowing import Bowing
+from core.errors import UnreadableFileError
+from core.style.counts import Counts, digests
+from core.style.evidence import Likeness, Numbers, from_marked, from_neighbours, identify
+from core.style.forest import Forest
+from core.style.numbers import measure
+from core.style.places import Place, places
+from core.tune import Tune
+
+FORMAT = "bowbench-style/1"
+STAGES = ("alone", "beside_marked", "beside_all")
+LARGEST_FILE = 50_000_000  # bytes, unpacked
+
+
+@dataclass(frozen=True)
+class Figures:
+    """What a style was learned from.
+
+    Attributes:
+        lessons: Bowings.
+        places: Notes of them that could be joined.
+        joined: And were.
+    """
+
+    lessons: int
+    places: int
+    joined: int
+
+
+@dataclass(frozen=True)
+class Style:
+    """What was learned.
+
+    Attributes:
+        name: Shown to the user.
+        notice: Where the lessons come from and under what terms; may be empty.
+        figures: What it was learned from.
+        counts: How often notes were joined in each context.
+        forests: For each of ``STAGES`` its forests, which speak together.
+    """
+
+    name: str
+    notice: str
+    figures: Figures
+    counts: Counts
+    forests: tuple[tuple[Forest, ...], ...]
+
+
+@dataclass(frozen=True)
+class Facts:
+    """What a style reads of a tune, whatever is marked in it.
+
+    Attributes:
+        found: Its places.
+        measures: Rows of ``core.style.numbers``.
+        keys: Rows of ``core.style.counts.digests``.
+        likeness: Which places are alike.
+        bars: Index of each place's bar in ``Tune.bars``.
+    """
+
+    found: tuple[Place, ...]
+    measures: NDArray[np.float32]
+    keys: NDArray[np.uint64]
+    likeness: Likeness
+    bars: NDArray[np.int64]
+
+
+def facts(tune: Tune) -> Facts:
+    """Read a tune."""
+    found = places(tune)
+    return Facts(
+        found, measure(found, tune.dance), digests(found, tune.dance), Likeness(identify(found)),
+        np.array([place.note.bar for place in found], np.int64),
+    )  # fmt: skip
+
+
+def marks_of(read: Facts, bowing: Bowing, marked: Collection[int]) -> Numbers:
+    """For each place 1 if it is joined, 0 if not, and not a number outside the marked bars (``Tune.bars`` indexes)."""
+    bars = frozenset(marked)
+    return np.array(
+        [float(place.note.note_id in bowing.joins) if place.note.bar in bars else np.nan for place in read.found]
+    )
+
+
+def say(style: Style, read: Facts, joined: Numbers) -> Numbers:
+    """Log-odds for every place of a tune that it is joined.
+
+    Args:
+        style: The style.
+        read: The tune.
+        joined: 1 or 0 where known, else not a number.
+    """
+    if not read.found:
+        return np.zeros(0)
+    alone, beside_marked, beside_all = style.forests
+    rows = np.hstack([read.measures, style.counts.measures(read.keys)])
+    guess = chance(_mean(alone, rows))
+    rows = np.hstack([rows, from_marked(read.likeness, joined, guess)])
+    second = _mean(beside_marked, rows)
+    rows = np.hstack([rows, from_neighbours(read.likeness, joined, chance(second), read.bars)])
+    return (second + _mean(beside_all, rows)) / 2
+
+
+def _mean(forests: tuple[Forest, ...], rows: NDArray[np.float32]) -> Numbers:
+    return np.asarray(np.mean([forest.log_odds(rows) for forest in forests], axis=0))
+
+
+def chance(log_odds: Numbers) -> Numbers:
+    """The probabilities."""
+    return np.asarray(1 / (1 + np.exp(-log_odds)))
+
+
+def log_odds(style: Style, tune: Tune, bowing: Bowing, marked: Collection[int] = ()) -> Mapping[str, float]:
+    """What a style says of the notes of a tune.
+
+    Args:
+        style: The style.
+        tune: The tune.
+        bowing: What is marked in it.
+        marked: Indexes in ``Tune.bars`` of the bars whose slurs are as the player wants them.
+    Returns:
+        By note id the natural logarithm of (probability of being joined to the note before / of beginning a stroke).
+        Notes of equal bars have the same where the bars before are reached alike. Notes that cannot be joined, or of
+        which nothing is known, are left out.
+    """
+    read = facts(tune)
+    joined = marks_of(read, bowing, marked)
+    said = agreed(read, say(style, read, joined), joined)
+    return immutabledict({place.note.note_id: float(odds) for place, odds in zip(read.found, said, strict=True)})
+
+
+def agreed(read: Facts, said: Numbers, joined: Numbers) -> Numbers:
+    """One answer for equal bars: what the marked ones say where they agree, else the mean of all that is said.
+
+    The first note of a bar is told apart by the step into it.
+    """
+    exact = read.likeness.equal[:, :, 0].astype(np.float64)
+    means = exact @ said / exact.sum(axis=1)
+    known = ~np.isnan(joined)
+    seen = exact @ known
+    yes = exact @ np.where(known, joined, 0.0)
+    means = np.where((seen > 0) & (yes == seen), SURE_ODDS, means)
+    return np.where((seen > 0) & (yes == 0), -SURE_ODDS, means)
+
+
+SURE_ODDS = 8.0  # 1 in 3,000 against
+
+
+def to_bytes(style: Style) -> bytes:
+    """The style as a file: arrays of numbers and a text (NumPy's ``.npz``, nothing that runs)."""
+    about: dict[str, object] = {
+        "format": FORMAT,
+        "name": style.name,
+        "notice": style.notice,
+        "figures": style.figures.__dict__,
+    }
+    about |= {"share": style.counts.share, "stages": [len(forests) for forests in style.forests]}
+    arrays: dict[str, NDArray[Any]] = {
+        "about": np.frombuffer(json.dumps(about).encode(), np.uint8),
+        "keys": style.counts.keys, "joined": style.counts.joined, "seen": style.counts.seen,
+    }  # fmt: skip
+    for stage, forests in zip(STAGES, style.forests, strict=True):
+        for number, forest in enumerate(forests):
+            arrays |= {f"{stage}.{number}.{name}": array for name, array in forest.arrays().items()}
+    file = io.BytesIO()
+    np.savez_compressed(file, allow_pickle=False, **arrays)
+    return file.getvalue()
+
+
+def from_bytes(data: bytes) -> Style:
+    """Read what ``to_bytes`` wrote.
+
+    Raises:
+        UnreadableFileError: it is no style, or not one of this format.
+    """
+    try:
+        with zipfile.ZipFile(io.BytesIO(data)) as archive:
+            if sum(entry.file_size for entry in archive.infolist()) > LARGEST_FILE:
+                raise UnreadableFileError("This is no style: it is far too large.")
+        with np.load(io.BytesIO(data), allow_pickle=False) as arrays:
+            about = json.loads(arrays["about"].tobytes())
+            if about["format"] != FORMAT:
+                raise UnreadableFileError(f"A style of the form {FORMAT} was expected, not {about['format']}.")
+            counts = Counts(arrays["keys"], arrays["joined"], arrays["seen"], float(about["share"]))
+            forests = tuple(
+                tuple(_forest(arrays, f"{stage}.{number}.") for number in range(count))
+                for stage, count in zip(STAGES, about["stages"], strict=True)
+            )
+            return Style(about["name"], about["notice"], Figures(**about["figures"]), counts, forests)
+    except (zipfile.BadZipFile, ValueError, KeyError, TypeError, OSError, EOFError) as error:
+        raise UnreadableFileError("This is no style: one saved by this program was expected.") from error
+
+
+def _forest(arrays: Mapping[str, NDArray[Any]], prefix: str) -> Forest:
+    forest = Forest(**{name: arrays[prefix + name] for name in Forest.__dataclass_fields__})
+    nodes = len(forest.value)
+    if any(len(array) != nodes for name, array in forest.arrays().items() if name != "roots"):
+        raise ValueError("a forest lists its nodes differently")
+    if any(((array < 0) | (array >= nodes)).any() for array in (forest.left, forest.right, forest.roots)):
+        raise ValueError("a tree leads nowhere")
+    return forest
+
+
+def renamed(style: Style, name: str) -> Style:
+    """The same under another name."""
+    return replace(style, name=name)
