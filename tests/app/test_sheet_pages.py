@@ -17,6 +17,7 @@ from core.engraving.picture import Anchor, Box, Text
 from core.lesson import Lesson
 from core.reading import read_file
 from core.sheet_plan import CAUTION, NoteSize, SheetKind, SheetPlan, TextBlock, begin
+from core.tune import Key, Meter
 from core.tune_set import Entry, TuneSet
 from tests.core.builders import bowed
 
@@ -46,6 +47,17 @@ def lesson(bars: str = BARS * 2, title: str = "Gate of the Weir", bowings: int =
 
 def long_tune() -> Lesson:
     return lesson("|".join(f'"{chord}"GABc d2(de)' for chord in ("G", "Am", "D7", "Em") * 16) + "|")
+
+
+def changing_tune() -> Lesson:
+    """Each line begins in another key and metre than the one before it."""
+    plain = lesson('"G"G/A/B/c/ (d/e/d/)B/ GABc|' * 16)
+    keys = Key(0), Key(7), Key(0), Key(-7)
+    meters = Meter((4,), 4), Meter((2,), 2, "cut"), Meter((2, 3, 3), 8), Meter((4,), 4, "common")
+    bars = tuple(
+        replace(bar, key=keys[index // 4], meter=meters[index // 4]) for index, bar in enumerate(plain.tune.bars)
+    )
+    return replace(plain, tune=replace(plain.tune, bars=bars))
 
 
 def text_box(text: Text) -> Box:
@@ -119,6 +131,7 @@ LESSONS: dict[str, Callable[[], Lesson]] = {
     "a long title": lambda: lesson(title="The " + "very long " * 14 + "W" * 70),
     "one bar": lambda: Lesson(*(lambda tune, bowing: (tune, (bowing,)))(*bowed("GABc dedB|]"))),
     "nothing to bow": lambda: Lesson(bowed("z8|]")[0], (Bowing("Silence"),)),
+    "another key and metre on each line": changing_tune,
     "many notes": lambda: lesson("G/A/B/c/ d/e/f/g/ a/g/f/e/ d/c/B/A/|" * 8),
 }
 
@@ -126,6 +139,7 @@ LESSONS: dict[str, Callable[[], Lesson]] = {
 ON_EACH_KIND = [
     *((SheetKind.TEACHER, name) for name in LESSONS),
     (SheetKind.PLAIN, "eight bowings"), (SheetKind.CLASS, "a long title"), (SheetKind.CLASS, "many notes"),
+    (SheetKind.CLASS, "another key and metre on each line"),
     (SheetKind.EXERCISE, "a short tune"), (SheetKind.EXERCISE, "nothing to bow"),
     (SheetKind.SET, "a short tune"), (SheetKind.SET, "nothing to bow"), (SheetKind.SET, "one bar"),
 ]  # fmt: skip
