@@ -30,6 +30,7 @@ from core.check import Severity
 from core.engraving.bow_signs import MarkDensity
 from core.engraving.engraver import Engraver
 from core.engraving.picture import STAFF_SPACE
+from core.translation import plural, tr
 
 REST_MS = 25  # how long the pointer rests on a note before what a click would give is engraved
 
@@ -199,6 +200,7 @@ class NotePage(PageCanvas):
             if rows > 1 and before.shown != after.shown and len(before.lesson.bowings) == len(after.lesson.bowings):
                 changed = changed_notes(after.tune, before.lesson.bowings[after.shown], after.bowing)
             if rows != len(self.rows):
+                self._leave_gesture()  # the pointer may have been on a bowing that is gone
                 self._reveal((self._focus_note,) if self._focus_note else ())
             elif not self._is_in_sight(changed):
                 self._reveal(changed[:1])  # an undo far away would else be done unseen
@@ -243,8 +245,8 @@ class NotePage(PageCanvas):
         self._foresight.drop()
         check = self._document.foresee
         rows = make_rows(state.tune, bowings, active, reference, self._density, check, known)
-        name = f"{len(places)} bowings" if len(places) > 1 else bowings[active][1].name
-        name = name if self._plan is None else f"{name} – preview"
+        name = plural("1 bowing", "{n} bowings", len(places)) if len(places) > 1 else bowings[active][1].name
+        name = name if self._plan is None else tr("{name} – preview", name=name)
         self._show_rows(rows, heading_of(state.tune, name, LEGEND_HEIGHT if reference is not None else 0))
 
     # ------------------------------------------------------------------------------------------------- focus

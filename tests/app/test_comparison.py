@@ -170,6 +170,18 @@ def test_of_three_a_deleted_one_leaves_the_two_others_on_the_page(comparing):
     assert names(comparing) == ["A", "B"]
 
 
+def test_a_bowing_that_goes_from_under_the_pointer_is_forgotten(comparing):
+    page = comparing.page
+    comparing.comparison.put(2, True)
+    QTest.mouseMove(page, page.head_point("b0n2", 2))
+    QTest.mousePress(page, LEFT, pos=page.head_point("b0n2", 2))
+    comparing.actions_by_name["bowing_delete"].trigger()
+    assert len(page.rows) == 2
+    QTest.keyClick(page, Qt.Key.Key_Right, SHIFT)  # looks at what a click would do with the key held
+    QTest.mouseRelease(page, LEFT, pos=QPoint(3, 3))
+    assert comparing.document.stack.count() == 1
+
+
 def test_another_tune_is_shown_alone(comparing):
     comparing.document.open(lesson_of(*WAYS))
     assert names(comparing) == ["A"]
