@@ -1,6 +1,6 @@
 """A process of ``tests.benchmarks.startup``: it shows a window, tells when that is painted, and ends.
 
-Run by that alone: ``python -m tests.benchmarks.start_runner bare|bowbench``. It loads nothing that the window would not
+Run by that alone: ``python start_runner.py bare`` or ``bowbench FILE``. It loads nothing that the window would not
 load. Each line that it prints is a word, the moment (seconds of the clock that all processes share), processor seconds
 used, and KiB of memory resident and not shared.
 """

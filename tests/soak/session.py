@@ -14,12 +14,16 @@ import threading
 import time
 import traceback
 from collections.abc import Callable
+from functools import partial, wraps
+from importlib import import_module
 from pathlib import Path
-from types import TracebackType
+from pkgutil import iter_modules
+from types import FunctionType, TracebackType
 
-from PySide6.QtCore import QCoreApplication, QEvent, QtMsgType, qInstallMessageHandler
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
+import app
 from app import player_device
 from app.main_window import MainWindow
 from app.settings import Look, Settings
@@ -56,6 +60,7 @@ class Session:
         self.gestures = 0
         self._restore: list[Callable[[], object]] = []
         self._watch()
+        self._guard()
         self._silence()
         samples = folder / "tunes"
         samples.mkdir()
@@ -93,6 +98,34 @@ class Session:
             lambda: qInstallMessageHandler(before),
         ]
 
+    def _guard(self) -> None:
+        """Catch exceptions where Qt calls a method of ours that stands in the place of its own.
+
+        From there PySide 6.11 on Python 3.11 ends the process where the interpreter itself raised the exception
+        (``IndexError`` and its like): it takes the words of an error for an error.
+        """
+        for found in iter_modules(app.__path__, "app."):
+            if not found.name.endswith("__main__"):
+                module = import_module(found.name)
+                for kind in [value for value in vars(module).values() if isinstance(value, type)]:
+                    if issubclass(kind, QObject) and kind.__module__ == found.name:
+                        self._guard_class(kind)
+
+    def _guard_class(self, kind: type) -> None:
+        for name, method in list(vars(kind).items()):
+            if isinstance(method, FunctionType) and hasattr(kind.__mro__[1], name) and name != "__init__":
+
+                @wraps(method)
+                def guarded(*args: object, method: FunctionType = method) -> object:
+                    try:
+                        return method(*args)
+                    except Exception:
+                        self._tell(traceback.format_exc())
+                        return None
+
+                setattr(kind, name, guarded)
+                self._restore.append(partial(setattr, kind, name, method))
+
     def _silence(self) -> None:
         """Play through the clock that is silent, whatever sound devices there are."""
         opens = player_device.Devices.open
@@ -106,6 +139,7 @@ class Session:
     def _tell(self, text: str) -> None:
         last = self._hands.last if hasattr(self, "_hands") else "start"
         self.faults.append(f"after gesture {self.gestures} ({last}): {text}")
+        print(self.faults[-1], file=sys.stderr, flush=True)
 
     # ------------------------------------------------------------------------------------------------- time
 
