@@ -20,7 +20,7 @@ from core.reading.abc_draft import Complaints, DraftBar, DraftNote, DraftTune
 from core.reading.bar_starts import bar_starts, is_seam
 from core.reading.note_lengths import is_exact, split_length
 from core.translation import plural, tr
-from core.tune import Bar, ChordSymbol, Note, Tuplet, Words, note_value
+from core.tune import Bar, Note, Tuplet, note_value
 
 Pieces = tuple[tuple[Fraction, Tuplet | None], ...]
 
@@ -58,24 +58,14 @@ def build(draft: DraftTune, complaints: Complaints) -> tuple[tuple[Bar, ...], Bo
     numbers = _numbers(draft.bars, begins)
     _tell_lengths(draft.bars, numbers, begins, complaints)
     bars = tuple(
-        Bar(
-            number=number,
-            notes=made,
-            meter=bar.meter,
-            key=bar.key,
-            start=begin,
-            opens_repeat=bar.opens_repeat,
-            repeats=bar.repeats,
+        bar.to_bar(
+            number,
+            made,
+            bar.line,
             ending=bar.ending,
-            line=bar.line,
-            part=bar.part,
-            segno=bar.segno,
-            coda=bar.coda,
-            to_coda=bar.to_coda,
-            fine=bar.fine,
-            jump=bar.jump,
-            chords=tuple(ChordSymbol(starts[at], text) for at, text in bar.chords),
-            words=tuple(Words(starts[at], text, above) for at, text, above in bar.words),
+            chords=((starts[at], text) for at, text in bar.chords),
+            words=((starts[at], text, above) for at, text, above in bar.words),
+            start=begin,
         )
         for bar, made, starts, number, begin in zip(draft.bars, notes, places, numbers, begins, strict=True)
     )

@@ -7,8 +7,9 @@ from fractions import Fraction
 
 from core.bowing import Articulation, Bow, Grace, Ornament
 from core.errors import Problem
+from core.reading.draft_signs import DraftSigns
 from core.translation import tr
-from core.tune import BarLine, Jump, Key, Meter, Pitch, Tempo, Tuplet
+from core.tune import BarLine, Pitch, Tempo, Tuplet
 
 MAX_PROBLEMS = 60  # told per tune; more help nobody
 
@@ -77,7 +78,7 @@ class DraftNote:
 
 
 @dataclass(slots=True)
-class DraftBar:
+class DraftBar(DraftSigns):
     """A bar as read so far; fields without a word here are those of ``core.tune.Bar``.
 
     Attributes:
@@ -88,20 +89,10 @@ class DraftBar:
     """
 
     file_line: int
-    meter: Meter
-    key: Key
     length: Fraction = Fraction(0)
     notes: list[DraftNote] = field(default_factory=list)
-    opens_repeat: bool = False
-    repeats: int = 0
     ending: tuple[int, ...] = ()
     line: BarLine = BarLine.PLAIN
-    part: str = ""
-    segno: bool = False
-    coda: bool = False
-    to_coda: bool = False
-    fine: bool = False
-    jump: Jump | None = None
     chords: list[tuple[int, str]] = field(default_factory=list)
     words: list[tuple[int, str, bool]] = field(default_factory=list)
 

@@ -64,7 +64,7 @@ class MusicReader:
         self._plus_decorates = False
         self._voice = self._main_voice = ""
         self._in_other_voice = self._in_overlay = self._is_full = False
-        self._bar = DraftBar(0, self._meter, self._pitches.key)
+        self._bar = DraftBar(0, meter=self._meter, key=self._pitches.key)
         self._count = 0  # notes and rests so far
         self._last: DraftNote | None = None
         self._bar_token_end = -1  # place in the line after the last bar line; -1 where the line has none yet
@@ -381,7 +381,7 @@ class MusicReader:
         bar.line = look
         bar.repeats = max(ends + 1, self._section_times) if ends else 0
         self._tune.bars.append(bar)
-        self._bar = DraftBar(self._complaints.line, self._meter, self._pitches.key)
+        self._bar = DraftBar(self._complaints.line, meter=self._meter, key=self._pitches.key)
         if len(self._tune.bars) >= MAX_BARS and not self._is_full:
             self._is_full = True
             self._complaints.say(tr("The tune has more than {most} bars: what follows is left out.", most=MAX_BARS))

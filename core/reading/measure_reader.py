@@ -60,7 +60,7 @@ class MeasureReader:
         self._cursor = Fraction(0)
         self._count = 0  # notes in the measure
         self._last: DraftNote | None = None
-        self._measure = DraftMeasure(0, "", "", False, FREE, NO_KEY, BarFacts())
+        self._measure = DraftMeasure(0, "", "", False, BarFacts(), meter=FREE, key=NO_KEY)
         self._music: dict[str, Callable[[etree._Element], None]] = {
             "attributes": self._read_attributes,
             "note": self._read_note,
@@ -190,7 +190,7 @@ class MeasureReader:
     def _place(self, element: etree._Element) -> Fraction:
         """Quarter notes from the start of the measure to what stands over it, its offset counted in."""
         offset = decimal_number(element.findtext("offset")) or Fraction(0)
-        return min(max(self._cursor + offset / self._divisions, Fraction(0)), LONGEST)
+        return max(self._cursor + min(offset / self._divisions, LONGEST), Fraction(0))
 
     def _duration(self, element: etree._Element) -> Fraction | None:
         """Quarter notes that an element takes; None where it says nothing usable."""

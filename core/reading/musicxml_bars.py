@@ -16,7 +16,7 @@ from core.reading.limits import MAX_NOTES
 from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftNote, DraftPart
 from core.reading.note_lengths import is_exact, split_length
 from core.translation import plural, tr
-from core.tune import Bar, BarLine, ChordSymbol, Note, Tuplet, Words, note_value
+from core.tune import Bar, BarLine, Note, Tuplet, note_value
 
 _OUR_ID = re.compile(r"(?:v\d+\.)?([A-Za-z][A-Za-z0-9._-]*)")
 
@@ -56,23 +56,14 @@ def build_bars(part: DraftPart, complaints: Complaints, is_ours: bool) -> PartBa
     for index, (measure, voice) in enumerate(zip(measures, voices, strict=True)):
         notes = tuple(_notes(measure, voice, held, ids, drafts, index, complaints, is_ours))
         bars.append(
-            Bar(
-                number=numbers[index],
-                notes=notes,
-                meter=measure.meter,
-                key=measure.key,
-                opens_repeat=measure.opens_repeat,
-                repeats=_repeats(measure, endings, index),
+            measure.to_bar(
+                numbers[index],
+                notes,
+                measure.bar_line,
                 ending=endings[index],
-                line=measure.bar_line,
-                part=measure.part,
-                segno=measure.segno,
-                coda=measure.coda,
-                to_coda=measure.to_coda,
-                fine=measure.fine,
-                jump=measure.jump,
-                chords=tuple(ChordSymbol(at, text) for at, text in sorted(measure.chords, key=lambda item: item[0])),
-                words=tuple(Words(*item) for item in sorted(measure.words, key=lambda item: item[0])),
+                chords=sorted(measure.chords, key=lambda item: item[0]),
+                words=sorted(measure.words, key=lambda item: item[0]),
+                repeats=_repeats(measure, endings, index),
             )
         )
     facts = [measure.facts for measure in measures]
@@ -92,7 +83,7 @@ def _choose_voice(part: DraftPart, complaints: Complaints) -> None:
         text = plural(
             "One other voice was left out of part “{name}”: a lesson has one melody line.",
             "{n} other voices were left out of part “{name}”: a lesson has one melody line.",
-            len(others), name=part.name,
+            len(others), name=part.name[:40],
         )  # fmt: skip
         complaints.say(part.line, text)
 

@@ -8,8 +8,9 @@ from fractions import Fraction
 from core.bowing import Articulation, Bow, Grace, Ornament
 from core.errors import Problem
 from core.lesson_fields import BarFacts
+from core.reading.draft_signs import DraftSigns
 from core.translation import plural
-from core.tune import BarLine, Jump, Key, Meter, Pitch, Tempo
+from core.tune import BarLine, Pitch, Tempo
 
 MAX_PROBLEMS = 200  # told per file; more help nobody
 
@@ -146,7 +147,7 @@ class DraftNote:
 
 
 @dataclass(slots=True)
-class DraftMeasure:
+class DraftMeasure(DraftSigns):
     """A measure as read so far.
 
     Attributes:
@@ -166,22 +167,12 @@ class DraftMeasure:
     number: str
     shown: str
     implicit: bool
-    meter: Meter
-    key: Key
     facts: BarFacts
     voices: dict[str, list[DraftNote]] = field(default_factory=dict)
     end: Fraction = Fraction(0)
-    opens_repeat: bool = False
-    repeats: int = 0
     opens_ending: tuple[int, ...] = ()
     closes_ending: bool = False
     bar_line: BarLine = BarLine.PLAIN
-    part: str = ""
-    segno: bool = False
-    coda: bool = False
-    to_coda: bool = False
-    fine: bool = False
-    jump: Jump | None = None
     chords: list[tuple[Fraction, str]] = field(default_factory=list)
     words: list[tuple[Fraction, str, bool]] = field(default_factory=list)
     cuts: list[tuple[Fraction, bool]] = field(default_factory=list)
