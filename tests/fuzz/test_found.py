@@ -1,0 +1,312 @@
+"""What the harness found, each with the least that shows it; ``python -m tests.fuzz`` found them by lot."""
+
+from __future__ import annotations
+
+import json
+import os
+import random
+import sqlite3
+import time
+from datetime import UTC, datetime
+from pathlib import Path
+
+import pytest
+
+from app.pack_folder import MANIFEST, PackFolder
+from app.pack_sources import find_sources
+from app.recovery_copy import Note, left_behind, read_note, write_copy
+from app.recovery_dialog import about
+from app.set_entries import parse_entry
+from app.settings import Settings
+from core.accent_plan import AccentPlan, parse_plan
+from core.lesson import Lesson
+from core.lesson_fields import from_fields
+from core.pack.manifest import read_manifest
+from core.reading import read_file
+from core.reading.abc import read_abc
+from core.reading.musicxml import read_musicxml
+from core.shelf.aside import path_aside, read_aside, read_places_aside
+from core.shelf.catalogue import Catalogue
+from core.shelf.errors import DamagedShelfError
+from core.shelf.rebuild import rebuild
+from core.shelf.remarks import change_tags, set_status
+from core.shelf.scan import add_places, places_of, scan
+from core.shelf.search import find
+from core.writing.musicxml import write_musicxml
+from tests.core.builders import bowed
+from tests.core.reading.scores import note, part, scores
+
+GUARD_S = 5.0  # against what took minutes
+DAMAGED = r"^The shelf .* is damaged \(.+\); .*\.$"
+GOOD_NOTE = {"title": "x", "edited": "2031-05-04T17:30:05+00:00", "edits": 3, "file": None, "known": None, "shown": 0}
+MANIFEST_FORM = {"format": "bowbench-pack/1", "lessons": [], "archive": None, "archive_of": ""}
+LESSON_ROW = {"identity": ["s", "t", 0], "name": "Reel", "fingerprint": "f", "files": [], "remarks": []}
+TOO_LONG = "x" * 5000  # for any name of a file
+
+
+@pytest.fixture
+def lesson() -> Lesson:
+    tune, bowing = bowed("A2B2c2d2|e8|]")
+    return Lesson(tune, (bowing,))
+
+
+def is_read_again(lesson: Lesson) -> bool:
+    return read_musicxml(write_musicxml(lesson).encode()).lessons == (lesson,)
+
+
+class TestABC:
+    def test_a_placed_text_that_is_all_digits_takes_no_time(self) -> None:
+        began = time.monotonic()
+        (lesson,) = read_abc(f'X:1\nK:C\n"@{"1" * 100_000}"A|').lessons
+        assert time.monotonic() - began < GUARD_S
+        assert lesson.tune.bars[0].words[0].text.startswith("111")
+
+    def test_an_offset_is_taken_off_the_head_of_a_placed_text_only(self) -> None:
+        (lesson,) = read_abc('X:1\nK:C\n"@3,-4.5 bars 1,2"A|').lessons
+        assert [words.text for words in lesson.tune.bars[0].words] == ["bars 1,2"]
+
+    def test_a_tuplet_larger_than_any_score_may_have_is_told_and_the_rest_read_again_equal(self) -> None:
+        reading = read_abc("X:1\nL:1/8\nK:C\n(64:1:1A (65:1:1B (3ABc|")
+        assert len(reading.problems) >= 1
+        tuplets = {note.tuplet.actual for note in reading.lessons[0].tune.sequence if note.tuplet}
+        assert tuplets == {64, 3}
+        assert is_read_again(reading.lessons[0])
+
+    def test_words_and_chords_late_in_a_very_long_bar_keep_their_place(self) -> None:
+        (lesson,) = read_abc('X:1\nL:1/1\nM:none\nK:C\nA16 A16 A16 "^here" "Am" A2|').lessons
+        assert lesson.tune.bars[0].words[0].at > 64
+        assert is_read_again(lesson)
+
+    def test_a_book_in_utf_16_is_no_document(self) -> None:
+        assert read_file("X:1\nT:Gräs\nK:C\nABc|".encode("utf-16")).lessons[0].tune.title == "Gräs"
+
+
+class TestMusicXML:
+    def test_places_told_apart_ever_more_finely_take_no_time(self) -> None:
+        chance = random.Random(1)
+        notes = "".join(
+            f"<attributes><divisions>{chance.randrange(10**8, 10**9) | 1}</divisions></attributes>"
+            "<note><rest/><duration>10000000</duration></note>"
+            for _ in range(1000)
+        )
+        measures = "".join(f'<measure number="{number}">{notes}</measure>' for number in range(8))
+        began = time.monotonic()
+        reading = read_musicxml(scores(f'<part id="P1">{measures}</part>', names=("A",)).encode())
+        assert time.monotonic() - began < 4 * GUARD_S
+        assert reading.lessons
+
+    def test_a_name_without_end_is_told_in_a_sentence_with_one(self) -> None:
+        voices = note("A4", 4) + "<backup><duration>96</duration></backup>" + note("C4", 4, "<voice>2</voice>")
+        for problem in read_musicxml(scores(part(voices), names=("n" * 4000,)).encode()).problems:
+            assert len(problem.text) < 200
+
+
+class TestLessonFields:
+    @pytest.mark.parametrize(
+        ("name", "text"),
+        [
+            ("bars", "0 times=-5"),
+            ("bars", "0 times=999999999"),
+            ("bars", f"0 key={'9' * 4000},major"),
+            ("bars", "0 key=1,major,H9"),
+            ("other-titles", '["\\ud800"]'),
+            ("part-order", '["\\udc80"]'),
+            ("P1.accents", "1e9999999"),
+            ("P1.accents", "1/0"),
+        ],
+    )
+    def test_a_value_that_no_lesson_has_is_told_and_left_out(self, name: str, text: str) -> None:
+        found = from_fields([("bowbench:format", "1"), (f"bowbench:{name}", text)])
+        assert len(found.problems) == 1
+        assert found.tune == from_fields([]).tune
+        assert found.bowing("P1").accents == AccentPlan()
+
+    def test_a_field_that_comes_twice_and_is_understood_once_is_read_again_equal(self, lesson: Lesson) -> None:
+        twice = "".join(
+            f'<miscellaneous-field name="bowbench:number">{text}</miscellaneous-field>' for text in ("many", "3")
+        )
+        text = write_musicxml(lesson).replace("<miscellaneous>", f"<miscellaneous>{twice}")
+        (read,) = read_musicxml(text.encode()).lessons
+        assert read.tune.number == 3
+        assert is_read_again(read)
+
+    def test_a_credit_of_no_kind_is_kept_as_a_field(self, lesson: Lesson) -> None:
+        field = '<miscellaneous-field name="bowbench:credit.">x</miscellaneous-field>'
+        text = write_musicxml(lesson).replace("<miscellaneous>", f"<miscellaneous>{field}")
+        (read,) = read_musicxml(text.encode()).lessons
+        assert is_read_again(read)
+
+
+@pytest.mark.parametrize("text", ["1e9999999", "1e-9999999", "9" * 5000, "1/0", "0,nan", ",".join(map(str, range(99)))])
+def test_an_accent_plan_is_not_counted_out(text: str) -> None:
+    with pytest.raises(ValueError, match="is no accent plan"):
+        parse_plan(text)
+
+
+class TestRecoveryCopies:
+    @pytest.mark.parametrize(
+        "said",
+        [
+            {"edited": "2031-05-04T17:30:05"},
+            {"edits": float("inf")},
+            {"shown": float("nan")},
+            {"file": "a\0b"},
+            {"file": "\ud800"},
+            {"title": ["x"]},
+            {"known": {"size": float("inf"), "sha256": ""}},
+        ],
+        ids=str,
+    )
+    def test_a_copy_that_says_nonsense_is_offered_all_the_same(
+        self, tmp_path: Path, lesson: Lesson, said: dict
+    ) -> None:
+        write_copy(tmp_path / "good.musicxml", lesson, Note("good", datetime(2031, 5, 4, tzinfo=UTC), 1))
+        text = (tmp_path / "good.musicxml").read_bytes()
+        start, end = text.index(b"<?bowbench-recovery "), text.index(b"?>", text.index(b"<?bowbench-recovery "))
+        told = b"<?bowbench-recovery " + json.dumps(GOOD_NOTE | said).encode()
+        (tmp_path / "odd.musicxml").write_bytes(text[:start] + told + text[end:])
+        left = left_behind(tmp_path)
+        assert [one.lesson for one in left] == [lesson, lesson]
+        for one in left:
+            assert about(one)
+            assert one.note.edited.tzinfo is not None
+            one.hold.let_go()
+
+    def test_a_copy_nested_without_end_says_nothing(self) -> None:
+        with pytest.raises(ValueError, match="this copy does not say"):
+            read_note(b"<?bowbench-recovery " + b"[" * 100_000 + b"?>")
+
+    def test_a_bowing_shown_before_the_first_is_the_first(self) -> None:
+        said = json.dumps(GOOD_NOTE | {"shown": -7, "edits": -1}).encode()
+        note = read_note(b"<?bowbench-recovery " + said + b"?>")
+        assert (note.shown, note.edits) == (0, 0)
+
+
+class TestNamesTooLongForAnyFile:
+    def test_of_a_tune_in_a_set(self) -> None:
+        assert parse_entry(f"{TOO_LONG}#3").number == 3
+
+    def test_of_a_folder_in_the_settings(self, tmp_path: Path) -> None:
+        (tmp_path / "a.ini").write_text(f"[General]\nfolder=/{TOO_LONG}\n")
+        assert Settings(tmp_path / "a.ini").folder == Path.home()
+
+    def test_of_a_place_to_be_packed(self) -> None:
+        assert len(find_sources([Path(TOO_LONG)]).problems) == 1
+
+
+class TestManifests:
+    @pytest.mark.parametrize("archive", [0, "", [], {}, False])
+    def test_an_archive_that_is_nothing_but_not_null_is_refused(self, archive: object) -> None:
+        with pytest.raises(ValueError, match=r"\w"):
+            read_manifest(json.dumps(MANIFEST_FORM | {"archive": archive}))
+
+    def test_one_nested_without_end_is_refused_and_the_pack_made_again(self, tmp_path: Path) -> None:
+        (tmp_path / MANIFEST).write_text("[" * 100_000)
+        with PackFolder(tmp_path) as folder:
+            assert len(folder.notices) == 1
+
+    def test_a_name_of_half_characters_is_refused(self) -> None:
+        with pytest.raises(ValueError, match="surrogates"):
+            read_manifest(json.dumps(MANIFEST_FORM | {"lessons": [LESSON_ROW | {"name": "\ud800"}]}))
+
+
+@pytest.fixture
+def shelf(tmp_path: Path) -> Path:
+    """A catalogue with two tunes, of one of which something was said."""
+    path, book = tmp_path / "shelf.db", tmp_path / "music" / "book.abc"
+    book.parent.mkdir()
+    book.write_text("X:1\nT:One\nK:C\nABcd|\n\nX:2\nT:Two\nK:D\ndcBA|\n")
+    with Catalogue(path) as catalogue:
+        add_places(catalogue, [book.parent])
+        scan(catalogue)
+        tune = find(catalogue).entries[0].id
+        set_status(catalogue, tune, "ready")
+        change_tags(catalogue, tune, ["class"])
+    return path
+
+
+class TestShelf:
+    @pytest.mark.parametrize(
+        "statement",
+        [
+            "ALTER TABLE tune RENAME COLUMN title TO name",
+            "ALTER TABLE tag ADD COLUMN more",
+            "DROP TABLE figures; CREATE TABLE figures (content)",
+            "DROP INDEX tune_by_content; CREATE INDEX tune_by_content ON tag (tag)",
+            "DROP TABLE bowing; CREATE VIEW bowing AS SELECT 1 AS tune",
+            "CREATE TRIGGER t BEFORE UPDATE ON tune BEGIN SELECT RAISE(ABORT, 'no'); END",
+            "PRAGMA user_version = -1",
+            "PRAGMA user_version = 0",
+            "UPDATE place SET path = 5",
+            "UPDATE file SET path = x''",
+            "UPDATE file SET path = x'2f00'",
+            "UPDATE tune SET other_titles = '[1]'",
+            "UPDATE tune SET other_titles = '{'",
+            "UPDATE tune SET title = x'ff'",
+            "UPDATE tune SET title = CAST(x'ff41' AS TEXT)",
+            "UPDATE tune SET position = -1 WHERE position = 0",
+            "UPDATE tag SET tag = CAST(x'ff41' AS TEXT)",
+            "UPDATE bowing SET name = x'00'",
+            "INSERT INTO figures VALUES (x'00', 'on-beat', 1, 0, 0, 0, 0, 0)",
+        ],
+    )
+    def test_a_catalogue_that_somebody_else_wrote_into_is_refused_and_built_anew(
+        self, shelf: Path, statement: str
+    ) -> None:
+        connection = sqlite3.connect(shelf)
+        connection.executescript(statement)
+        connection.close()
+        with pytest.raises(DamagedShelfError, match=DAMAGED), Catalogue(shelf) as used:
+            find(used)
+        assert rebuild(shelf).remarks == 1
+        with Catalogue(shelf) as catalogue:
+            scan(catalogue)
+            assert {(entry.title, entry.status, entry.tags) for entry in find(catalogue).entries} == {
+                ("One", "ready", ("class",)), ("Two", "", ()),
+            }  # fmt: skip
+
+    def test_the_whole_rows_of_a_damaged_catalogue_are_saved(self, shelf: Path) -> None:
+        connection = sqlite3.connect(shelf)
+        connection.executescript(
+            "UPDATE tune SET status = 'ready'; UPDATE tune SET content = 5 WHERE title = 'Two';"
+            "INSERT INTO place (path) VALUES (7)"
+        )
+        connection.close()
+        path_aside(shelf).unlink()
+        rebuilt = rebuild(shelf)
+        assert (rebuilt.remarks, rebuilt.places) == (1, 1)
+
+    @pytest.mark.parametrize(
+        "change",
+        [{"number": 10**30}, {"file": "\ud800"}, {"file": ""}, {"file": "/a\0b"}, {"tune": True}, {"content": "xyz"}],
+        ids=str,
+    )
+    def test_a_remark_that_no_tune_can_have_is_passed_over(self, shelf: Path, change: dict[str, object]) -> None:
+        aside = path_aside(shelf)
+        line = {"tune": 9, "content": "00", "title": "t", "number": 1, "file": "/x", "status": "ready", "tags": []}
+        aside.write_bytes(b"\n" + json.dumps(line | change).encode() + b"\n")
+        assert read_aside(aside) == []
+        rebuild(shelf)
+
+    def test_half_characters_in_a_remark_are_left_out(self, shelf: Path) -> None:
+        aside = path_aside(shelf)
+        line = {
+            "tune": 9,
+            "content": "00",
+            "title": "a\ud800",
+            "number": 1,
+            "file": "/x",
+            "status": "ready",
+            "tags": ["\ud800b"],
+        }
+        aside.write_bytes(json.dumps(line).encode())
+        assert [(one.title, one.tags) for one in read_aside(aside)] == [("a", ("b",))]
+        rebuild(shelf)
+
+    def test_a_place_that_no_system_names_is_passed_over(self, shelf: Path) -> None:
+        music = os.fspath(shelf.parent / "music")
+        path_aside(shelf).write_text(json.dumps({"places": ["\ud800", "", "relative", "/a\0b", music]}))
+        assert read_places_aside(path_aside(shelf)) == [os.fsencode(music)]
+        rebuild(shelf)
+        with Catalogue(shelf) as catalogue:
+            assert places_of(catalogue) == (shelf.parent / "music",)
