@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QActionGroup, QIcon, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar, QToolBar, QToolButton, QWidget
 
+from app.menu_keys import MenuKeys
 from app.theme import Theme, mix, tinted_icon
 from core.translation import tr, translatable
 
@@ -289,6 +290,7 @@ def fill_menu_bar(bar: QMenuBar, actions: Mapping[str, QAction]) -> dict[str, QM
     Returns:
         The menus that the window fills itself, by name.
     """
+    MenuKeys(bar)
     open_menus: dict[str, QMenu] = {}
     for title, items in MENUS:
         fill_menu(bar.addMenu(tr(title)), items, actions, open_menus)
@@ -299,6 +301,7 @@ def fill_menu(
     menu: QMenu, items: MenuItems, actions: Mapping[str, QAction], open_menus: dict[str, QMenu] | None = None
 ) -> None:
     """Build one menu and those inside it."""
+    MenuKeys(menu)
     for item in items:
         if isinstance(item, Menu):
             fill_menu(menu.addMenu(tr(item.title)), item.items, actions, open_menus)
