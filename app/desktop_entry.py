@@ -56,31 +56,35 @@ def exec_value(command: Path) -> str:
     return f"{text} %f"
 
 
-def draw_icon(size: int) -> bytes:
-    """The program's icon as a PNG, ``size`` pixels wide and high."""
-    image = QImage(size, size, QImage.Format.Format_ARGB32)
+def draw_icon(size: int) -> QImage:
+    """The program's icon, ``size`` pixels wide and high."""
+    image = QImage(size, size, QImage.Format.Format_ARGB32_Premultiplied)
     image.fill(Qt.GlobalColor.transparent)
     painter = QPainter(image)
     QSvgRenderer(QByteArray(_text(f"{NAME}.svg").encode())).render(painter)
     painter.end()
-    buffer = QBuffer()
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    image.save(buffer, "PNG")  # type: ignore[call-overload]  # the stubs want bytes for the name of the format
-    return bytes(buffer.data().data())
+    return image
 
 
 def program_icon() -> QIcon:
     """The program's icon, for its windows."""
     icon = QIcon()
     for size in ICON_SIZES:
-        icon.addPixmap(QPixmap.fromImage(QImage.fromData(draw_icon(size))))
+        icon.addPixmap(QPixmap.fromImage(draw_icon(size)))
     return icon
+
+
+def _png(image: QImage) -> bytes:
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    image.save(buffer, "PNG")  # type: ignore[call-overload]  # the stubs want bytes for the name of the format
+    return bytes(buffer.data().data())
 
 
 def entry_files(command: Path) -> dict[str, bytes]:
     """All files of the entry: path below the user's data, and what stands in it."""
     entry = _text(f"{NAME}.desktop").replace(f"Exec={NAME} %f", f"Exec={exec_value(command)}")
-    icons = {f"icons/hicolor/{size}x{size}/apps/{NAME}.png": draw_icon(size) for size in ICON_SIZES}
+    icons = {f"icons/hicolor/{size}x{size}/apps/{NAME}.png": _png(draw_icon(size)) for size in ICON_SIZES}
     return {
         f"applications/{NAME}.desktop": entry.encode(),
         f"mime/packages/{NAME}.xml": _text(f"{NAME}-types.xml").encode(),

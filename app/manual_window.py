@@ -7,6 +7,7 @@ from PySide6.QtGui import QDesktopServices, QImage, QKeySequence, QResizeEvent, 
 from PySide6.QtWidgets import QHBoxLayout, QListWidget, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
 from app.manual import PAGES, manual_folder
+from app.window_layout import FRAME
 from core.translation import tr
 
 TITLE = "Manual – Bowbench"
@@ -50,7 +51,7 @@ class ManualWindow(QWidget):
         column.addLayout(row)
         for key, do in ((QKeySequence.StandardKey.Back, self.text.backward), (Qt.Key.Key_Escape, self.close)):
             QShortcut(QKeySequence(key), self, do)
-        self.resize(SIZE.boundedTo(self.screen().availableGeometry().size()))
+        self.resize(SIZE.boundedTo(self.screen().availableGeometry().size() - FRAME))
         self.show_page(0)
 
     def present(self) -> None:

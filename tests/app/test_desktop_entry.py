@@ -12,7 +12,7 @@ from PySide6.QtGui import QImage
 
 from app import desktop_entry
 from app.cli import main
-from app.desktop_entry import ICON_SIZES, draw_icon, entry_files, exec_value, install, remove
+from app.desktop_entry import ICON_SIZES, entry_files, exec_value, install, program_icon, remove
 
 TYPES = {
     "a.musicxml": "application/vnd.recordare.musicxml+xml",
@@ -90,11 +90,16 @@ def test_a_desktop_knows_our_files_by_name_and_by_what_is_in_them(tmp_path):
 
 
 @pytest.mark.parametrize("size", ICON_SIZES)
-def test_the_icon_is_drawn_in_every_size(size):
-    icon = QImage.fromData(draw_icon(size))
+def test_the_icon_is_drawn_in_every_size(size, tmp_path):
+    install(Path("/usr/bin/bowbench"), tmp_path)
+    icon = QImage(str(tmp_path / f"icons/hicolor/{size}x{size}/apps/bowbench.png"))
     assert (icon.width(), icon.height()) == (size, size)
     assert icon.pixelColor(0, 0).alpha() == 0  # round corners
     assert len({icon.pixelColor(x, size // 2).name() for x in range(size)}) > 2
+
+
+def test_the_windows_have_the_icon(qapp):
+    assert {size.width() for size in program_icon().availableSizes()} == set(ICON_SIZES)
 
 
 def test_what_was_put_in_is_taken_out_and_nothing_else(tmp_path):
