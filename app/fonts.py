@@ -1,7 +1,7 @@
 """The fonts of the page: Leipzig for music, Liberation Serif for text.
 
-Both come with the engraver's package as WOFF2 inside style sheets (SIL Open Font License), so that nothing needs to be
-installed on the machine and the page looks the same everywhere.
+Both come with the engraver's package as WOFF2 inside style sheets, so that nothing needs to be installed on the machine
+and the page looks the same everywhere. Their licences are in ``app/licences.py``.
 """
 
 from __future__ import annotations
