@@ -8,15 +8,16 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QToolButton, QVBoxLayout, QWidget
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
+from core.translation import tr, translatable
 from core.tune import Meter
 
-KIND_WORDS = {
+KIND_WORDS = translatable({
     PlanKind.ON_BEAT: "On the beat",
     PlanKind.BACKBEAT: "On the backbeat",
     PlanKind.BY_PHRASE: "As each phrase does better",
     PlanKind.NONE: "None",
     PlanKind.PLACES: "At places of your own",
-}
+})  # fmt: skip
 EIGHTH = Fraction(1, 2)
 COUNTS = {2: ("{}", "e", "&", "a"), 4: ("{}", "&")}  # how the eighths of one beat are counted, by the metre's unit
 
@@ -36,18 +37,18 @@ class AccentChooser(QWidget):
         self._meter = Meter()
         self._changes = ""
         self.kinds = QComboBox()
-        self.kinds.setAccessibleName("Accents to drive")
+        self.kinds.setAccessibleName(tr("Accents to drive"))
         for kind, words in KIND_WORDS.items():
-            self.kinds.addItem(words, kind)
-        self.kinds.setToolTip("Where in the bar the bow is meant to drive with a new down-bow")
+            self.kinds.addItem(tr(words), kind)
+        self.kinds.setToolTip(tr("Where in the bar the bow is meant to drive with a new down-bow"))
         self.kinds.activated.connect(self._on_kind_chosen)
-        label = QLabel("&Accents")
+        label = QLabel(tr("&Accents"))
         label.setBuddy(self.kinds)
         row = QHBoxLayout()
         row.addWidget(label)
         row.addWidget(self.kinds, 1)
         self._places = QWidget()
-        self._places.setAccessibleName("Accented places of the bar")
+        self._places.setAccessibleName(tr("Accented places of the bar"))
         self._places_row = QHBoxLayout(self._places)
         self._places_row.setContentsMargins(0, 0, 0, 0)
         self._places_row.setSpacing(2)
@@ -59,7 +60,7 @@ class AccentChooser(QWidget):
         self.changes = QLabel()
         self.changes.setWordWrap(True)
         self.changes.setProperty("rank", "quiet")
-        self.changes.setAccessibleName("Bars with accents of their own")
+        self.changes.setAccessibleName(tr("Bars with accents of their own"))
         self.changes.hide()
         column.addWidget(self.changes)
         self._places.hide()
@@ -95,7 +96,9 @@ class AccentChooser(QWidget):
                 button.setText(label.replace("&", "&&"))  # else Qt takes it for the mark of a key
                 button.setCheckable(True)
                 button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-                button.setAccessibleName(f"Accent at count {label}, {place} quarter notes into the bar")
+                button.setAccessibleName(
+                    tr("Accent at count {label}, {place} quarter notes into the bar", label=label, place=place)
+                )
                 button.toggled.connect(self._on_place_toggled)
                 self._places_row.addWidget(button, 1)
                 self._buttons[place] = button

@@ -14,16 +14,22 @@ from core.checks import words
 from core.engraving.lines import Line
 from core.engraving.picture import STAFF_SPACE, Picture
 from core.once import once
+from core.translation import tr, translatable
 from core.tune import Tune
 
 REACH = 2.0 * STAFF_SPACE  # how far beside a note the strip still answers for it
 BAR_END = 1.0 * STAFF_SPACE  # no place stands nearer to the end of its bar
-MET_WORDS = {
+MET_WORDS = translatable({
     Met.DRIVEN: "driven by a down-bow",
     Met.UP: "on an up-bow",
     Met.BURIED: "buried inside a slur",
     Met.UNSTRUCK: "not struck",
-}
+})  # fmt: skip
+UNSTRUCK_WORDS = translatable({
+    Silence.REST: "not struck (a rest)",
+    Silence.HELD: "not struck (a held note)",
+    Silence.SOUNDING: "not struck (a note that sounds on)",
+})  # fmt: skip
 
 Place = tuple[int, Fraction]  # index in ``Tune.bars``, quarter notes from the beginning of the full bar
 
@@ -53,8 +59,11 @@ class Accented:
     def says(self) -> str:
         """How it is met, in words."""
         if len(set(self.met)) > 1:
-            return ", ".join(f"{MET_WORDS[met]} on pass {number}" for number, met in enumerate(self.met, 1))
-        return MET_WORDS[self.met[0]] + (f" ({self.silence.value})" if self.silence else "")
+            return tr(", ", "between parts of a sentence").join(
+                tr("{how} on pass {number}", how=tr(MET_WORDS[met]), number=number)
+                for number, met in enumerate(self.met, 1)
+            )
+        return tr(UNSTRUCK_WORDS[self.silence]) if self.silence else tr(MET_WORDS[self.met[0]])
 
 
 @once
@@ -81,7 +90,8 @@ def onset(tune: Tune, note_id: str) -> Place:
 def place_text(tune: Tune, place: Place) -> str:
     """A place in words, as "bar 3, beat 2"."""
     bar = tune.bars[place[0]]
-    return f"{f'bar {bar.number}' if bar.number else 'pick-up'}, {words.beat(place[1], bar.meter)}"
+    where = tr("bar {number}", number=bar.number) if bar.number else tr("pick-up")
+    return tr("{bar}, {beat}", bar=where, beat=words.beat(place[1], bar.meter))
 
 
 def place_x(tune: Tune, picture: Picture, place: Place) -> float | None:

@@ -11,13 +11,14 @@ from pathlib import Path
 
 from app.files import FileError, lesson_path, save_lesson
 from app.notes_json import notes_json
-from core.accent_plan import AccentPlan
+from core.accent_plan import AccentPlan, plan_name
 from core.bowing import set_plan
 from core.lesson import Lesson, add_bowing
 from core.planner import Flow, Plan, PlannerSettings, RefusedPlanError, Score, alternatives, difference, work_out_plan
 from core.planner.counts import slur_count
 from core.reading import Reading
 from core.strokes import work_out
+from core.translation import plural, tr
 
 DONE, WRONG_CALL = 0, 2  # as ``app.cli`` has them
 MOST_ALTERNATIVES = 20
@@ -27,16 +28,22 @@ def add_bow_parser(
     commands: argparse._SubParsersAction[argparse.ArgumentParser], plan: Callable[[str], AccentPlan]
 ) -> None:
     """Add the command to those of the program; ``plan`` reads an accent plan."""
-    bow = commands.add_parser("bow", help="work out the best bowing for an accent plan")
+    bow = commands.add_parser("bow", help=tr("work out the best bowing for an accent plan"))
     bow.add_argument("file", metavar="FILE")
     bow.add_argument("--accents", required=True, metavar="PLAN", type=plan,
-                     help="on-beat, backbeat, by-phrase, none, or places in quarter notes such as 0,2")  # fmt: skip
-    bow.add_argument("--smooth", action="store_true", help="strokes of two and three notes, not the fewest slurs")
-    bow.add_argument("--tune", type=int, metavar="N", help="the tune of this number in a book; the first if left out")
-    bow.add_argument("--keep", action="store_true", help="keep the slurs and marks of the first bowing")
-    bow.add_argument("--alternatives", type=_count, default=0, metavar="K", help="add up to K more that differ audibly")
-    bow.add_argument("--out", required=True, metavar="OUT.musicxml", type=Path, help="the lesson with what was found")
-    bow.add_argument("--json", action="store_true", help="print one JSON object")
+                     help=tr("on-beat, backbeat, by-phrase, none, or places in quarter notes such as 0,2"))  # fmt: skip
+    bow.add_argument("--smooth", action="store_true", help=tr("strokes of two and three notes, not the fewest slurs"))
+    bow.add_argument(
+        "--tune", type=int, metavar="N", help=tr("the tune of this number in a book; the first if left out")
+    )
+    bow.add_argument("--keep", action="store_true", help=tr("keep the slurs and marks of the first bowing"))
+    bow.add_argument(
+        "--alternatives", type=_count, default=0, metavar="K", help=tr("add up to K more that differ audibly")
+    )
+    bow.add_argument(
+        "--out", required=True, metavar="OUT.musicxml", type=Path, help=tr("the lesson with what was found")
+    )
+    bow.add_argument("--json", action="store_true", help=tr("print one JSON object"))
 
 
 def run_bow(options: argparse.Namespace, reading: Reading) -> int:
@@ -47,11 +54,10 @@ def run_bow(options: argparse.Namespace, reading: Reading) -> int:
     """
     chosen = [lesson for lesson in reading.lessons if options.tune in (None, lesson.tune.number)]
     if not chosen:
-        return _refuse(f"{options.file}: there is no tune number {options.tune}")
+        return _refuse(tr("{file}: there is no tune number {number}", file=options.file, number=options.tune))
     lesson = chosen[0]
     if options.tune is None and len(chosen) > 1:
-        title = lesson.tune.title or "untitled"
-        _say(f"{options.file}: of {len(chosen)} tunes the first was taken, “{title}”; --tune chooses another")
+        _say(first_taken(options.file, len(chosen), lesson))
     settings = PlannerSettings(Flow.SMOOTH if options.smooth else Flow.FEWEST_SLURS)
     try:
         bowing = set_plan(lesson.tune, lesson.bowings[0], options.accents)
@@ -73,9 +79,22 @@ def run_bow(options: argparse.Namespace, reading: Reading) -> int:
     return DONE
 
 
+def first_taken(file: object, count: int, lesson: Lesson) -> str:
+    """That of several tunes in a file the first was taken."""
+    return plural(
+        "{file}: of 1 tune the first was taken, “{title}”; --tune chooses another",
+        "{file}: of {n} tunes the first was taken, “{title}”; --tune chooses another",
+        count, file=file, title=lesson.tune.title or tr("untitled"),
+    )  # fmt: skip
+
+
 def _with(lesson: Lesson, plans: tuple[Plan, ...], options: argparse.Namespace) -> Lesson:
     """The lesson with the plans behind its own bowings, each under a name of its own."""
-    name = f"{str(options.accents).capitalize()}, {'smooth' if options.smooth else 'fewest slurs'}"
+    accents = plan_name(options.accents)
+    name = tr(
+        "{accents}, smooth" if options.smooth else "{accents}, fewest slurs", "name of a bowing",
+        accents=accents[:1].upper() + accents[1:],
+    )  # fmt: skip
     for plan in plans:
         lesson = add_bowing(lesson, replace(plan.bowing, name=name))
     return lesson
@@ -91,17 +110,23 @@ def _plan_json(lesson: Lesson, plan: Plan) -> dict[str, object]:
 
 
 def _line(plan: Plan) -> str:
-    best = "proven best" if plan.proven else f"best found; none can be better than {_numbers(plan.bound)}"
-    return f"{_numbers(plan.score)} ({best})"
+    if plan.proven:
+        return tr("{numbers} (proven best)", numbers=_numbers(plan.score))
+    return tr(
+        "{numbers} (best found; none can be better than {bound})",
+        numbers=_numbers(plan.score), bound=_numbers(plan.bound),
+    )  # fmt: skip
 
 
 def _numbers(score: Score) -> str:
-    return f"missed {score.missed}, broken {score.broken}, cost {score.cost}"
+    return tr("missed {missed}, broken {broken}, cost {cost}", **score._asdict())
 
 
 def _count(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text) <= MOST_ALTERNATIVES:
-        raise argparse.ArgumentTypeError(f"“{text}” is no number of alternatives: expected 1 to {MOST_ALTERNATIVES}")
+        raise argparse.ArgumentTypeError(
+            tr("“{text}” is no number of alternatives: expected 1 to {most}", text=text, most=MOST_ALTERNATIVES)
+        )
     return int(text)
 
 

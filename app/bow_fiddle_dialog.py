@@ -26,15 +26,16 @@ from core.lesson import Lesson
 from core.reach import BEATS_A_MINUTE, HAIR_CM, ORDINARY, SPEEDS_CM_S, ReachSettings
 from core.strings import STANDARD, TUNINGS, Tuning, parse_tuning
 from core.tempos import pace
+from core.translation import tr, translatable
 from core.tune import Tempo
 
-ASSUMPTIONS = (
+ASSUMPTIONS = translatable(
     "Usual values: about 65 cm of hair on a full-size bow (instrument handbooks, from memory); bow speeds of 5 to "
     "100 cm/s in ordinary playing (Askenfelt, Journal of the Acoustical Society of America 80, 1986, and 86, 1989, "
     "from memory); the one even speed of 30 cm/s lies between, and is ours. Tempos of dances: Breathnach, Ceol Rince "
     "na hÉireann 1 (1963), and dance clubs. Tunings: common practice, no source."
 )
-OWN_TUNING = "As typed here"
+OWN_TUNING = translatable("As typed here")
 DECIMALS = 2
 TITLE = 40  # pixels left for the title bar of the dialog
 WIDTH = 72  # characters
@@ -75,25 +76,25 @@ class BowFiddleDialog(QDialog):
 
     def __init__(self, lesson: Lesson, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Bow and fiddle")
+        self.setWindowTitle(tr("Bow and fiddle"))
         self._lesson = lesson
         self.hair = FigureBox(HAIR_CM, " cm", 0.5)
         self.even = FigureBox(SPEEDS_CM_S, " cm/s", 1)
         self.slowest = FigureBox(SPEEDS_CM_S, " cm/s", 1)
         self.fastest = FigureBox(SPEEDS_CM_S, " cm/s", 1)
-        self.sets_tempo = QCheckBox("Check at this &tempo, whatever the tune says")
+        self.sets_tempo = QCheckBox(tr("Check at this &tempo, whatever the tune says"))
         self.beat = QComboBox()
-        self.beat.setAccessibleName("Note that is counted")
-        self.per_minute = FigureBox(BEATS_A_MINUTE, " a minute", 1)
-        self.per_minute.setAccessibleName("Beats a minute")
+        self.beat.setAccessibleName(tr("Note that is counted"))
+        self.per_minute = FigureBox(BEATS_A_MINUTE, tr(" a minute"), 1)
+        self.per_minute.setAccessibleName(tr("Beats a minute"))
         self.tuning = QComboBox()
         self.strings = QLineEdit()
-        self.strings.setAccessibleName("Open strings from low to high")
+        self.strings.setAccessibleName(tr("Open strings from low to high"))
         self.strings.setPlaceholderText("G3 D4 A4 E5")
         self.complaint = QLabel()
         self.complaint.setWordWrap(True)
         self.complaint.setProperty("rank", "heading")
-        self.complaint.setAccessibleName("What has to be changed first")
+        self.complaint.setAccessibleName(tr("What has to be changed first"))
         self._lay_out()
         self._show(lesson.reach, lesson.tuning)
         for spin in (self.hair, self.even, self.slowest, self.fastest, self.per_minute):
@@ -106,27 +107,27 @@ class BowFiddleDialog(QDialog):
 
     def _lay_out(self) -> None:
         own = pace(self._lesson.tune)
-        of_tune = QLabel(f"Otherwise {pace_words(own, is_set=False)}.")
+        of_tune = QLabel(tr("Otherwise {pace}.", pace=pace_words(own, is_set=False)))
         of_tune.setProperty("rank", "quiet")
         tempo = QHBoxLayout()
         tempo.addWidget(self.beat)
         tempo.addWidget(self.per_minute, 1)
         form = QFormLayout()
-        form.addRow("Length of the &hair", self.hair)
-        form.addRow("&Even bow speed", self.even)
-        form.addRow("&Slowest", self.slowest)
-        form.addRow("&Fastest", self.fastest)
+        form.addRow(tr("Length of the &hair"), self.hair)
+        form.addRow(tr("&Even bow speed"), self.even)
+        form.addRow(tr("&Slowest"), self.slowest)
+        form.addRow(tr("&Fastest"), self.fastest)
         form.addRow("", self.sets_tempo)
-        form.addRow("Tempo", tempo)
+        form.addRow(tr("Tempo"), tempo)
         form.addRow("", of_tune)
-        form.addRow("T&uning", self.tuning)
+        form.addRow(tr("T&uning"), self.tuning)
         form.addRow("", self.strings)
-        assumptions = QLabel(ASSUMPTIONS)
+        assumptions = QLabel(tr(ASSUMPTIONS))
         assumptions.setWordWrap(True)
         assumptions.setProperty("rank", "quiet")
         standard = QDialogButtonBox.StandardButton
         self.buttons = QDialogButtonBox(standard.Ok | standard.Cancel | standard.RestoreDefaults)
-        self.buttons.button(standard.RestoreDefaults).setText("&Usual values")
+        self.buttons.button(standard.RestoreDefaults).setText(tr("&Usual values"))
         self.buttons.button(standard.RestoreDefaults).clicked.connect(self._show_usual)
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
@@ -172,7 +173,7 @@ class BowFiddleDialog(QDialog):
         self.tuning.clear()
         for common in TUNINGS.values():
             self.tuning.addItem(tuning_words(common), common)
-        self.tuning.addItem(OWN_TUNING)
+        self.tuning.addItem(tr(OWN_TUNING))
         common_ones = list(TUNINGS.values())
         self.tuning.setCurrentIndex(common_ones.index(tuning) if tuning in common_ones else len(common_ones))
         self.strings.setText(str(tuning))

@@ -29,13 +29,14 @@ from app.plan_preview import PlanPreview
 from app.theme import LIGHT, Theme
 from core.bow_way import BowWay, Out, bow_way
 from core.strokes import Strokes
+from core.translation import tr, translatable
 from core.tune import Tune
 
-NAME = "Bow from frog to tip"
+NAME = translatable("Bow from frog to tip")
 FRAME_MS = 16
 KEYS = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}
 ENDS = {Qt.Key.Key_Home: 0, Qt.Key.Key_End: -1}
-TIP = "Click to go to the note; Ctrl and the arrow keys go to where the bow runs out."
+TIP = translatable("Click to go to the note; Ctrl and the arrow keys go to where the bow runs out.")
 
 
 class BowTrace(QWidget):
@@ -59,7 +60,7 @@ class BowTrace(QWidget):
         self._frame.timeout.connect(self.catch_up)
         self.caption = QLabel()
         self.caption.setProperty("rank", "quiet")
-        self.caption.setAccessibleName("Where the bow runs out")
+        self.caption.setAccessibleName(tr("Where the bow runs out"))
         self.caption.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # widens nothing
         self.view = TraceView()
         self.view.note_wanted.connect(self._on_note_wanted)
@@ -137,7 +138,7 @@ class TraceView(QAbstractScrollArea):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName(NAME)
+        self.setAccessibleName(tr(NAME))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -260,7 +261,9 @@ class TraceView(QAbstractScrollArea):
                 first = legs[index].first
             self._go_to(first)
         elif to_outs:
-            self.hinted.emit("The bow runs out nowhere " + ("behind this." if by > 0 else "before this."))
+            self.hinted.emit(
+                tr("The bow runs out nowhere behind this." if by > 0 else "The bow runs out nowhere before this.")
+            )
 
     # ------------------------------------------------------------------------------------------------- Qt events
 
@@ -285,7 +288,7 @@ class TraceView(QAbstractScrollArea):
 
     def viewportEvent(self, event: QEvent) -> bool:
         if event.type() is QEvent.Type.ToolTip and isinstance(event, QHelpEvent) and self._way is not None:
-            QToolTip.showText(event.globalPos(), f"{self.words_at(self._seconds(event.pos().x()))}\n{TIP}", self)
+            QToolTip.showText(event.globalPos(), f"{self.words_at(self._seconds(event.pos().x()))}\n{tr(TIP)}", self)
             return True
         return super().viewportEvent(event)
 

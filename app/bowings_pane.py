@@ -25,12 +25,15 @@ from app.document import Document, State
 from core.bowing import separate_bows
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing, delete_bowing, move_bowing, rename_bowing
+from core.translation import tr, translatable
 
 Index = QModelIndex | QPersistentModelIndex
 ROW_MIME = "application/x-bowbench-bowing-row"
-NEW_NAME = "Separate bows"
+NEW_NAME = translatable("Separate bows")
 MOST_ROWS_SHOWN = 6
-TIP = "Choose the bowing on the page; tick others to compare them with it; double-click to rename, drag to reorder"
+TIP = translatable(
+    "Choose the bowing on the page; tick others to compare them with it; double-click to rename, drag to reorder"
+)
 
 
 class BowingsModel(QAbstractListModel):
@@ -70,13 +73,14 @@ class BowingsModel(QAbstractListModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
             return self._names[index.row()]
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            on_page = ", on the page" if index.row() == self._shown else ""
-            compared = ", compared" if index.row() in self._compared else ""
-            return f"{self._names[index.row()]}{on_page}{compared}"
+            name, is_compared = self._names[index.row()], index.row() in self._compared
+            if index.row() == self._shown:
+                return tr("{name}, on the page, compared" if is_compared else "{name}, on the page", name=name)
+            return tr("{name}, compared", name=name) if is_compared else name
         if role == Qt.ItemDataRole.CheckStateRole and len(self._names) > 1:
             return Qt.CheckState.Checked if index.row() in self._compared else Qt.CheckState.Unchecked
         if role == Qt.ItemDataRole.ToolTipRole:
-            return TIP
+            return tr(TIP)
         if role == Qt.ItemDataRole.FontRole and index.row() == self._shown:
             font = QFont()
             font.setWeight(QFont.Weight.DemiBold)
@@ -144,7 +148,7 @@ class BowingsPane(QWidget):
         self.model.move_wanted.connect(self.put_at)
         self.model.compare_wanted.connect(self._comparison.put)
         self.list = QListView()
-        self.list.setAccessibleName("Bowings of this lesson")
+        self.list.setAccessibleName(tr("Bowings of this lesson"))
         self.list.setModel(self.model)
         self.list.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
         self.list.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
@@ -152,7 +156,7 @@ class BowingsPane(QWidget):
         self.list.setDropIndicatorShown(True)
         self.list.setToolTip(TIP)
         self.list.selectionModel().currentChanged.connect(self._on_chosen)
-        heading = QLabel("Bowings")
+        heading = QLabel(tr("Bowings"))
         heading.setProperty("rank", "heading")
         self.buttons: dict[str, QToolButton] = {}
         row = QHBoxLayout()
@@ -178,11 +182,11 @@ class BowingsPane(QWidget):
 
     def _button_table(self) -> tuple[tuple[str, str, str, Callable[[], None]], ...]:
         return (
-            ("add", "Add", "Add a bowing with separate bows", self.add),
-            ("copy", "Copy", "Copy the bowing on the page", self.copy),
-            ("up", "↑", "Move the bowing up in the list", lambda: self.move_by(-1)),
-            ("down", "↓", "Move the bowing down in the list", lambda: self.move_by(1)),
-            ("delete", "Delete", "Delete the bowing on the page", self.delete),
+            ("add", tr("Add"), tr("Add a bowing with separate bows"), self.add),
+            ("copy", tr("Copy"), tr("Copy the bowing on the page"), self.copy),
+            ("up", "↑", tr("Move the bowing up in the list"), lambda: self.move_by(-1)),
+            ("down", "↓", tr("Move the bowing down in the list"), lambda: self.move_by(1)),
+            ("delete", tr("Delete"), tr("Delete the bowing on the page"), self.delete),
         )
 
     # ------------------------------------------------------------------------------------------------- edits
@@ -190,16 +194,18 @@ class BowingsPane(QWidget):
     def add(self) -> None:
         """Add a bowing with every note on a bow of its own, after the shown one, and show it."""
         if (state := self._document.state) is not None:
-            new = replace(separate_bows(state.bowing, NEW_NAME), accents=state.bowing.accents)
+            new = replace(separate_bows(state.bowing, tr(NEW_NAME)), accents=state.bowing.accents)
             place = state.shown + 1
-            self._change("Add a bowing", lambda lesson: add_bowing(lesson, new, place), place)
+            self._change(tr("Add a bowing"), lambda lesson: add_bowing(lesson, new, place), place)
 
     def copy(self) -> None:
         """Add a copy of the shown bowing after it and show it."""
         if (state := self._document.state) is not None:
-            new = replace(state.bowing, name=f"{state.bowing.name} copy")
+            new = replace(state.bowing, name=tr("{name} copy", name=state.bowing.name))
             place = state.shown + 1
-            self._change(f"Copy “{state.bowing.name}”", lambda lesson: add_bowing(lesson, new, place), place)
+            self._change(
+                tr("Copy “{name}”", name=state.bowing.name), lambda lesson: add_bowing(lesson, new, place), place
+            )
 
     def delete(self) -> None:
         """Delete the shown bowing; undo brings it back."""
@@ -209,13 +215,15 @@ class BowingsPane(QWidget):
             compared = [place - (place > shown) for place in self._comparison.places if place != shown]
             if len(compared) > 1:
                 after = min(compared, key=lambda place: abs(place - after))
-            self._change(f"Delete “{state.bowing.name}”", lambda lesson: delete_bowing(lesson, shown), after)
+            self._change(
+                tr("Delete “{name}”", name=state.bowing.name), lambda lesson: delete_bowing(lesson, shown), after
+            )
 
     def rename(self, row: int, name: str) -> None:
         """Give a bowing another name."""
         if (state := self._document.state) is not None:
             old = state.lesson.bowings[row].name
-            self._change(f"Rename “{old}”", lambda lesson: rename_bowing(lesson, row, name), state.shown)
+            self._change(tr("Rename “{name}”", name=old), lambda lesson: rename_bowing(lesson, row, name), state.shown)
 
     def put_at(self, row: int, to: int) -> None:
         """Move a bowing to another row; the shown bowing stays on the page."""
@@ -223,7 +231,7 @@ class BowingsPane(QWidget):
             names = [bowing.name for bowing in move_bowing(state.lesson, row, to).bowings]
             shown = names.index(state.bowing.name)
             name = state.lesson.bowings[row].name
-            self._change(f"Move “{name}”", lambda lesson: move_bowing(lesson, row, to), shown)
+            self._change(tr("Move “{name}”", name=name), lambda lesson: move_bowing(lesson, row, to), shown)
 
     def move_by(self, rows: int) -> None:
         """Move the shown bowing up or down."""
@@ -250,7 +258,7 @@ class BowingsPane(QWidget):
         except RefusedEditError as refusal:
             self.hinted.emit(str(refusal))
         else:
-            self.hinted.emit(f"Done: {label}." if done else "")
+            self.hinted.emit(tr("Done: {edit}.", edit=label) if done else "")
 
     # ------------------------------------------------------------------------------------------------- the document
 

@@ -12,12 +12,15 @@ from typing import Any, NamedTuple
 from app.notes_json import notes_json
 from app.set_entries import FORM, EntryError, EntryName, find_entry, parse_entry
 from app.set_report import set_json, set_lines
+from core.accent_plan import plan_name
 from core.bowing import Bowing, set_plan
 from core.check import Report, Severity
 from core.lesson import Lesson
 from core.lesson_check import check_lesson
 from core.reading import Reading
+from core.severity import severity_word
 from core.tempos import beat_of
+from core.translation import percent, plural, tr
 from core.tune import Tempo, Tune
 from core.tune_set import MOST_TUNES, Entry, TuneSet
 
@@ -31,20 +34,25 @@ def add_check_parser(
     commands: Any, plan: Callable[[str], object], beats: Callable[[str], object], tuning: Callable[[str], object]
 ) -> None:
     """Say what ``bowbench check`` takes; ``plan``, ``beats`` and ``tuning`` read an accent plan, a tempo, strings."""
-    checking = commands.add_parser("check", help="tell what a player would trip over in each bowing")
+    checking = commands.add_parser("check", help=tr("tell what a player would trip over in each bowing"))
     checking.add_argument("files", nargs="+", metavar="FILE")
     checking.add_argument(
-        "--set", action="store_true", help=f"check the tunes as a set in this order too; each FILE is then {FORM}"
+        "--set",
+        action="store_true",
+        help=tr("check the tunes as a set in this order too; each FILE is then {form}", form=FORM),
     )
-    checking.add_argument("--bowing", metavar="NAME", help="check this bowing only")
-    checking.add_argument("--accents", metavar="PLAN", type=plan, help="judge every bowing by this accent plan")
+    checking.add_argument("--bowing", metavar="NAME", help=tr("check this bowing only"))
+    checking.add_argument("--accents", metavar="PLAN", type=plan, help=tr("judge every bowing by this accent plan"))
     checking.add_argument(
-        "--tempo", metavar="BPM", type=beats, help="judge at this tempo, in beats of the dance (a reel's: half notes)"
+        "--tempo",
+        metavar="BPM",
+        type=beats,
+        help=tr("judge at this tempo, in beats of the dance (a reel's: half notes)"),
     )
     checking.add_argument(
-        "--tuning", metavar="STRINGS", type=tuning, help='judge on a fiddle tuned so, low to high: "A3 E4 A4 E5"'
+        "--tuning", metavar="STRINGS", type=tuning, help=tr('judge on a fiddle tuned so, low to high: "A3 E4 A4 E5"')
     )
-    checking.add_argument("--json", action="store_true", help="print one JSON object")
+    checking.add_argument("--json", action="store_true", help=tr("print one JSON object"))
 
 
 def run_check(options: argparse.Namespace, read: Read) -> int:
@@ -70,7 +78,13 @@ def _check_set(options: argparse.Namespace, read: Read) -> int:
                 lesson, bowing = find_entry(name, reading, options.bowing)
                 tunes.append(_SetTune(name, lesson, _planned(lesson.tune, bowing, options)))
         if len(tunes) > MOST_TUNES:
-            raise EntryError(f"A set holds at most {MOST_TUNES} tunes; there are {len(tunes)}.")
+            raise EntryError(
+                tr(
+                    "A set holds at most {most} tunes; there are {count}.",
+                    most=MOST_TUNES,
+                    count=len(tunes),
+                )
+            )
     except EntryError as fault:
         print(fault, file=sys.stderr)
         return WRONG_CALL
@@ -126,7 +140,7 @@ def _check_files(
     if unreadable:
         return UNREADABLE
     if options.bowing is not None and not found_name:
-        print(f"No file has a bowing named “{options.bowing}”.", file=sys.stderr)
+        print(tr("No file has a bowing named “{name}”.", name=options.bowing), file=sys.stderr)
         return WRONG_CALL
     return FAULTS_FOUND if faults else DONE
 
@@ -157,13 +171,22 @@ def _as_asked(lesson: Lesson, options: argparse.Namespace) -> Lesson:
 def _print_reports(name: str, lesson: Lesson, bowings: Sequence[Bowing], reports: Sequence[Report]) -> None:
     for bowing, report in zip(bowings, reports, strict=True):
         totals = report.totals
-        print(f"{name}: {lesson.tune.title or 'untitled'} — {bowing.name} (accents {bowing.accents})")
-        print(f"  {totals.strokes} strokes, {totals.slurs} slurs, {totals.retakes} retakes")
-        print(f"  accents {totals.driven} driven, {totals.up} up, {totals.buried} buried, {totals.unstruck} unstruck")
-        rounds = "comes round" if totals.comes_round else "does not come round"
-        print(f"  consistency {totals.consistency:.0%}; {rounds}")
+        title = lesson.tune.title or tr("untitled")
+        print(tr("{file}: {title} — {bowing} (accents {plan})", file=name, title=title, bowing=bowing.name,
+                 plan=plan_name(bowing.accents)))  # fmt: skip
+        counts = (
+            plural("1 stroke", "{n} strokes", totals.strokes),
+            plural("1 slur", "{n} slurs", totals.slurs),
+            plural("1 retake", "{n} retakes", totals.retakes),
+        )
+        print("  " + tr(", ", "between parts of a sentence").join(counts))
+        print("  " + tr("accents {driven} driven, {up} up, {buried} buried, {unstruck} unstruck",
+                        driven=totals.driven, up=totals.up, buried=totals.buried,
+                        unstruck=totals.unstruck))  # fmt: skip
+        rounds = tr("comes round") if totals.comes_round else tr("does not come round")
+        print("  " + tr("consistency {share}; {rounds}", share=percent(totals.consistency), rounds=rounds))
         for finding in report.findings:
-            print(f"  {finding.severity.value}: {finding.text}")
+            print("  " + tr("{severity}: {sentence}", severity=severity_word(finding.severity), sentence=finding.text))
 
 
 def _tune_json(tune: Tune, bowings: Sequence[Bowing], reports: Sequence[Report]) -> dict[str, object]:

@@ -15,7 +15,8 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from app.language import system_language, use_language
+from app.language import ENGLISH, system_language, use_language
+from core.translation import tr
 
 if TYPE_CHECKING:
     from core.accent_plan import AccentPlan
@@ -23,6 +24,10 @@ if TYPE_CHECKING:
     from core.strings import Tuning
 
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3
+EXAMPLES = (
+    "bowbench check FILE..., bowbench bow FILE --accents PLAN --out OUT, bowbench sheet FILE --out OUT.pdf, "
+    "bowbench pack FOLDER --out FOLDER, bowbench shelf add FOLDER, bowbench shelf find WORDS, bowbench desktop install"
+)
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -34,7 +39,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         Exit status: 0 done, 1 the check found faults, 2 wrong call, 3 a file could not be read (the rest was done).
     """
     words = list(sys.argv[1:] if arguments is None else arguments)
-    use_language(system_language())
+    use_language(ENGLISH if "--json" in words else system_language())  # scripts read JSON
     try:
         if words and words[0] in COMMANDS:
             options = _parser().parse_args(words)
@@ -50,13 +55,13 @@ def main(arguments: Sequence[str] | None = None) -> int:
 def _window_parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="bowbench",
-        description="Work out, check and print the bowings of a fiddle tune.",
-        epilog="Commands: bowbench check FILE..., bowbench bow FILE --accents PLAN --out OUT, "
-        "bowbench sheet FILE --out OUT.pdf, bowbench pack FOLDER --out FOLDER, bowbench shelf add FOLDER, "
-        "bowbench shelf find WORDS, bowbench desktop install; --help after each tells more.",
+        description=tr("Work out, check and print the bowings of a fiddle tune."),
+        epilog=tr("Commands: {commands}; --help after each tells more.", commands=EXAMPLES),
     )
-    parser.add_argument("file", nargs="?", type=Path, help="lesson (.musicxml, .mxl) or tune book (.abc) to open")
-    parser.add_argument("--version", action=_Version, nargs=0, help="tell the versions of the program and its parts")
+    parser.add_argument("file", nargs="?", type=Path, help=tr("lesson (.musicxml, .mxl) or tune book (.abc) to open"))
+    parser.add_argument(
+        "--version", action=_Version, nargs=0, help=tr("tell the versions of the program and its parts")
+    )
     return parser
 
 
@@ -96,7 +101,9 @@ def _beats(text: str) -> Fraction:
 
     least, most = BEATS_A_MINUTE
     if not re.fullmatch(r"\d{1,3}(\.\d{1,6})?", text) or not least <= Fraction(text) <= most:
-        raise argparse.ArgumentTypeError(f"“{text}” is no tempo: expected {least} to {most} beats a minute")
+        raise argparse.ArgumentTypeError(
+            tr("“{text}” is no tempo: expected {least} to {most} beats a minute", text=text, least=least, most=most)
+        )
     return Fraction(text)
 
 

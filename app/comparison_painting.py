@@ -11,17 +11,18 @@ from collections.abc import Sequence
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QPainter
 
-from app.difference_painting import ARCH_WIDTH, Shape, lane_of, paint_lane, paint_shape
+from app.difference_painting import ARCH_WIDTH, SHAPE_WORDS, Shape, lane_of, paint_lane, paint_shape
 from app.page_heading import SMALL_SIZE, fitted
 from app.page_layout import SIDE_MARGIN, TOP_MARGIN, PlacedLine
 from app.page_rows import Row
 from app.painting import paint_text, run_width
 from app.theme import Theme
 from core.engraving.picture import STAFF_SPACE, Anchor, Run, Text
+from core.translation import tr, translatable
 
 NAME_SIZE = 320.0
 BAR_LEFT, BAR_WIDTH = 0.4 * SIDE_MARGIN, 0.9 * STAFF_SPACE
-IS_REFERENCE = "  the others are told from this one"
+IS_REFERENCE = translatable("the others are told from this one")
 LEGEND_SIZE = 0.8 * SMALL_SIZE
 LEGEND_HEIGHT = 2.6 * SMALL_SIZE
 LEGEND_GAP = 1.9 * STAFF_SPACE  # between one shape's words and the next shape
@@ -41,7 +42,7 @@ def paint_names(
         paint_text(painter, Text(SIDE_MARGIN, y, Anchor.START, (name,)), QColor(theme.ink))
         if reference:
             after = SIDE_MARGIN + run_width(name)
-            words = Run(IS_REFERENCE, LEGEND_SIZE, italic=True)
+            words = Run(f"  {tr(IS_REFERENCE)}", LEGEND_SIZE, italic=True)
             paint_text(painter, Text(after, y, Anchor.START, (words,)), QColor(theme.faint_ink))
         if active:
             bar = QRectF(BAR_LEFT, placed.top, BAR_WIDTH, placed.bottom - placed.top)
@@ -64,8 +65,8 @@ def paint_legend(painter: QPainter, heading: float, width: float, reference: str
         heading: Height of the heading, with ``LEGEND_HEIGHT`` for this.
         reference: Name of the bowing from which the others are told.
     """
-    told = fitted(Run(f"Beside “{reference}”:", LEGEND_SIZE, italic=True), (width - 2 * SIDE_MARGIN) / 4)
-    pieces = [Run(f" {shape.value}", LEGEND_SIZE) for shape in Shape]
+    told = fitted(Run(tr("Beside “{name}”:", name=reference), LEGEND_SIZE, italic=True), (width - 2 * SIDE_MARGIN) / 4)
+    pieces = [Run(f" {tr(SHAPE_WORDS[shape], 'legend')}", LEGEND_SIZE) for shape in Shape]
     whole = run_width(told) + sum(ARCH_WIDTH + LEGEND_GAP + run_width(piece) for piece in pieces)
     scale = min(1.0, (width - 2 * SIDE_MARGIN) / whole)
     painter.save()

@@ -10,20 +10,24 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from app.comparison import Comparison
 from app.document import Document
+from app.totals_view import spaced_percent
 from core.check import Report
+from core.translation import number, tr, translatable
 
 Index = QModelIndex | QPersistentModelIndex
-ROWS: tuple[tuple[str, Callable[[Report], str]], ...] = (
-    ("Strokes", lambda report: str(report.totals.strokes)),
-    ("Slurs", lambda report: str(report.totals.slurs)),
-    ("Retakes", lambda report: str(report.totals.retakes)),
-    ("Driven", lambda report: str(report.totals.driven)),
-    ("On up-bow", lambda report: str(report.totals.up)),
-    ("Buried", lambda report: str(report.totals.buried)),
-    ("Unstruck", lambda report: str(report.totals.unstruck)),
-    ("Consistent", lambda report: f"{report.totals.consistency:.0%}".replace("%", " %")),
-    ("Comes round", lambda report: "Yes" if report.totals.comes_round else "No"),
-    ("Longest stroke", lambda report: f"{report.reach.longest_s:.1f} s"),
+ROWS: tuple[tuple[str, Callable[[Report], str]], ...] = translatable(
+    (
+        ("Strokes", lambda report: str(report.totals.strokes)),
+        ("Slurs", lambda report: str(report.totals.slurs)),
+        ("Retakes", lambda report: str(report.totals.retakes)),
+        ("Driven", lambda report: str(report.totals.driven)),
+        ("On up-bow", lambda report: str(report.totals.up)),
+        ("Buried", lambda report: str(report.totals.buried)),
+        ("Unstruck", lambda report: str(report.totals.unstruck)),
+        ("Consistent", lambda report: spaced_percent(report.totals.consistency)),
+        ("Comes round", lambda report: tr("Yes") if report.totals.comes_round else tr("No")),
+        ("Longest stroke", lambda report: tr("{seconds} s", seconds=number(report.reach.longest_s, ".1f"))),
+    )
 )
 ROW_PAD = 6  # pixels over and under the words of a row
 WIDEST_FIGURE = "100 %"
@@ -81,15 +85,18 @@ class ComparisonModel(QAbstractTableModel):
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if orientation is Qt.Orientation.Vertical:
-            return ROWS[section][0] if role == Qt.ItemDataRole.DisplayRole else None
+            return tr(ROWS[section][0]) if role == Qt.ItemDataRole.DisplayRole else None
         if section >= len(self._names):
             return None
         if role == Qt.ItemDataRole.DisplayRole:
             return self._names[section]
         if role in (Qt.ItemDataRole.ToolTipRole, Qt.ItemDataRole.AccessibleTextRole):
-            worked_on = ", worked on" if section == self._active else ""
-            told_from = ", the others are told from it" if section == self._reference else ""
-            return f"{self._names[section]}{worked_on}{told_from}"
+            name = self._names[section]
+            if section == self._active == self._reference:
+                return tr("{name}, worked on, the others are told from it", name=name)
+            if section == self._active:
+                return tr("{name}, worked on", name=name)
+            return tr("{name}, the others are told from it", name=name) if section == self._reference else name
         if role == Qt.ItemDataRole.FontRole:
             font = QFont()
             font.setBold(section == self._active)
@@ -107,8 +114,8 @@ class ComparisonTable(QTableView):
         self._comparison = comparison
         self.totals = ComparisonModel(self)
         self.setModel(self.totals)
-        self.setAccessibleName("Totals of the bowings that are compared")
-        self.setToolTip("Click a name to work on that bowing: bold is the one worked on, slanted the one told from")
+        self.setAccessibleName(tr("Totals of the bowings that are compared"))
+        self.setToolTip(tr("Click a name to work on that bowing: bold is the one worked on, slanted the one told from"))
         self.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setTabKeyNavigation(False)

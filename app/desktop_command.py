@@ -5,13 +5,15 @@ from __future__ import annotations
 import argparse
 import sys
 
+from core.translation import tr
+
 INSTALL, REMOVE = "install", "remove"
 
 
 def add_desktop_parser(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     """Add the command to the parser."""
-    parser = commands.add_parser("desktop", help="put the program into the menus of your desktop, or take it out")
-    parser.add_argument("what", choices=(INSTALL, REMOVE), help="entry, icon and kinds of file, for you alone")
+    parser = commands.add_parser("desktop", help=tr("put the program into the menus of your desktop, or take it out"))
+    parser.add_argument("what", choices=(INSTALL, REMOVE), help=tr("entry, icon and kinds of file, for you alone"))
 
 
 def run_desktop(options: argparse.Namespace) -> int:

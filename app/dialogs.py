@@ -11,6 +11,7 @@ from PySide6.QtCore import QEventLoop, Qt, QTimer
 from PySide6.QtWidgets import QDialog, QFileDialog, QMessageBox, QProgressDialog, QWidget
 
 from app.files import OPEN_FILTERS, SAVE_FILTERS
+from core.translation import tr, translatable
 
 if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
@@ -24,10 +25,12 @@ if TYPE_CHECKING:
     from core.tune_set import TuneSet
 
 Result = TypeVar("Result")
-EXPORTS = {
-    ".pdf": ("Export as PDF", "PDF (*.pdf)"),
-    ".abc": ("Export as ABC", "Tune book in ABC (*.abc)"),
-}  # suffix: title of the dialog, and the kind of file
+EXPORTS = translatable(
+    {
+        ".pdf": ("Export as PDF", "PDF (*.pdf)"),
+        ".abc": ("Export as ABC", "Tune book in ABC (*.abc)"),
+    }
+)  # suffix: title of the dialog, and the kind of file
 PATIENCE_MS = 400  # nothing is shown for work that ends sooner
 
 
@@ -52,37 +55,41 @@ class Dialogs:
 
     def path_to_open(self, parent: QWidget, folder: Path) -> Path | None:
         """Ask for a file to open; None where the user thinks better of it, as below."""
-        name, _ = QFileDialog.getOpenFileName(parent, "Open", str(folder), ";;".join(OPEN_FILTERS))
+        name, _ = QFileDialog.getOpenFileName(parent, tr("Open"), str(folder), ";;".join(map(tr, OPEN_FILTERS)))
         return Path(name) if name else None
 
     def folder_to_shelve(self, parent: QWidget, folder: Path) -> Path | None:
         """Ask for a folder to put on the shelf."""
-        name = QFileDialog.getExistingDirectory(parent, "Add a folder to the shelf", str(folder))
+        name = QFileDialog.getExistingDirectory(parent, tr("Add a folder to the shelf"), str(folder))
         return Path(name) if name else None
 
     def paths_to_pack(self, parent: QWidget, folder: Path) -> list[Path]:
         """Ask for lessons and tune books that go into a pack; none where the user thinks better of it."""
-        names, _ = QFileDialog.getOpenFileNames(parent, "Add to the pack", str(folder), ";;".join(OPEN_FILTERS))
+        names, _ = QFileDialog.getOpenFileNames(
+            parent, tr("Add to the pack"), str(folder), ";;".join(map(tr, OPEN_FILTERS))
+        )
         return [Path(name) for name in names]
 
     def folder_to_pack(self, parent: QWidget, folder: Path) -> Path | None:
         """Ask for a folder of which all lessons and tune books go into a pack."""
-        name = QFileDialog.getExistingDirectory(parent, "Add a folder to the pack", str(folder))
+        name = QFileDialog.getExistingDirectory(parent, tr("Add a folder to the pack"), str(folder))
         return Path(name) if name else None
 
     def folder_of_pack(self, parent: QWidget, folder: Path) -> Path | None:
         """Ask for the folder that a pack is made in."""
-        name = QFileDialog.getExistingDirectory(parent, "Make the pack in", str(folder))
+        name = QFileDialog.getExistingDirectory(parent, tr("Make the pack in"), str(folder))
         return Path(name) if name else None
 
     def path_to_save(self, parent: QWidget, suggestion: Path) -> Path | None:
         """Ask for the name of a lesson file."""
-        name, _ = QFileDialog.getSaveFileName(parent, "Save the lesson as", str(suggestion), ";;".join(SAVE_FILTERS))
+        name, _ = QFileDialog.getSaveFileName(
+            parent, tr("Save the lesson as"), str(suggestion), ";;".join(map(tr, SAVE_FILTERS))
+        )
         return Path(name) if name else None
 
     def path_to_export(self, parent: QWidget, suggestion: Path) -> Path | None:
         """Ask for the name of a file to write that is no lesson; its suffix says of what kind."""
-        title, kinds = EXPORTS[suggestion.suffix]
+        title, kinds = map(tr, EXPORTS[suggestion.suffix])
         dialog = QFileDialog(parent, title, str(suggestion), kinds)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(suggestion.suffix)  # so that it asks before it overwrites the name with its suffix
@@ -95,8 +102,8 @@ class Dialogs:
         box = QMessageBox(parent)
         box.setIcon(QMessageBox.Icon.Question)
         box.setWindowTitle("Bowbench")
-        box.setText(f"Save the changes to “{title}”?")
-        box.setInformativeText("They are lost if you do not save them.")
+        box.setText(tr("Save the changes to “{title}”?", title=title))
+        box.setInformativeText(tr("They are lost if you do not save them."))
         buttons = QMessageBox.StandardButton
         box.setStandardButtons(buttons.Save | buttons.Discard | buttons.Cancel)
         box.setDefaultButton(buttons.Save)
@@ -105,9 +112,9 @@ class Dialogs:
 
     def about_clash(self, parent: QWidget, sentence: str) -> Clash:
         """Ask what to do where the file to be saved holds something else, as the sentence says."""
-        box = _question(parent, sentence, "If it is overwritten, what it holds now is kept beside it.")
-        other = box.addButton("Save &as another name…", QMessageBox.ButtonRole.AcceptRole)
-        over = box.addButton("&Overwrite", QMessageBox.ButtonRole.DestructiveRole)
+        box = _question(parent, sentence, tr("If it is overwritten, what it holds now is kept beside it."))
+        other = box.addButton(tr("Save &as another name…"), QMessageBox.ButtonRole.AcceptRole)
+        over = box.addButton(tr("&Overwrite"), QMessageBox.ButtonRole.DestructiveRole)
         box.addButton(QMessageBox.StandardButton.Cancel)
         box.setDefaultButton(other)
         box.exec()
@@ -116,9 +123,9 @@ class Dialogs:
 
     def save_elsewhere(self, parent: QWidget, sentence: str) -> bool:
         """Tell why a save failed, and ask whether to save somewhere else."""
-        box = _question(parent, sentence, "The lesson is open as it was. Nothing on the disk has been changed.")
+        box = _question(parent, sentence, tr("The lesson is open as it was. Nothing on the disk has been changed."))
         box.setIcon(QMessageBox.Icon.Warning)
-        elsewhere = box.addButton("Save &elsewhere…", QMessageBox.ButtonRole.AcceptRole)
+        elsewhere = box.addButton(tr("Save &elsewhere…"), QMessageBox.ButtonRole.AcceptRole)
         box.addButton(QMessageBox.StandardButton.Cancel)
         box.setDefaultButton(elsewhere)
         box.exec()
@@ -182,7 +189,7 @@ class Dialogs:
         """
         from concurrent.futures import ThreadPoolExecutor
 
-        box = QProgressDialog(text, "Leave off", 0, 0, parent)
+        box = QProgressDialog(text, tr("Leave off"), 0, 0, parent)
         box.setWindowTitle("Bowbench")
         box.setWindowModality(Qt.WindowModality.WindowModal)
         box.setMinimumDuration(PATIENCE_MS)

@@ -20,6 +20,7 @@ from app.page_layout import NOTE_REACH, SIDE_MARGIN, PlacedLine
 from app.theme import Theme
 from core.differences import Difference
 from core.engraving.picture import STAFF_SPACE
+from core.translation import translatable
 from core.tune import Tune
 
 PEN = 0.16 * STAFF_SPACE
@@ -42,6 +43,13 @@ class Shape(Enum):
     LESS = "a sign less"
     OTHER = "another sign"
     TURNED = "the bow goes the other way"
+
+
+SHAPE_WORDS = translatable({
+    Shape.SLURRED: "slurred", Shape.APART: "not slurred", Shape.OTHERWISE: "slurred or hooked",
+    Shape.MORE: "a sign more", Shape.LESS: "a sign less", Shape.OTHER: "another sign",
+    Shape.TURNED: "the bow goes the other way",
+}, "legend")  # fmt: skip
 
 
 @dataclass(frozen=True)

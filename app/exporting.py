@@ -18,6 +18,7 @@ from app.set_list import SetList
 from app.settings import Settings
 from app.sheet_choice import SheetChoice, Way
 from core.errors import RefusedEditError
+from core.translation import plural, tr
 
 if TYPE_CHECKING:
     from app.sheet import Printed
@@ -75,9 +76,11 @@ class Exporting(QObject):
             self.told.emit(str(fault), ())
             return
         if losses:
-            self.told.emit(f"{path.name} is written; ABC has no place for all that the lesson holds.", losses)
+            self.told.emit(
+                tr("{name} is written; ABC has no place for all that the lesson holds.", name=path.name), losses
+            )
         else:
-            self.hinted.emit(f"Written to {path.name}.")
+            self.hinted.emit(tr("Written to {name}.", name=path.name))
 
     def print_lesson(self, way: Way = Way.PRINT) -> None:
         """Set up a sheet beside its pages; keep it in the lesson, and print it or write it to a PDF file."""
@@ -93,12 +96,14 @@ class Exporting(QObject):
             return
         self._settings.sheet = choice.plan
         if choice.plan != plan or choice.way is Way.KEEP:
-            self._document.change("Set up the sheet", lambda lesson: replace(lesson, sheet=choice.plan), state.shown)
+            self._document.change(
+                tr("Set up the sheet"), lambda lesson: replace(lesson, sheet=choice.plan), state.shown
+            )
         try:
             self._put_on_paper(printed(state.lesson, tune_set, choice.plan), choice, state.tune.title)
         except (OSError, RefusedEditError) as fault:
             said = str(fault) if isinstance(fault, RefusedEditError) else fault.strerror or str(fault)
-            self.told.emit(f"The sheet cannot be printed: {said}", ())
+            self.told.emit(tr("The sheet cannot be printed: {reason}", reason=said), ())
 
     def _put_on_paper(self, given: Printed, choice: SheetChoice, title: str) -> None:
         from app.printing import print_sheet_of, write_sheet
@@ -112,7 +117,7 @@ class Exporting(QObject):
             if path is not None:
                 path = path if path.suffix else path.with_suffix(".pdf")
                 pages = write_sheet(given, choice.plan, path)
-                self.hinted.emit(f"Wrote {path.name}, {pages} {'page' if pages == 1 else 'pages'}.")
+                self.hinted.emit(plural("Wrote {name}, 1 page.", "Wrote {name}, {n} pages.", pages, name=path.name))
 
     def _suggestion(self, title: str, suffix: str) -> Path:
         return self._settings.folder / Path(suggested_name(title)).with_suffix(suffix)

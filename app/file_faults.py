@@ -7,13 +7,15 @@ from __future__ import annotations
 
 import errno
 
-DISK_FULL = "the disk is full"
-FAR = "its folder cannot be reached"
-NAME_REFUSED = "the system takes no file of that name"
-IN_USE = "another program has it in use"
-FORBIDDEN = "you have no permission there"
+from core.translation import inside, tr, translatable
 
-BY_NAME = {
+DISK_FULL = translatable("the disk is full")
+FAR = translatable("its folder cannot be reached")
+NAME_REFUSED = translatable("the system takes no file of that name")
+IN_USE = translatable("another program has it in use")
+FORBIDDEN = translatable("you have no permission there")
+
+BY_NAME = translatable({
     "ENOSPC": DISK_FULL,
     "EDQUOT": "your share of the disk is used up",
     "EFBIG": "it is larger than a file may be there",
@@ -41,9 +43,9 @@ BY_NAME = {
     "ENETUNREACH": FAR,
     "ECONNREFUSED": FAR,
     "ECONNRESET": FAR,
-}
+})  # fmt: skip
 WORDS = {getattr(errno, name): words for name, words in BY_NAME.items() if hasattr(errno, name)}  # not all everywhere
-WINDOWS_WORDS = {
+WINDOWS_WORDS = translatable({
     19: "the disk can only be read",  # ERROR_WRITE_PROTECT
     21: FAR,  # ERROR_NOT_READY
     32: IN_USE,  # ERROR_SHARING_VIOLATION
@@ -54,7 +56,7 @@ WINDOWS_WORDS = {
     67: FAR,  # ERROR_BAD_NET_NAME
     112: DISK_FULL,  # ERROR_DISK_FULL
     123: NAME_REFUSED,  # ERROR_INVALID_NAME
-}
+})  # fmt: skip
 
 
 def why(fault: OSError | ValueError, *, writing: bool = False) -> str:
@@ -65,13 +67,12 @@ def why(fault: OSError | ValueError, *, writing: bool = False) -> str:
         writing: A file was to be written, so that what is not there is its folder.
     """
     if not isinstance(fault, OSError):
-        return NAME_REFUSED
+        return tr(NAME_REFUSED)
     windows = WINDOWS_WORDS.get(getattr(fault, "winerror", None) or 0)
     if windows is not None:
-        return windows
+        return tr(windows)
     if fault.errno == errno.ENOENT:
-        return "its folder is not there" if writing else "there is no such file"
+        return tr("its folder is not there") if writing else tr("there is no such file")
     if fault.errno in WORDS:
-        return WORDS[fault.errno]
-    text = fault.strerror or str(fault) or "the system does not say why"
-    return text[:1].lower() + text[1:]
+        return tr(WORDS[fault.errno])
+    return inside(fault.strerror or str(fault) or tr("the system does not say why"))

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, Signal
 
 from app.document import Document
 from app.lesson_file import Change, LessonFile
+from core.translation import tr
 
 
 class FileNews(QObject):
@@ -47,13 +48,19 @@ class FileNews(QObject):
             return
         if change is Change.GONE:
             self._document.stack.resetClean()  # it stands in no file any more
-            self.told.emit(f"{path.name} is no longer where it was.", (), ("&Save it again", self._save))
+            self.told.emit(
+                tr("{name} is no longer where it was.", name=path.name), (), (tr("&Save it again"), self._save)
+            )
             return
-        changed = f"{path.name} has been changed by another window or program."
         if self._document.is_modified:
-            self.told.emit(f"{changed} Saving will ask which of the two to keep.", (), None)
+            text = tr(
+                "{name} has been changed by another window or program. Saving will ask which of the two to keep.",
+                name=path.name,
+            )
+            self.told.emit(text, (), None)
         else:
-            self.told.emit(changed, (), ("&Read it again", partial(self._read_again, path)))
+            text = tr("{name} has been changed by another window or program.", name=path.name)
+            self.told.emit(text, (), (tr("&Read it again"), partial(self._read_again, path)))
 
 
 def elsewhere(document: Document, file: LessonFile) -> str:
@@ -61,4 +68,6 @@ def elsewhere(document: Document, file: LessonFile) -> str:
     path = document.path
     if path is None or not file.is_open_elsewhere:
         return ""
-    return f"{path.name} is open in another window too: whoever saves second is asked which of the two to keep."
+    return tr(
+        "{name} is open in another window too: whoever saves second is asked which of the two to keep.", name=path.name
+    )

@@ -25,16 +25,17 @@ from app.imprint import Imprint, imprint, imprint_of
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
 from core.reading import Reading, read_file
+from core.translation import tr, translatable
 
 LESSON_SUFFIXES = (".musicxml", ".mxl")
 READABLE_SUFFIXES = (*LESSON_SUFFIXES, ".xml", ".abc", ".txt")
-OPEN_FILTERS = (
+OPEN_FILTERS = translatable((
     "Lessons, scores and tune books (*.musicxml *.mxl *.xml *.abc *.txt)",
     "Lessons and scores in MusicXML (*.musicxml *.mxl *.xml)",
     "Tune books in ABC (*.abc *.txt)",
     "All files (*)",
-)
-SAVE_FILTERS = ("Lesson in MusicXML (*.musicxml)", "Packed lesson (*.mxl)")
+))  # fmt: skip
+SAVE_FILTERS = translatable(("Lesson in MusicXML (*.musicxml)", "Packed lesson (*.mxl)"))
 ABC_SUFFIX = ".abc"
 LARGEST_FILE_BYTES = 64 * 1024 * 1024
 SLOW_FILE_BYTES = {".mxl": 60 * 1024, ".musicxml": 1024 * 1024, ".xml": 1024 * 1024}  # about half a second, by suffix
@@ -84,10 +85,16 @@ def read_known(path: Path) -> tuple[Reading, Imprint]:
     """
     try:
         if path.stat().st_size > LARGEST_FILE_BYTES:
-            raise FileError(f"{path.name} is larger than {LARGEST_FILE_BYTES // 2**20} MB and was not opened.")
+            raise FileError(
+                tr(
+                    "{name} is larger than {size} MB and was not opened.",
+                    name=path.name,
+                    size=LARGEST_FILE_BYTES // 2**20,
+                )
+            )
         data = path.read_bytes()
     except (OSError, ValueError) as fault:
-        raise FileError(f"{path.name} cannot be opened: {why(fault)}.") from fault
+        raise FileError(tr("{name} cannot be opened: {why}.", name=path.name, why=why(fault))) from fault
     try:
         return read_file(data), imprint(data)
     except UnreadableFileError as fault:
@@ -118,7 +125,7 @@ def save_lesson(lesson: Lesson, path: Path) -> Imprint:
     try:
         write_atomically(path, data)
     except (OSError, ValueError) as fault:
-        raise FileError(f"{path.name} cannot be saved: {why(fault, writing=True)}.") from fault
+        raise FileError(tr("{name} cannot be saved: {why}.", name=path.name, why=why(fault, writing=True))) from fault
     return imprint(data)
 
 
@@ -140,7 +147,9 @@ def save_over(lesson: Lesson, path: Path, known: Imprint | None, *, set_aside: b
             if now is None or now == known:
                 return Saved(save_lesson(lesson, path))
             if not set_aside:
-                raise ChangedFileError(f"{path.name} has been changed since this lesson was read from it.")
+                raise ChangedFileError(
+                    tr("{name} has been changed since this lesson was read from it.", name=path.name)
+                )
             aside = keep_aside(path)
             try:
                 return Saved(save_lesson(lesson, path), aside)
@@ -148,7 +157,7 @@ def save_over(lesson: Lesson, path: Path, known: Imprint | None, *, set_aside: b
                 aside.unlink(missing_ok=True)  # it still stands where it stood
                 raise
     except (OSError, ValueError) as fault:
-        raise FileError(f"{path.name} cannot be saved: {why(fault, writing=True)}.") from fault
+        raise FileError(tr("{name} cannot be saved: {why}.", name=path.name, why=why(fault, writing=True))) from fault
 
 
 def keep_aside(path: Path) -> Path:
@@ -192,7 +201,7 @@ def save_abc(lesson: Lesson, path: Path) -> tuple[str, ...]:
     try:
         write_atomically(path, write_abc([lesson]).encode())
     except (OSError, ValueError) as fault:
-        raise FileError(f"{path.name} cannot be written: {why(fault, writing=True)}.") from fault
+        raise FileError(tr("{name} cannot be written: {why}.", name=path.name, why=why(fault, writing=True))) from fault
     return abc_losses(lesson)
 
 

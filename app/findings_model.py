@@ -23,6 +23,7 @@ from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QS
 from app.severity_signs import WORDS, paint_severity
 from app.theme import LIGHT, Theme, mix
 from core.check import RULES, Finding
+from core.translation import plural, tr
 
 Index = QModelIndex | QPersistentModelIndex
 PAD = 8  # pixels around the texts of a row
@@ -166,7 +167,7 @@ class FindingDelegate(QStyledItemDelegate):
         bold.setWeight(QFont.Weight.DemiBold)
         painter.setFont(bold)
         painter.setPen(colour)
-        word = WORDS[finding.severity]
+        word = tr(WORDS[finding.severity], "severity")
         painter.drawText(QRect(TEXT_LEFT, PAD, width, line), Qt.AlignmentFlag.AlignLeft, word)
         used = QFontMetrics(bold).horizontalAdvance(word) + 8
         painter.setFont(font)
@@ -185,24 +186,25 @@ _WRAP = int(Qt.TextFlag.TextWordWrap) | int(Qt.AlignmentFlag.AlignLeft) | int(Qt
 def why_text(finding: Finding) -> str:
     """What the finding's rule is called and what it rests on."""
     rule = RULES[finding.rule]
-    return f"{rule.title}. {rule.why}"
+    return tr("{title}. {why}", "of a rule", title=tr(rule.title), why=tr(rule.why))
 
 
 def heading_text(finding: Finding) -> str:
     """Severity and place of a finding in words."""
     where = where_text(finding)
-    return f"{WORDS[finding.severity]}, {where}" if where else WORDS[finding.severity]
+    word = tr(WORDS[finding.severity], "severity")
+    return tr("{severity}, {where}", severity=word, where=where) if where else word
 
 
 def where_text(finding: Finding) -> str:
     """The bars and pass of a finding, as "pick-up, bars 1–4, 7, pass 2"."""
     numbers = [number for number in dict.fromkeys(finding.bars) if number]
-    words = ["pick-up"] if 0 in finding.bars else []
+    words = [tr("pick-up")] if 0 in finding.bars else []
     if numbers:
-        words.append(f"{'bar' if len(numbers) == 1 else 'bars'} {number_ranges(numbers)}")
+        words.append(plural("bar {numbers}", "bars {numbers}", len(numbers), numbers=number_ranges(numbers)))
     if finding.pass_number is not None:
-        words.append(f"pass {finding.pass_number}")
-    return ", ".join(words)
+        words.append(tr("pass {number}", number=finding.pass_number))
+    return tr(", ", "between parts of a sentence").join(words)
 
 
 def number_ranges(numbers: Sequence[int]) -> str:

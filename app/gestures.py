@@ -15,6 +15,7 @@ from app.proposals import (
     propose_retake,
     propose_turn,
 )
+from core.translation import translatable
 
 NO_KEY, CTRL, SHIFT = (
     Qt.KeyboardModifier.NoModifier,
@@ -31,10 +32,10 @@ CLICKS: Mapping[tuple[bool, Qt.KeyboardModifier], Callable[[Here, str], Proposal
     (True, SHIFT): propose_free,
     (True, CTRL): propose_retake,
 }
-NOTE_TIPS = "Drag over notes for a longer slur; Ctrl+click hooks."
-SIGN_TIPS = "Shift+click frees, Ctrl+click retakes."
+NOTE_TIPS = translatable("Drag over notes for a longer slur; Ctrl+click hooks.")
+SIGN_TIPS = translatable("Shift+click frees, Ctrl+click retakes.")
 TIPS = {False: NOTE_TIPS, True: SIGN_TIPS}  # by whether the pointer is on a bow mark
-STRIP_TIPS = "Right button: accents of more bars."
+STRIP_TIPS = translatable("Right button: accents of more bars.")
 
 
 def held_key(keys: Qt.KeyboardModifier) -> Qt.KeyboardModifier:

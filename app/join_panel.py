@@ -19,9 +19,12 @@ from core.lesson import Lesson
 from core.set_check import SET_RULES, SetFinding, name
 from core.set_remedies import SetRemedy, set_remedies
 from core.severity import Severity
+from core.translation import tr, translatable
 
 GOES_ON = "The bow goes on by itself here, and the tune is bowed as it is alone."
-NONE_FOUND = "No single change at the end of the one tune or the start of the other mends this without doing harm."
+NONE_FOUND = translatable(
+    "No single change at the end of the one tune or the start of the other mends this without doing harm."
+)
 ELSEWHERE = "In {name}, which is not on the page: {text}. Open it and add the change there."
 
 
@@ -48,11 +51,11 @@ class JoinPanel(QWidget):
         self._shown_notes: tuple[str, ...] = ()
         self.why = QLabel()
         self.why.setProperty("rank", "quiet")
-        self.why.setAccessibleName("Why this is found")
+        self.why.setAccessibleName(tr("Why this is found"))
         self.remedies = RemedyPanel()
         self.remedies.chosen.connect(self._apply)
         self.elsewhere = QLabel()
-        self.elsewhere.setAccessibleName("What to change in tunes that are not on the page")
+        self.elsewhere.setAccessibleName(tr("What to change in tunes that are not on the page"))
         self._search = RemedySearch(self)
         self._search.found.connect(self._on_found)
         column = QVBoxLayout(self)
@@ -90,7 +93,7 @@ class JoinPanel(QWidget):
         if self._asked != asked:
             self._asked = asked
             self._offer(())
-            self.remedies.say(LOOKING)
+            self.remedies.say(tr(LOOKING))
             lessons = tuple(tune.lesson for tune in self._sets.state.tunes)
             self._search.look_for(partial(_search, self._sets.state, lessons, findings[0]))
 
@@ -120,7 +123,7 @@ class JoinPanel(QWidget):
     def _on_found(self, found: tuple[SetRemedy, ...]) -> None:
         self._offer(found)
         if not found:
-            self.remedies.say(NONE_FOUND)
+            self.remedies.say(tr(NONE_FOUND))
 
     def _offer(self, found: tuple[SetRemedy, ...]) -> None:
         """Buttons for what can be done on the page, sentences for the rest."""

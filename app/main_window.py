@@ -49,6 +49,7 @@ from app.welcome import Welcome
 from app.whats_this import tell_commands, tell_menus, tell_parts, tell_toggles
 from app.window_layout import WindowLayout
 from core.check import Finding, Severity
+from core.translation import tr
 
 if TYPE_CHECKING:
     from app.pack_dialog import PackDialog
@@ -104,7 +105,7 @@ class MainWindow(QMainWindow):
         self.area = PageArea(self.page)
         self.side_list = SideList(self.document, comparison=self.comparison)
         self.bowings = BowingsPane(self.document, comparison=self.comparison)
-        self.tabs = SideTabs(self.side_list, "Bow check")
+        self.tabs = SideTabs(self.side_list, tr("Bow check"))
         self.banner = PreviewBanner()
         self.trace = BowTrace(self.document)
         self.trace.hide()  # until there is a lesson
@@ -272,7 +273,7 @@ class MainWindow(QMainWindow):
         choice = self._dialogs.bow_and_fiddle(self, state.lesson)
         if choice is not None:
             changed = replace(state.lesson, reach=choice[0], tuning=choice[1])
-            self.document.change("Bow and fiddle", lambda _: changed, state.shown)
+            self.document.change(tr("Bow and fiddle"), lambda _: changed, state.shown)
 
     def show_pack(self) -> None:
         """Show what goes into a lesson pack, or how far the one is that is being made."""
@@ -342,7 +343,9 @@ class MainWindow(QMainWindow):
 
     def _show_title(self) -> None:
         state = self.document.state
-        self.setWindowTitle("Bowbench" if state is None else f"{state.tune.title or 'Untitled'}[*] – Bowbench")
+        self.setWindowTitle(
+            "Bowbench" if state is None else tr("{title}[*] – Bowbench", title=state.tune.title or tr("Untitled"))
+        )
         self.setWindowModified(state is not None and self.document.is_modified)
         self.setWindowFilePath(str(self.document.path) if self.document.path is not None else "")
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from app.here import Here
 from core.bowing import Join, stroke_start
+from core.checks.words import bow_name
+from core.translation import listed, tr
 from core.tune import Tune
 
 SHARPS_AND_FLATS = {-2: "𝄫", -1: "♭", 0: "", 1: "♯", 2: "𝄪"}
@@ -24,8 +26,9 @@ def number_in_bar(tune: Tune, note_id: str) -> int:
 
 def place_text(tune: Tune, note_id: str) -> str:
     """Where a note stands, as "bar 3, note 2" or "pick-up, note 1"."""
-    what = "rest" if tune.note(note_id).is_rest else f"note {number_in_bar(tune, note_id)}"
-    return f"{_bar_text(tune, note_id)}, {what}"
+    if tune.note(note_id).is_rest:
+        return tr("{bar}, rest", bar=_bar_text(tune, note_id))
+    return tr("{bar}, note {number}", bar=_bar_text(tune, note_id), number=number_in_bar(tune, note_id))
 
 
 def span_text(tune: Tune, first_id: str, last_id: str) -> str:
@@ -33,44 +36,49 @@ def span_text(tune: Tune, first_id: str, last_id: str) -> str:
     if first_id == last_id:
         return place_text(tune, first_id)
     if tune.bar_of[first_id] == tune.bar_of[last_id]:
-        numbers = f"{number_in_bar(tune, first_id)}–{number_in_bar(tune, last_id)}"
-        return f"{_bar_text(tune, first_id)}, notes {numbers}"
-    return f"{place_text(tune, first_id)} to {place_text(tune, last_id)}"
+        return tr(
+            "{bar}, notes {first}–{last}", bar=_bar_text(tune, first_id),
+            first=number_in_bar(tune, first_id), last=number_in_bar(tune, last_id),
+        )  # fmt: skip
+    return tr("{first} to {last}", "notes", first=place_text(tune, first_id), last=place_text(tune, last_id))
 
 
 def _bar_text(tune: Tune, note_id: str) -> str:
     number = tune.bars[tune.bar_of[note_id]].number
-    return f"bar {number}" if number else "pick-up"
+    return tr("bar {number}", number=number) if number else tr("pick-up")
 
 
 def describe_note(here: Here, note_id: str) -> str:
     """A note in words, for the status line and for screen readers."""
     note = here.tune.note(note_id)
-    place = place_text(here.tune, note_id)
+    place, comma = place_text(here.tune, note_id), tr(", ", "between parts of a sentence")
     if note.is_rest:
-        return place.capitalize()
-    pitches = " and ".join(f"{p.step}{SHARPS_AND_FLATS[p.alter]}{p.octave}" for p in note.pitches)
+        return place[:1].upper() + place[1:]
+    pitches = listed([f"{p.step}{SHARPS_AND_FLATS[p.alter]}{p.octave}" for p in note.pitches])
     bows = here.strokes.bows.get(note_id, ())
     if len(set(bows)) > 1:
-        bow = ", ".join(f"{b.value}-bow on pass {number}" for number, b in enumerate(bows, 1))
+        bow = comma.join(
+            tr("{bow} on pass {number}", bow=bow_name(b), number=number) for number, b in enumerate(bows, 1)
+        )
     else:
-        bow = f"{bows[0].value}-bow" if bows else "never played"
-    words = [f"{pitches}, {bow}"]
+        bow = bow_name(bows[0]) if bows else tr("never played")
+    words = [pitches, bow]
     start = stroke_start(here.tune, here.bowing, note_id).id
     if note.held:
-        words.append("held from the note before")
+        words.append(tr("held from the note before"))
     elif note_id in here.bowing.joins:
-        how = "slurred" if here.bowing.joins[note_id] is Join.SLUR else "hooked"
-        words.append(f"{how} to the note before")
+        is_slur = here.bowing.joins[note_id] is Join.SLUR
+        words.append(tr("slurred to the note before") if is_slur else tr("hooked to the note before"))
     after = here.tune.after(note_id)
     if after is not None and after.id in here.bowing.joins:
-        words.append("slurred to the next" if here.bowing.joins[after.id] is Join.SLUR else "hooked to the next")
+        is_slur = here.bowing.joins[after.id] is Join.SLUR
+        words.append(tr("slurred to the next") if is_slur else tr("hooked to the next"))
     mark = here.bowing.marks.get(start)
     if mark is not None:
-        words.append("fixed" if mark.only_pass is None else f"fixed on pass {mark.only_pass}")
+        words.append(tr("fixed") if mark.only_pass is None else tr("fixed on pass {number}", number=mark.only_pass))
     if start in here.bowing.retakes:
-        words.append("retaken")
-    return f"{place.capitalize()}: {', '.join(words)}"
+        words.append(tr("retaken"))
+    return tr("{place}: {what}", place=place[:1].upper() + place[1:], what=comma.join(words))
 
 
 def in_order(tune: Tune, first_id: str, last_id: str) -> tuple[str, str]:

@@ -17,6 +17,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from core.translation import tr
+
 MOST_ROWS_SHOWN = 5
 
 
@@ -30,7 +32,7 @@ class Notice(QFrame):
         self._sentence.setWordWrap(True)
         self._sentence.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.list = QListWidget()
-        self.list.setAccessibleName("Problems in the file")
+        self.list.setAccessibleName(tr("Problems in the file"))
         self.list.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
         self.list.setWordWrap(True)
         self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
@@ -38,8 +40,8 @@ class Notice(QFrame):
         self.act_button.clicked.connect(self._act)
         self._on_act: Callable[[], object] | None = None
         self.close_button = QToolButton()
-        self.close_button.setText("Close")
-        self.close_button.setAccessibleName("Close this notice")
+        self.close_button.setText(tr("Close"))
+        self.close_button.setAccessibleName(tr("Close this notice"))
         self.close_button.clicked.connect(self.hide)
         row = QHBoxLayout()
         row.addWidget(self._sentence, 1)

@@ -25,11 +25,12 @@ from app.set_list import SetList
 from app.settings import Settings
 from core.errors import UnreadableFileError
 from core.reading import Reading, read_file
+from core.translation import plural, tr, translatable
 
 if TYPE_CHECKING:
     from core.shelf.search import Entry
 
-PASTED = "The pasted text"
+PASTED = translatable("The pasted text")
 
 
 class Opening(QObject):
@@ -124,14 +125,14 @@ class Opening(QObject):
         """Open the tune in the clipboard, ABC or MusicXML text."""
         text = QGuiApplication.clipboard().text()
         if not text.strip():
-            self.hinted.emit("There is no text to paste: copy a tune first.")
+            self.hinted.emit(tr("There is no text to paste: copy a tune first."))
             return False
         try:
             reading = read_file(text.encode())
         except UnreadableFileError as fault:
-            self.told.emit(f"{PASTED} is no tune that can be read: {fault}", (), None)
+            self.told.emit(tr("{what} is no tune that can be read: {fault}", what=tr(PASTED), fault=fault), (), None)
             return False
-        return self._saving.may_leave() and self._put_reading(reading, PASTED, unsaved=True)
+        return self._saving.may_leave() and self._put_reading(reading, tr(PASTED), unsaved=True)
 
     def fill_recent(self, menu: QMenu) -> None:
         """Put the files opened lately into a menu, in place of what was there."""
@@ -140,13 +141,13 @@ class Opening(QObject):
             action = menu.addAction(f"{path.name}    {path.parent}")
             action.triggered.connect(partial(self.open_path, path))
         if menu.isEmpty():
-            menu.addAction("Nothing opened yet").setEnabled(False)
+            menu.addAction(tr("Nothing opened yet")).setEnabled(False)
 
     def _read(self, path: Path) -> tuple[Reading, Imprint] | None:
         """Read a file; a large one with a way to leave off, and then None."""
         if not is_slow_to_read(path):
             return read_known(path)
-        return self._dialogs.wait(self._window, f"Reading {path.name} …", partial(read_known, path))
+        return self._dialogs.wait(self._window, tr("Reading {name} …", name=path.name), partial(read_known, path))
 
     def _put_reading(
         self,
@@ -183,11 +184,12 @@ class Opening(QObject):
     def _tell(self, reading: Reading, name: str) -> None:
         """Say what there is to know of what was opened, if anything."""
         count = len(reading.problems)
-        repaired = "1 thing was" if count == 1 else f"{count} things were"
-        sentences = [
-            f"{name} is open; {repaired} repaired or left out on the way." if count else "",
-            elsewhere(self._document, self._file),
-        ]
+        repaired = plural(
+            "{name} is open; 1 thing was repaired or left out on the way.",
+            "{name} is open; {n} things were repaired or left out on the way.",
+            count, name=name,
+        )  # fmt: skip
+        sentences = [repaired if count else "", elsewhere(self._document, self._file)]
         if any(sentences):
             lines = [str(problem)[:1].upper() + str(problem)[1:] for problem in reading.problems]
             self.told.emit(" ".join(filter(None, sentences)), lines, None)

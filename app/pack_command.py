@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from core.pack.kinds import Kind, in_order_text, parse_kinds
+from core.translation import tr
 
 if TYPE_CHECKING:
     from app.pack_run import Progress
@@ -20,13 +21,16 @@ MOST_JOBS = 64
 
 def add_pack_parser(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     """Add the command to those of the program."""
-    pack = commands.add_parser("pack", help="make sheets and files of many lessons in one folder, and a zip of all")
-    pack.add_argument("places", nargs="+", metavar="FILE|FOLDER", type=Path, help="lessons and tune books")
+    pack = commands.add_parser("pack", help=tr("make sheets and files of many lessons in one folder, and a zip of all"))
+    pack.add_argument("places", nargs="+", metavar="FILE|FOLDER", type=Path, help=tr("lessons and tune books"))
     pack.add_argument("--out", required=True, metavar="FOLDER", type=Path,
-                      help="a new folder, or one that holds a pack: only what is missing in it is made")  # fmt: skip
-    pack.add_argument("--jobs", type=_jobs, metavar="N", help="processes at a time; as many as processors if left out")
+                      help=tr("a new folder, or one that holds a pack: only what is missing "
+                                 "in it is made"))  # fmt: skip
+    pack.add_argument(
+        "--jobs", type=_jobs, metavar="N", help=tr("processes at a time; as many as processors if left out")
+    )
     pack.add_argument("--only", type=_kinds, metavar="KIND,KIND",
-                      help=f"what is made of each lesson, of {in_order_text(Kind)}; all if left out")  # fmt: skip
+                      help=tr("what is made of each lesson, of {kinds}; all if left out", kinds=in_order_text(Kind)))  # fmt: skip
 
 
 def run_pack(options: argparse.Namespace) -> int:

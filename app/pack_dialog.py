@@ -27,6 +27,7 @@ from app.pack_run import PackReport, Progress
 from app.pack_sources import Source
 from app.pack_work import PackWork
 from app.settings import Settings
+from core.translation import tr
 
 
 def open_folder(path: Path) -> bool:
@@ -55,7 +56,7 @@ class PackDialog(QDialog):
         super().__init__(parent)
         self._document, self._show_folder = document, show_folder
         self._out = Path()
-        self.setWindowTitle("Lesson pack")
+        self.setWindowTitle(tr("Lesson pack"))
         self.resize(620, 600)
         self.work = PackWork(self)
         self.notice = Notice()
@@ -75,9 +76,9 @@ class PackDialog(QDialog):
 
     def _build(self) -> None:
         self.bar = QProgressBar()
-        self.bar.setAccessibleName("How far the pack is")
+        self.bar.setAccessibleName(tr("How far the pack is"))
         self.doing = QLabel()
-        self.doing.setAccessibleName("What is being packed")
+        self.doing.setAccessibleName(tr("What is being packed"))
         self.doing.setWordWrap(True)
         working = QWidget()
         column = QVBoxLayout(working)
@@ -87,10 +88,10 @@ class PackDialog(QDialog):
         column.addWidget(self.bar)
         column.addStretch(2)
         self.told = QLabel()
-        self.told.setAccessibleName("What came of it")
+        self.told.setAccessibleName(tr("What came of it"))
         self.told.setWordWrap(True)
         self.lines = QListWidget()
-        self.lines.setAccessibleName("What is not in the pack, and what else there is to tell")
+        self.lines.setAccessibleName(tr("What is not in the pack, and what else there is to tell"))
         self.lines.setWordWrap(True)
         end = QWidget()
         column = QVBoxLayout(end)
@@ -104,12 +105,12 @@ class PackDialog(QDialog):
         self._working, self._end = working, end
         for page in (self.form, working, end):
             self.pages.addWidget(page)
-        self.make_button = QPushButton("&Make the pack")
+        self.make_button = QPushButton(tr("&Make the pack"))
         self.make_button.setDefault(True)
-        self.stop_button = QPushButton("&Stop")
-        self.again_button = QPushButton("&Back")
-        self.folder_button = QPushButton("Open the &folder")
-        self.close_button = QPushButton("Close")
+        self.stop_button = QPushButton(tr("&Stop"))
+        self.again_button = QPushButton(tr("&Back"))
+        self.folder_button = QPushButton(tr("Open the &folder"))
+        self.close_button = QPushButton(tr("Close"))
         ending = QHBoxLayout()
         ending.addWidget(self.again_button)
         ending.addStretch(1)
@@ -155,7 +156,7 @@ class PackDialog(QDialog):
 
     def stop(self) -> None:
         """Stop the packing; what is made stands."""
-        self.doing.setText("Stopping …")
+        self.doing.setText(tr("Stopping …"))
         self.stop_button.setEnabled(False)
         self.work.stop()
 
@@ -211,7 +212,7 @@ class PackDialog(QDialog):
         self.lines.addItems([*problems, *report.notices])
         if report.remarks:
             things = "1 thing" if report.remarks == 1 else f"{report.remarks} things"
-            self.lines.addItem(f"{things} repaired or left out on reading; the contents page tells.")
+            self.lines.addItem(tr("{things} repaired or left out on reading; the contents page tells.", things=things))
         self.lines.setVisible(self.lines.count() > 0)
         self._rest.setVisible(self.lines.count() == 0)
         self._turn_to(self._end, self.again_button, self.folder_button, self.close_button)

@@ -17,6 +17,7 @@ from PySide6.QtCore import QLockFile
 from app.files import write_atomically, written_beside
 from core.pack.manifest import FileRecord, LessonRecord, Manifest, read_manifest, write_manifest
 from core.pack.names import free_name, safe_name, same_file
+from core.translation import tr
 
 MANIFEST = ".bowbench-pack.json"
 LOCK = ".bowbench-pack.lock"
@@ -57,20 +58,30 @@ class PackFolder:
         except (OSError, PackFolderError) as fault:
             self.close()
             if isinstance(fault, OSError):
-                raise PackFolderError(f"{path} cannot be used: {fault.strerror or fault}.") from fault
+                raise PackFolderError(
+                    tr("{path} cannot be used: {reason}.", path=path, reason=fault.strerror or fault)
+                ) from fault
             raise
 
     def _take(self) -> None:
         if not (self.path / MANIFEST).exists() and any(not entry.name.startswith(".") for entry in self.path.iterdir()):
-            raise PackFolderError(f"{self.path} holds other files: choose a new folder, or one that holds a pack.")
+            raise PackFolderError(
+                tr("{path} holds other files: choose a new folder, or one that holds a pack.", path=self.path)
+            )
         self._lock = QLockFile(str(self.path / LOCK))
         self._lock.setStaleLockTime(0)  # held as long as its process lives
         if not self._lock.tryLock(0):
             refused = self._lock.error() is not QLockFile.LockError.LockFailedError
             self._lock = None
             if refused:
-                raise PackFolderError(f"{self.path} cannot be written.")
-            raise PackFolderError(f"{self.path} is in use by another program that packs; if none does, delete {LOCK}.")
+                raise PackFolderError(tr("{path} cannot be written.", path=self.path))
+            raise PackFolderError(
+                tr(
+                    "{path} is in use by another program that packs; if none does, delete {most}.",
+                    path=self.path,
+                    most=LOCK,
+                )
+            )
         try:
             self.manifest = read_manifest((self.path / MANIFEST).read_text("utf-8"))
         except FileNotFoundError:

@@ -27,6 +27,7 @@ from app.pack_work import PackWish
 from app.settings import Settings
 from core.pack.kinds import WORDS, in_order, ready
 from core.shelf.paths import to_text
+from core.translation import tr
 
 FOLDER_NAME = "Lesson pack"
 INTRODUCTION = (
@@ -56,32 +57,32 @@ class PackForm(QWidget):
         introduction = QLabel(INTRODUCTION)
         introduction.setWordWrap(True)
         introduction.setProperty("rank", "quiet")
-        label = QLabel("&Lessons and tune books")
+        label = QLabel(tr("&Lessons and tune books"))
         self.list = QListWidget()
-        self.list.setAccessibleName("Lessons and tune books that go into the pack")
+        self.list.setAccessibleName(tr("Lessons and tune books that go into the pack"))
         self.list.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.list.setTextElideMode(Qt.TextElideMode.ElideMiddle)
         label.setBuddy(self.list)
-        self.add_files = QPushButton("Add &files…")
-        self.add_folder = QPushButton("Add a f&older…")
-        self.remove_button = QPushButton("&Remove")
+        self.add_files = QPushButton(tr("Add &files…"))
+        self.add_folder = QPushButton(tr("Add a f&older…"))
+        self.remove_button = QPushButton(tr("&Remove"))
         adding = QHBoxLayout()
         for button in (self.add_files, self.add_folder, self.remove_button):
             adding.addWidget(button)
         adding.addStretch(1)
         self.kinds = {kind: QCheckBox(WORDS[kind]) for kind in in_order(ready())}
-        made = QGroupBox("Made of each lesson")
+        made = QGroupBox(tr("Made of each lesson"))
         column = QVBoxLayout(made)
         for box in self.kinds.values():
             box.setChecked(True)
             box.toggled.connect(self.changed)
             column.addWidget(box)
-        folder_label = QLabel("&Into the folder")
+        folder_label = QLabel(tr("&Into the folder"))
         self.folder = QLineEdit(str(settings.folder / FOLDER_NAME))
-        self.folder.setAccessibleName("Folder of the pack")
+        self.folder.setAccessibleName(tr("Folder of the pack"))
         folder_label.setBuddy(self.folder)
-        self.choose_folder = QPushButton("&Choose…")
-        self.choose_folder.setAccessibleName("Choose the folder of the pack")
+        self.choose_folder = QPushButton(tr("&Choose…"))
+        self.choose_folder.setAccessibleName(tr("Choose the folder of the pack"))
         into = QHBoxLayout()
         into.addWidget(self.folder, 1)
         into.addWidget(self.choose_folder)
@@ -138,7 +139,7 @@ class PackForm(QWidget):
         """Say which lesson is on the page, where it goes in."""
         if ON_PAGE in self.places:
             item = self.list.item(self.places.index(ON_PAGE))
-            item.setText(f"{title or 'Untitled'} (the lesson on the page)")
+            item.setText(tr("{title} (the lesson on the page)", title=title or "Untitled"))
             item.setToolTip(item.text())
 
     def add(self, paths: list[Path]) -> None:

@@ -14,6 +14,7 @@ from app.pack_run import PackReport, Progress, make_pack
 from app.pack_sources import Source, find_sources
 from app.pack_workers import usual_jobs
 from core.pack.kinds import Kind
+from core.translation import tr
 
 LOOK_MS = 50
 
@@ -111,7 +112,7 @@ class PackWork(QObject):
         except PackFolderError as fault:
             self.failed.emit(str(fault))
         except OSError as fault:
-            self.failed.emit(f"The pack cannot be written: {fault.strerror or fault}.")
+            self.failed.emit(tr("The pack cannot be written: {reason}.", reason=fault.strerror or fault))
         else:
             self.ended.emit(report, problems)
 

@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter
 from app.page_layout import SIDE_MARGIN, TOP_MARGIN
 from app.painting import paint_text, run_width
 from core.engraving.picture import Anchor, Run, Text
+from core.translation import tr
 from core.tune import Tune
 
 TITLE_SIZE = 640.0  # picture units, as everything here
@@ -66,7 +67,7 @@ def heading_of(tune: Tune, bowing_name: str, foot: float = 0) -> Heading:
     dance = tune.dance[:1].upper() + tune.dance[1:]
     left = f"{dance}, {bowing_name}" if dance else bowing_name
     credits = [credit.text for kind in SHOWN_CREDITS for credit in tune.credits if credit.kind == kind]
-    return Heading(tune.title or "Untitled", tune.other_titles[:2], left, ", ".join(credits[:2]), foot)
+    return Heading(tune.title or tr("Untitled"), tune.other_titles[:2], left, ", ".join(credits[:2]), foot)
 
 
 def fitted(run: Run, room: float) -> Run:

@@ -24,6 +24,8 @@ from app.page_notes import NotePage
 from app.page_words import accent_text, apart_text
 from app.preview_painting import bar_at
 from app.proposals import (
+    CLICK,
+    LET_GO,
     Extent,
     Proposal,
     propose_bow,
@@ -44,8 +46,9 @@ from core.accent_plan import PlanKind
 from core.bowing import Bow, Ornament
 from core.check import Remedy
 from core.engraving.engraver import Engraver
+from core.translation import tr, translatable
 
-PREVIEW_SHOWN = "This is a preview, not edited here: Enter takes it, Escape drops it."
+PREVIEW_SHOWN = translatable("This is a preview, not edited here: Enter takes it, Escape drops it.")
 
 
 class PageView(NotePage):
@@ -72,7 +75,7 @@ class PageView(NotePage):
         self._pressed: Target | None = None
         self._dragged_to = ""
         self.setObjectName("page")
-        self.setAccessibleName("Page")
+        self.setAccessibleName(tr("Page"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
 
@@ -140,11 +143,11 @@ class PageView(NotePage):
             self._proposal = None  # what the pointer would do now is the way back: not shown until it moves
             self._update_rows(self._proposed_on)
         if proposal.refusal or self._plan is not None:
-            self.hinted.emit(proposal.refusal if self._plan is None else PREVIEW_SHOWN)
+            self.hinted.emit(proposal.refusal if self._plan is None else tr(PREVIEW_SHOWN))
         else:
             assert self._row is not None
             self._document.edit(proposal.label, proposal.edit, self._row.place)
-            self.hinted.emit(f"Done: {proposal.label}.")
+            self.hinted.emit(tr("Done: {edit}.", edit=proposal.label))
 
     def preview_remedy(self, remedy: Remedy | None) -> None:
         """Draw lightly what a remedy would do, as if the pointer were on its notes; None for nothing any more."""
@@ -153,7 +156,7 @@ class PageView(NotePage):
             return
         self._proposal = propose_edit(here, remedy.label, remedy.edit) if remedy is not None and here else None
         self._proposed_on = self._active
-        self.hinted.emit(self._proposal.says("Click") if self._proposal is not None else "")
+        self.hinted.emit(self._proposal.says(CLICK) if self._proposal is not None else "")
         if self._proposal is not None:
             self._rest.start()
         self.update()
@@ -273,7 +276,7 @@ class PageView(NotePage):
             return
         if self._plan is not None:
             change = self._tell_change(self._here.tune.bar_of[pressed.note_id])
-            self.hinted.emit(f"{change} {PREVIEW_SHOWN}".strip())
+            self.hinted.emit(f"{change} {tr(PREVIEW_SHOWN)}".strip())
             return
         self._release(pressed, event)
         self._tell_document()
@@ -338,7 +341,7 @@ class PageView(NotePage):
             else:
                 self._proposal = propose_slur(self._here, self._pressed.note_id, target.note_id)
                 self._proposed_on = self._active
-                self.hinted.emit(self._proposal.says("Let go"))
+                self.hinted.emit(self._proposal.says(LET_GO))
             self._update_rows(self._active)
 
     def _hover(self, target: Target | None, keys: Qt.KeyboardModifier) -> None:
@@ -356,9 +359,9 @@ class PageView(NotePage):
             self.setCursor(Qt.CursorShape.PointingHandCursor)
             if target.place is None:
                 self._rest.start()
-            tips = "" if self._proposal.refusal else STRIP_TIPS if target.place else TIPS[target.is_sign]
+            tips = "" if self._proposal.refusal else tr(STRIP_TIPS if target.place else TIPS[target.is_sign])
             said = words if target.place else ""
-            self.hinted.emit(f"{said} {self._proposal.says('Click')} {tips}".strip())
+            self.hinted.emit(f"{said} {self._proposal.says(CLICK)} {tips}".strip())
         self._update_rows(before, self._proposed_on)
 
     def _propose(self, target: Target, keys: Qt.KeyboardModifier) -> Proposal | None:

@@ -6,6 +6,7 @@ from app.accent_strip import Place, onset, place_text
 from app.difference_words import count_text, difference_text
 from app.note_words import describe_note
 from app.page_rows import Row, Rows
+from core.translation import tr
 
 
 def comparison_text(rows: Rows) -> str:
@@ -29,7 +30,7 @@ def note_text(rows: Rows, index: int, note_id: str, change: str = "") -> str:
     row = rows.rows[index]
     words = describe_note(row.here, note_id)
     accent = row.accents.get(onset(row.here.tune, note_id))
-    words = words if accent is None else f"{words}; accent {accent.says}"
+    words = words if accent is None else tr("{note}; accent {how}", note=words, how=accent.says)
     words = words if len(rows.rows) == 1 else f"{row.name}. {words}"
     return ". ".join(filter(None, [words, change, apart_text(rows, index, note_id)]))
 
@@ -47,4 +48,4 @@ def accent_text(row: Row, place: Place) -> str:
     if place not in row.accents:
         return ""
     where = place_text(row.here.tune, place)
-    return f"{where[:1].upper()}{where[1:]}: the accent is {row.accents[place].says}."
+    return tr("{place}: the accent is {how}.", place=where[:1].upper() + where[1:], how=row.accents[place].says)

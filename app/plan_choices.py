@@ -11,6 +11,7 @@ from core.accent_plan import AccentPlan
 from core.bowing import Bowing, set_plan
 from core.errors import RefusedEditError
 from core.planner import Flow, PlannerSettings
+from core.translation import tr
 from core.tune import Tune
 
 
@@ -80,7 +81,7 @@ def pose_question(choices: Choices, tune: Tune, bowing: Bowing, selection: Seque
     first_bar, stop_bar, free = 0, len(tune.bars), None
     if choices.span is not Span.ALL:
         if not selection:
-            raise RefusedEditError("Choose a note on the page first.")
+            raise RefusedEditError(tr("Choose a note on the page first."))
         first_bar = tune.bar_of[selection[0]]
         if choices.span is Span.SELECTED:
             stop_bar = tune.bar_of[selection[-1]] + 1

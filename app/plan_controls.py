@@ -9,6 +9,7 @@ from app.plan_form import PlanForm
 from app.plan_results import PlanResults, button
 from app.plan_suits import SuitsTable
 from app.settings import Settings
+from core.translation import tr
 
 
 class PlanControls(QScrollArea):
@@ -21,13 +22,14 @@ class PlanControls(QScrollArea):
     def __init__(self, settings: Settings, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.form = PlanForm(settings)
-        self.work_button = button("&Work out", "Work out the best bowing and show it on the page")
-        self.cancel_button = button("Cancel", "Leave off working it out")
+        self.work_button = button(tr("&Work out"), tr("Work out the best bowing and show it on the page"))
+        self.cancel_button = button(tr("Cancel"), tr("Leave off working it out"))
         self.results = PlanResults()
-        self.suits_button = button("Which accents &suit this tune?", "Compare the accent plans on this tune")
+        self.suits_button = button(tr("Which accents &suit this tune?"), tr("Compare the accent plans on this tune"))
         self.suits = SuitsTable()
         self.versions_button = button(
-            "Add startin&g versions", "Add four bowings to start from: separate bows, on the beat, backbeat, smooth"
+            tr("Add startin&g versions"),
+            tr("Add four bowings to start from: separate bows, on the beat, backbeat, smooth"),
         )
         working = QHBoxLayout()
         working.addWidget(self.work_button, 1)

@@ -18,6 +18,7 @@ from app.plan_preview import PlanPreview
 from app.preview_banner import PreviewBanner
 from app.settings import Settings
 from app.side_tabs import SideTabs
+from core.translation import tr
 
 if TYPE_CHECKING:
     from app.plan_pane import PlanPane
@@ -68,7 +69,7 @@ class PlanDesk(QObject):
         from app.plan_pane import PlanPane
 
         pane = PlanPane(self._document, self._settings, lambda: self._page.selection)
-        self._tabs.add(pane, "Plan")
+        self._tabs.add(pane, tr("Plan"))
         pane.previewed.connect(self._on_previewed)
         pane.hinted.connect(self.hinted)
         pane.likely.connect(self._page.foresee_plan)

@@ -27,13 +27,14 @@ from app.plan_words import ACCENTS, FLOWS, LENGTHS, OWN_ACCENTS, SPANS, accents_
 from app.settings import Settings
 from core.accent_plan import AccentPlan
 from core.planner import Flow
+from core.translation import tr, translatable
 
-LIMITS = "Limits of a stroke"
+LIMITS = translatable("Limits of a stroke")
 FEWEST_NOTES, MOST_NOTES = 2, 16
-FLOW_SIDES = (
+FLOW_SIDES = translatable((
     ("fewest", Qt.AlignmentFlag.AlignLeft), ("some", Qt.AlignmentFlag.AlignHCenter),
     ("smooth", Qt.AlignmentFlag.AlignRight),
-)  # fmt: skip
+))  # fmt: skip
 KEEP = ("keep", "afresh")
 
 
@@ -51,27 +52,27 @@ class PlanForm(QWidget):
         self._settings = settings
         self._quiet = False
         self.accents = QComboBox()
-        self.accents.setAccessibleName("Accents that the planned bowing drives")
-        self.accents.addItem(OWN_ACCENTS, None)
+        self.accents.setAccessibleName(tr("Accents that the planned bowing drives"))
+        self.accents.addItem(tr(OWN_ACCENTS), None)
         for plan, text in ACCENTS.items():
-            self.accents.addItem(text, plan)
+            self.accents.addItem(tr(text), plan)
         self.flow = QSlider(Qt.Orientation.Horizontal)
         self.flow.setRange(min(Flow), max(Flow))
         self.flow.setPageStep(1)
-        self.flow.setAccessibleName("How much is slurred")
+        self.flow.setAccessibleName(tr("How much is slurred"))
         self.span = QComboBox()
-        self.span.setAccessibleName("Which bars may change")
+        self.span.setAccessibleName(tr("Which bars may change"))
         for span, text in SPANS.items():
-            self.span.addItem(text, span)
-        self.keep = QCheckBox("&Keep my slurs and marks")
-        self.keep.setToolTip("Slurs, hooks, fixed marks and retakes stay; unticked, the bars are bowed afresh")
+            self.span.addItem(tr(text), span)
+        self.keep = QCheckBox(tr("&Keep my slurs and marks"))
+        self.keep.setToolTip(tr("Slurs, hooks, fixed marks and retakes stay; unticked, the bars are bowed afresh"))
         self.most_notes = QSpinBox()
         self.most_notes.setRange(FEWEST_NOTES, MOST_NOTES)
-        self.most_notes.setAccessibleName("Notes in a planned stroke at most")
+        self.most_notes.setAccessibleName(tr("Notes in a planned stroke at most"))
         self.longest = QComboBox()
-        self.longest.setAccessibleName("How long a planned stroke may last")
+        self.longest.setAccessibleName(tr("How long a planned stroke may last"))
         for share, text in LENGTHS.items():
-            self.longest.addItem(text, share)
+            self.longest.addItem(tr(text), share)
         for box in (self.accents, self.span, self.longest):
             box.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.limits_button = QPushButton()
@@ -95,25 +96,25 @@ class PlanForm(QWidget):
         rows.setContentsMargins(0, 0, 0, 0)
         rows.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         rows.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        rows.addRow("&Drive", self.accents)
+        rows.addRow(tr("&Drive"), self.accents)
         ends = QWidget()
         grid = QGridLayout(ends)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setVerticalSpacing(0)
         grid.addWidget(self.flow, 0, 0, 1, len(FLOW_SIDES))
         for column, (text, side) in enumerate(FLOW_SIDES):
-            place = QLabel(text)
+            place = QLabel(tr(text))
             place.setProperty("rank", "quiet")
             grid.addWidget(place, 1, column, side)
             grid.setColumnStretch(column, 1)
-        rows.addRow("S&lurs", ends)
+        rows.addRow(tr("S&lurs"), ends)
         rows.labelForField(ends).setBuddy(self.flow)
-        rows.addRow("Ba&rs", self.span)
+        rows.addRow(tr("Ba&rs"), self.span)
         limits = QFormLayout(self.limits)
         limits.setContentsMargins(16, 0, 0, 0)
         limits.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
-        limits.addRow("Notes at most", self.most_notes)
-        limits.addRow("Lasts at most", self.longest)
+        limits.addRow(tr("Notes at most"), self.most_notes)
+        limits.addRow(tr("Lasts at most"), self.longest)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
@@ -187,13 +188,13 @@ class PlanForm(QWidget):
             self.changed.emit()
 
     def _describe_flow(self) -> None:
-        text = FLOWS[Flow(self.flow.value())]
+        text = tr(FLOWS[Flow(self.flow.value())])
         self.flow.setAccessibleDescription(text)
-        self.flow.setToolTip(f"How much is slurred: {text}")
+        self.flow.setToolTip(tr("How much is slurred: {text}", text=text))
 
     def _fold(self) -> None:
         unfolded = self.limits_button.isChecked()
-        self.limits_button.setText(f"{'▾' if unfolded else '▸'} {LIMITS}")
+        self.limits_button.setText(f"{'▾' if unfolded else '▸'} {tr(LIMITS)}")
         self.limits.setVisible(unfolded)
 
     @contextmanager

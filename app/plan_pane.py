@@ -28,20 +28,21 @@ from core.bowing import Bowing
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
 from core.planner import VERSIONS, Plan
+from core.translation import inside, tr, translatable
 
 TAB_REASONS = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 STARTING_VERSIONS = len(VERSIONS)
 AFTER_PAINT_MS = 40  # lets the best plan be painted before the search for others takes a share of the time
 
-NOTHING_OPEN = "Open a tune first."
-WORKING = "Working out the bowing …"
-MORE = "Looking for the next best …"
-COMPARING = "Comparing the accent plans …"
-STARTING = "Working out starting versions …"
-LEFT_OFF = "Left off."
-LESSON_CHANGED = "Left off: the lesson was changed meanwhile."
-NOTHING_TO_TAKE = "Work out a bowing first."
-SO_ALREADY = "The bowing is so already; nothing was changed."
+NOTHING_OPEN = translatable("Open a tune first.")
+WORKING = translatable("Working out the bowing …")
+MORE = translatable("Looking for the next best …")
+COMPARING = translatable("Comparing the accent plans …")
+STARTING = translatable("Working out starting versions …")
+LEFT_OFF = translatable("Left off.")
+LESSON_CHANGED = translatable("Left off: the lesson was changed meanwhile.")
+NOTHING_TO_TAKE = translatable("Work out a bowing first.")
+SO_ALREADY = translatable("The bowing is so already; nothing was changed.")
 
 
 class PlanPane(QWidget):
@@ -153,7 +154,7 @@ class PlanPane(QWidget):
         """Work out the best bowing as the pane is set, and show it on the page when it is found."""
         state = self._document.state
         if state is None:
-            self.hinted.emit(NOTHING_OPEN)
+            self.hinted.emit(tr(NOTHING_OPEN))
             return
         self._asked = self.form.choices
         try:
@@ -169,7 +170,7 @@ class PlanPane(QWidget):
             self._on_planned(planned)
             self._next_best.start()
         else:
-            self._start(self._ahead.awaited(key, best), WORKING, self._on_planned, self._next_best.start)
+            self._start(self._ahead.awaited(key, best), tr(WORKING), self._on_planned, self._next_best.start)
 
     def look_ahead(self) -> None:
         """Work out quietly what would be shown if it were asked for now."""
@@ -193,21 +194,21 @@ class PlanPane(QWidget):
         """Tell how each accent plan suits the tune."""
         if (state := self._document.state) is not None:
             work = partial(tell_suited, state.tune, state.bowing, self.form.choices.settings)
-            self._start(work, COMPARING, self._show_suited, self._rest)
+            self._start(work, tr(COMPARING), self._show_suited, self._rest)
 
     def add_starting_versions(self) -> None:
         """Add the bowings that a teacher starts from, as one undo step."""
         if (state := self._document.state) is not None:
             self._versions = []
             work = partial(tell_starting_versions, state.tune, state.bowing, self.form.choices.settings)
-            self._start(work, STARTING, self._on_version, self._add_versions, STARTING_VERSIONS)
+            self._start(work, tr(STARTING), self._on_version, self._add_versions, STARTING_VERSIONS)
 
     def cancel(self) -> None:
         """Leave off what is worked out; what is shown stays."""
         if self.works:
             self._stop()
             self._rest()
-            self._say(LEFT_OFF)
+            self._say(tr(LEFT_OFF))
 
     def close_down(self) -> None:
         """Leave off for good: the window goes."""
@@ -217,22 +218,22 @@ class PlanPane(QWidget):
         """Put the shown plan in the place of the bowing, as one undo step."""
         preview = self._preview
         if preview is None:
-            self.hinted.emit(NOTHING_TO_TAKE)
+            self.hinted.emit(tr(NOTHING_TO_TAKE))
             return
-        label = f"Plan: {self._listing.name[:1].lower()}{self._listing.name[1:]}"
+        label = tr("Plan: {name}", name=inside(self._listing.name))
         done = self._document.edit(label, lambda _, bowing: replace(preview.bowing, name=bowing.name))
         self.drop()
-        self.hinted.emit(f"Done: {label}." if done else SO_ALREADY)
+        self.hinted.emit(tr("Done: {edit}.", edit=label) if done else tr(SO_ALREADY))
 
     def take_as_new(self) -> None:
         """Add the shown plan as a new bowing behind the one on the page, as one undo step."""
         preview, state = self._preview, self._document.state
         if preview is None or state is None:
-            self.hinted.emit(NOTHING_TO_TAKE)
+            self.hinted.emit(tr(NOTHING_TO_TAKE))
             return
         new = replace(preview.bowing, name=" ".join(self.results.name.text().split()) or self._listing.name)
         place = state.shown + 1
-        self._document.change(f"Add “{new.name}”", lambda lesson: add_bowing(lesson, new, place), place)
+        self._document.change(tr("Add “{name}”", name=new.name), lambda lesson: add_bowing(lesson, new, place), place)
         self.drop()
         self.hinted.emit(added([self._document.state.bowing.name]))
 
@@ -271,7 +272,7 @@ class PlanPane(QWidget):
         """Look for the next best, now that the best is on the page."""
         state = self._document.state
         assert state is not None
-        self._start(partial(tell_next_best, self.plans[0], state.bowing), MORE, self._on_planned, self._foresee)
+        self._start(partial(tell_next_best, self.plans[0], state.bowing), tr(MORE), self._on_planned, self._foresee)
 
     def _stop(self) -> None:
         self._ahead.drop()
@@ -378,7 +379,7 @@ class PlanPane(QWidget):
                 lesson = add_bowing(lesson, version)
             return lesson
 
-        self._document.change("Add starting versions", add, place)
+        self._document.change(tr("Add starting versions"), add, place)
         self.hinted.emit(added([bowing.name for bowing in self._document.state.lesson.bowings[place:]]))
 
     def _on_choices_changed(self) -> None:
@@ -392,7 +393,7 @@ class PlanPane(QWidget):
         if left_off or self.plans or self._preview is not None:
             self._forget_plans()
         if left_off:
-            self._say(LESSON_CHANGED)
+            self._say(tr(LESSON_CHANGED))
         elif self.results.sentence.text():
             self._say("")
         if before is None or after is None or before.tune is not after.tune:

@@ -17,6 +17,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from core.translation import tr
+
 ROW_PAD = 10  # pixels beside and around the words of a row
 BREAKS = "Accents as played. Breaks: bars bowed unlike most of their like, and retakes at a seam without a rest."
 
@@ -42,7 +44,7 @@ class PlanResults(QWidget):
         self.wait_words = _label("What is worked out")
         self.wait_bar = QProgressBar()
         self.wait_bar.setTextVisible(False)
-        self.wait_bar.setAccessibleName("Working")
+        self.wait_bar.setAccessibleName(tr("Working"))
         self.wait_bar.setFixedHeight(6)
         self.wait = QWidget()
         self.sentence = _label("What was worked out")
@@ -50,16 +52,16 @@ class PlanResults(QWidget):
         self.go_button = button("", "Go to the bar that the sentence names")
         self.go_button.setProperty("rank", "link")
         self.list = QListWidget()
-        self.list.setAccessibleName("The best bowing and the next best")
-        self.list.setToolTip("Choose one to see it on the page; Enter takes it")
+        self.list.setAccessibleName(tr("The best bowing and the next best"))
+        self.list.setToolTip(tr("Choose one to see it on the page; Enter takes it"))
         self.list.setWordWrap(True)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.take_button = button("&Take", "Put it in the place of this bowing (Enter)")
         self.take_new_button = button("As a new b&owing", "Keep this bowing and add a new one (Shift+Enter)")
         self.drop_button = button("Dro&p", "Leave the bowing as it is (Esc)")
         self.name = QLineEdit()
-        self.name.setAccessibleName("Name of the new bowing")
-        self.name.setPlaceholderText("Name of the new bowing")
+        self.name.setAccessibleName(tr("Name of the new bowing"))
+        self.name.setPlaceholderText(tr("Name of the new bowing"))
         self.taking = QWidget()
         self._lay_out()
         self.list.currentRowChanged.connect(self.row_chosen)
@@ -113,7 +115,7 @@ class PlanResults(QWidget):
         self._note_id = note_id
         self.sentence.setText(sentence)
         self.sentence.setVisible(bool(sentence))
-        self.go_button.setText(f"Go to bar {bar}")
+        self.go_button.setText(tr("Go to bar {bar}", bar=bar))
         self.go_button.setVisible(bool(note_id))
 
     def show_rows(self, rows: Sequence[str]) -> None:

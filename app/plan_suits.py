@@ -17,15 +17,16 @@ from PySide6.QtWidgets import (
 
 from core.accent_plan import PlanKind
 from core.planner import Suited, sentence
+from core.translation import tr, translatable
 
-NAMES = {PlanKind.ON_BEAT: "On the beat", PlanKind.BACKBEAT: "Backbeat", PlanKind.BY_PHRASE: "By phrase"}
-COLUMNS: tuple[tuple[str, str, Callable[[Suited], object]], ...] = (
-    ("Accents", "Where in the bar the bowing drives", lambda suited: NAMES[suited.plan.kind]),
+NAMES = translatable({PlanKind.ON_BEAT: "On the beat", PlanKind.BACKBEAT: "Backbeat", PlanKind.BY_PHRASE: "By phrase"})
+COLUMNS: tuple[tuple[str, str, Callable[[Suited], object]], ...] = translatable((
+    ("Accents", "Where in the bar the bowing drives", lambda suited: tr(NAMES[suited.plan.kind])),
     ("Missed", "Accents not driven, as played", lambda suited: suited.score.missed),
     ("Broken", "Bars bowed unlike their like, and retakes where parts meet", lambda suited: suited.score.broken),
     ("Slurs", "Slurs as written", lambda suited: suited.slurs),
     ("Retakes", "Retakes in one playing, the way back to the start included", lambda suited: suited.retakes),
-)
+))  # fmt: skip
 
 
 class SuitsTable(QWidget):
@@ -41,10 +42,10 @@ class SuitsTable(QWidget):
         super().__init__(parent)
         self._rows: tuple[Suited, ...] = ()
         self.table = QTableWidget(0, len(COLUMNS))
-        self.table.setAccessibleName("How the accent plans suit this tune")
-        self.table.setHorizontalHeaderLabels([title for title, _, _ in COLUMNS])
+        self.table.setAccessibleName(tr("How the accent plans suit this tune"))
+        self.table.setHorizontalHeaderLabels([tr(title) for title, _, _ in COLUMNS])
         for column, (_, tip, _) in enumerate(COLUMNS):
-            self.table.horizontalHeaderItem(column).setToolTip(tip)
+            self.table.horizontalHeaderItem(column).setToolTip(tr(tip))
         self.table.horizontalHeader().setHighlightSections(False)
         self.table.horizontalHeader().setMinimumSectionSize(20)
         self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -60,7 +61,7 @@ class SuitsTable(QWidget):
         self.table.currentCellChanged.connect(self._on_row_changed)
         self.sentence = QLabel()
         self.sentence.setWordWrap(True)
-        self.sentence.setAccessibleName("Which accent plan suits this tune")
+        self.sentence.setAccessibleName(tr("Which accent plan suits this tune"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(4)

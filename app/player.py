@@ -28,6 +28,7 @@ from app.player_wanted import wanted
 from app.set_list import SetList
 from core.sound.part import Part
 from core.sound.track import SAMPLES_A_SECOND
+from core.translation import tr
 from core.tune import Tune
 
 LOOK_MS = 3  # while a take is awaited
@@ -140,7 +141,9 @@ class Player(QObject):
         self._programme = self._wanted()
         state = self._document.state
         if self._programme is None or state is None:
-            self.hinted.emit("There is nothing to play: no tune is open." if state is None else "The set is empty.")
+            self.hinted.emit(
+                tr("There is nothing to play: no tune is open.") if state is None else tr("The set is empty.")
+            )
             return
         first_bar = state.tune.bar_of[note_id] if note_id and not self._choice.plays_set else None
         self._first = recipe_of(self._programme, Step(), None, first_bar)
@@ -203,7 +206,7 @@ class Player(QObject):
         """Play faster or slower by some percent of the tempo; leaves the ladder."""
         speed = min(max(self.speed + by, LEAST_SPEED), MOST_SPEED)
         self.choose(speed=speed, climbs=False)
-        self.hinted.emit(f"Speed: {speed} % of the tempo.")
+        self.hinted.emit(tr("Speed: {speed} % of the tempo.", speed=speed))
 
     @property
     def speed(self) -> int:

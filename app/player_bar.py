@@ -12,6 +12,7 @@ from app.player_choice import LEAST_SPEED, MOST_SPEED, SPEED_STEP
 from app.player_panels import LadderPanel, LevelsPanel
 from app.player_take import Moment
 from app.theme import Theme
+from core.translation import tr
 from core.tune import Tune
 
 
@@ -30,7 +31,7 @@ class PlayerBar(QFrame):
     def __init__(self, player: Player, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("player_bar")
-        self.setAccessibleName("Player")
+        self.setAccessibleName(tr("Player"))
         self.setProperty("rank", "notice")
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.player = player
@@ -60,20 +61,20 @@ class PlayerBar(QFrame):
         self.speed.setSingleStep(SPEED_STEP)
         self.speed.setSuffix(" %")
         self.speed.setKeyboardTracking(False)
-        self.speed.setAccessibleName("Speed, percent of the tempo")
-        self.speed.setToolTip("Speed (F6 slower, F7 faster)")
-        self.all_button.setAccessibleName("All bars, with repeats")
-        self.ladder_set.setAccessibleName("Rungs of the practice ladder")
-        self.levels_button.setAccessibleName("Levels")
-        self.close_button.setAccessibleName("Hide the player")
-        self.words.setAccessibleName("What is heard now")
+        self.speed.setAccessibleName(tr("Speed, percent of the tempo"))
+        self.speed.setToolTip(tr("Speed (F6 slower, F7 faster)"))
+        self.all_button.setAccessibleName(tr("All bars, with repeats"))
+        self.ladder_set.setAccessibleName(tr("Rungs of the practice ladder"))
+        self.levels_button.setAccessibleName(tr("Levels"))
+        self.close_button.setAccessibleName(tr("Hide the player"))
+        self.words.setAccessibleName(tr("What is heard now"))
         self.words.setProperty("rank", "quiet")
         self.words.setMinimumWidth(self.words.fontMetrics().horizontalAdvance("Counting in: 8 "))
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # a long one widens nothing
         row = QHBoxLayout(self)
         row.setContentsMargins(10, 4, 8, 4)
         row.setSpacing(5)
-        bars = QLabel("Bars")
+        bars = QLabel(tr("Bars"))
         bars.setBuddy(self.first)
         for widget in (
             self.play_button, self.round_button, bars, self.first, QLabel("–"), self.last, self.all_button,

@@ -10,6 +10,7 @@ from app.theme import LIGHT, Theme
 from core.bowing import Bow
 from core.check import Severity
 from core.sound.bow_place import BowMoment
+from core.translation import tr
 
 NAME = "Bow"
 WORDS = {Bow.DOWN: "down-bow", Bow.UP: "up-bow"}
@@ -24,7 +25,7 @@ class BowPicture(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(NAME)
-        self.setToolTip("Frog on the left, tip on the right; the upright line is the string")
+        self.setToolTip(tr("Frog on the left, tip on the right; the upright line is the string"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setMinimumWidth(110)
         self._theme = LIGHT

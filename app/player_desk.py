@@ -24,6 +24,7 @@ from app.set_list import SetList
 from app.settings import Settings
 from app.theme import LIGHT, Theme
 from core.sound.part import Part
+from core.translation import tr
 
 if TYPE_CHECKING:
     from app.player import Player
@@ -204,7 +205,7 @@ class PlayerDesk(QObject):
         """Say and draw what the first action does now."""
         if self._actions:
             action, plays = self._actions["play"], self.plays
-            action.setText("&Stop" if plays else "&Play")
+            action.setText(tr("&Stop") if plays else tr("&Play"))
             action.setIconText("Stop" if plays else "Play")
             action.setIcon(draw_icon("stop" if plays else "play", self._theme))
 

@@ -11,6 +11,7 @@ from app.player import Player
 from app.player_choice import LEAST_LEVEL, MOST_COUNTED, MOST_DELAY_MS, MOST_LEVEL, PlayerChoice
 from core.sound.ladder import MOST_PERCENT, Ladder
 from core.sound.part import Part
+from core.translation import number, tr
 
 WORDS = {Part.FIDDLE: "Fiddle", Part.BACKING: "Backing", Part.CLICK: "Click", Part.COUNT_IN: "Count-in"}
 CAUTION = "Rest often. Where shoulder, arm or hand hurts, stop, and ask a teacher or a doctor."
@@ -50,13 +51,13 @@ class LevelsPanel(Panel):
         self.sliders: dict[Part, QSlider] = {}
         for row, (part, word) in enumerate(WORDS.items()):
             switch = QCheckBox(word)
-            switch.setAccessibleName(f"{word} is heard")
+            switch.setAccessibleName(tr("{word} is heard", word=word))
             switch.toggled.connect(lambda on, part=part: player.hear(part, on))
             slider = QSlider(Qt.Orientation.Horizontal)
             slider.setRange(LEAST_LEVEL, MOST_LEVEL)
             slider.setPageStep(3)
             slider.setFixedWidth(150)
-            slider.setAccessibleName(f"Level of the {word.lower()}, in decibels")
+            slider.setAccessibleName(tr("Level of the {part}, in decibels", part=word.lower()))
             slider.valueChanged.connect(lambda level, part=part: player.set_level(part, level))
             self.grid.addWidget(switch, row, 0)
             self.grid.addWidget(slider, row, 1)
@@ -65,9 +66,11 @@ class LevelsPanel(Panel):
         self.delay = _spin(
             self.grid, 5, "Mark behind the sound", (-MOST_DELAY_MS, MOST_DELAY_MS), lambda n: player.choose(delay_ms=n)
         )
-        self.delay.setSuffix(" ms")
+        self.delay.setSuffix(tr(" ms"))
         self.delay.setSingleStep(5)
-        self.delay.setToolTip("How much later than the computer says the sound is heard; more for wireless headphones")
+        self.delay.setToolTip(
+            tr("How much later than the computer says the sound is heard; more for wireless headphones")
+        )
 
     def show_choice(self, choice: PlayerChoice) -> None:
         """Show what is chosen."""
@@ -75,7 +78,7 @@ class LevelsPanel(Panel):
             with QSignalBlocker(switch), QSignalBlocker(self.sliders[part]):
                 switch.setChecked(part not in choice.muted)
                 self.sliders[part].setValue(round(choice.levels[part]))
-            self.sliders[part].setToolTip(f"{choice.levels[part]:+.0f} dB")
+            self.sliders[part].setToolTip(tr("{level} dB", level=number(choice.levels[part], "+.0f")))
         _show(self.count_in, choice.count_in)
         _show(self.delay, choice.delay_ms)
 
@@ -106,7 +109,9 @@ class LadderPanel(Panel):
             strict=True,
         ):
             _show(spin, value)
-        self._words.setText(f"{len(ladder.rungs)} rungs, {len(ladder.speeds)} times in all.")
+        self._words.setText(
+            tr("{count} rungs, {times} times in all.", count=len(ladder.rungs), times=len(ladder.speeds))
+        )
 
     def _choose(self, name: str, value: int) -> None:
         """Take one value; the others give way where they must."""

@@ -6,8 +6,9 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 from app.plan_preview import PlanPreview
+from core.translation import tr, translatable
 
-MARK = "PREVIEW"
+MARK = translatable("PREVIEW")
 
 
 class PreviewBanner(QFrame):
@@ -24,19 +25,19 @@ class PreviewBanner(QFrame):
         super().__init__(parent)
         self.setObjectName("preview_banner")
         self.setProperty("rank", "notice")
-        mark = QLabel(MARK)
+        mark = QLabel(tr(MARK))
         mark.setProperty("rank", "heading")
         self._sentence = QLabel()
         self._sentence.setWordWrap(True)
-        self._sentence.setAccessibleName("The page shows a preview")
+        self._sentence.setAccessibleName(tr("The page shows a preview"))
         self._sentence.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self.take_button = QPushButton("Take")
-        self.take_button.setToolTip("Put it in the place of this bowing (Enter)")
-        self.take_button.setAccessibleName("Take the previewed bowing")
+        self.take_button = QPushButton(tr("Take"))
+        self.take_button.setToolTip(tr("Put it in the place of this bowing (Enter)"))
+        self.take_button.setAccessibleName(tr("Take the previewed bowing"))
         self.take_button.clicked.connect(self.take_wanted)
-        self.drop_button = QPushButton("Drop")
-        self.drop_button.setToolTip("Leave the bowing as it is (Esc)")
-        self.drop_button.setAccessibleName("Drop the previewed bowing")
+        self.drop_button = QPushButton(tr("Drop"))
+        self.drop_button.setToolTip(tr("Leave the bowing as it is (Esc)"))
+        self.drop_button.setAccessibleName(tr("Drop the previewed bowing"))
         self.drop_button.clicked.connect(self.drop_wanted)
         row = QHBoxLayout(self)
         row.setContentsMargins(18, 6, 14, 6)

@@ -15,6 +15,7 @@ from PySide6.QtPrintSupport import QPrinter
 from app.sheet import PLAIN, Paper, Printed, Sheet, lay_out, paint_page
 from core.lesson import Lesson
 from core.sheet_plan import SheetPlan
+from core.translation import tr
 
 MM_PER_INCH = 25.4
 PDF_DPI = 1200
@@ -114,7 +115,7 @@ def print_sheet(device: QPagedPaintDevice, sheet: Sheet, pages: Iterable[int] | 
     """
     painter = QPainter()
     if not painter.begin(device):
-        raise OSError(0, "The printer cannot be used.")
+        raise OSError(0, tr("The printer cannot be used."))
     try:
         chosen = range(1, len(sheet.pages) + 1) if pages is None else [p for p in pages if 1 <= p <= len(sheet.pages)]
         for place, number in enumerate(chosen):

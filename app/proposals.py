@@ -32,9 +32,11 @@ from core.bowing import (
     toggle_join_to_next,
     toggle_retake,
 )
+from core.checks.words import bow_name
 from core.errors import RefusedEditError
 from core.order import sections
-from core.ornamenting import has_ornament, toggle_ornament
+from core.ornamenting import has_ornament, ornament_name, toggle_ornament
+from core.translation import inside, tr, translatable
 from core.tune import Tune
 
 
@@ -47,13 +49,15 @@ class Extent(Enum):
     TUNE = "tune"
 
 
-PLAN_WORDS = {
+PLAN_WORDS = translatable({
     PlanKind.ON_BEAT: "on the beat",
     PlanKind.BACKBEAT: "on the backbeat",
     PlanKind.BY_PHRASE: "as each phrase does better",
     PlanKind.NONE: "none",
     PlanKind.PLACES: "at places of your own",
-}
+}, "accents of some bars")  # fmt: skip
+CLICK = translatable("Click to {edit}.")
+LET_GO = translatable("Let go to {edit}.")
 
 
 @dataclass(frozen=True)
@@ -103,20 +107,22 @@ class Proposal:
     preview: Preview = Preview()
 
     def says(self, gesture: str) -> str:
-        """One sentence for the status line, ``gesture`` as in "Click"."""
-        return self.refusal or f"{gesture} to {self.label[:1].lower()}{self.label[1:]}."
+        """One sentence for the status line; ``gesture`` is ``CLICK`` or ``LET_GO``."""
+        return self.refusal or tr(gesture, edit=inside(self.label))
 
 
 def propose_join(here: Here, note_id: str, how: Join = Join.SLUR) -> Proposal:
     """Slur (or hook) a note to the next, or separate the two where they are so already."""
     after = next_struck(here.tune, note_id)
     there = after is not None and here.bowing.joins.get(after.id) is how
-    verb = "Separate" if there else "Slur" if how is Join.SLUR else "Hook"
     last = after.id if after is not None else note_id
     preview = Preview(parted=((note_id, last),)) if there else Preview(joined=(note_id, last))
     return _proposal(
         here,
-        f"{verb} {span_text(here.tune, note_id, last)}",
+        tr(
+            "Separate {notes}" if there else "Slur {notes}" if how is Join.SLUR else "Hook {notes}",
+            notes=span_text(here.tune, note_id, last),
+        ),
         lambda t, b: toggle_join_to_next(t, b, note_id, how),
         preview,
     )
@@ -132,10 +138,10 @@ def propose_slur(here: Here, first_id: str, last_id: str) -> Proposal:
     first_id, last_id = in_order(here.tune, first_id, last_id)
     return _proposal(
         here,
-        f"Slur {span_text(here.tune, first_id, last_id)}",
+        tr("Slur {notes}", notes=span_text(here.tune, first_id, last_id)),
         lambda t, b: slur_span(t, b, first_id, last_id),
         Preview(joined=notes_between(here.tune, first_id, last_id)),
-        "These notes are one slur already.",
+        tr("These notes are one slur already."),
     )
 
 
@@ -147,10 +153,10 @@ def propose_separate(here: Here, first_id: str, last_id: str) -> Proposal:
     notes = notes_between(here.tune, first_id, last_id)
     return _proposal(
         here,
-        f"Separate {span_text(here.tune, first_id, last_id)}",
+        tr("Separate {notes}", notes=span_text(here.tune, first_id, last_id)),
         lambda t, b: separate_span(t, b, first_id, last_id),
         Preview(parted=tuple((a, b) for a, b in pairwise(notes) if b in here.bowing.joins)),
-        "These notes have bows of their own already.",
+        tr("These notes have bows of their own already."),
     )
 
 
@@ -161,19 +167,22 @@ def propose_turn(here: Here, note_id: str) -> Proposal:
     bows = here.strokes.bows.get(start, ())
     now = mark.bow if mark is not None else bows[0] if bows else Bow.UP
     proposal = propose_bow(here, note_id, now.turned, mark.only_pass if mark is not None else None)
-    return replace(proposal, label=f"Turn {place_text(here.tune, start)} to {now.turned.value}-bow")
+    label = tr("Turn {note} to {bow}", note=place_text(here.tune, start), bow=bow_name(now.turned))
+    return replace(proposal, label=label)
 
 
 def propose_bow(here: Here, note_id: str, bow: Bow, only_pass: int | None = None) -> Proposal:
     """Fix the stroke of a note in a direction, on every pass or on one only."""
     start = stroke_start(here.tune, here.bowing, note_id).id
-    limit = "" if only_pass is None else f" on pass {only_pass}"
+    values = {"note": place_text(here.tune, start), "bow": bow_name(bow)}
     return _proposal(
         here,
-        f"Fix {place_text(here.tune, start)} as {bow.value}-bow{limit}",
+        tr("Fix {note} as {bow}", **values)
+        if only_pass is None
+        else tr("Fix {note} as {bow} on pass {number}", number=only_pass, **values),
         lambda t, b: fix_bow(t, b, note_id, bow, only_pass),
         Preview(turned=(start, bow)),
-        f"This stroke is fixed as {bow.value}-bow already.",
+        tr("This stroke is fixed as {bow} already.", bow=bow_name(bow)),
     )
 
 
@@ -182,10 +191,10 @@ def propose_free(here: Here, note_id: str) -> Proposal:
     start = stroke_start(here.tune, here.bowing, note_id).id
     return _proposal(
         here,
-        f"Free {place_text(here.tune, start)}",
+        tr("Free {note}", note=place_text(here.tune, start)),
         lambda t, b: free_bow(t, b, note_id),
         Preview(freed=start),
-        "Nothing is fixed here: this bow follows from the strokes before it.",
+        tr("Nothing is fixed here: this bow follows from the strokes before it."),
     )
 
 
@@ -193,10 +202,12 @@ def propose_retake(here: Here, note_id: str) -> Proposal:
     """Lift and take the direction of the stroke before once more, or stop doing so."""
     start = stroke_start(here.tune, here.bowing, note_id).id
     bows = here.strokes.bows.get(start, ())
-    verb = "Stop retaking at" if start in here.bowing.retakes else "Retake at"
     return _proposal(
         here,
-        f"{verb} {place_text(here.tune, start)}",
+        tr(
+            "Stop retaking at {note}" if start in here.bowing.retakes else "Retake at {note}",
+            note=place_text(here.tune, start),
+        ),
         lambda t, b: toggle_retake(t, b, note_id),
         Preview(turned=(start, bows[0].turned) if bows else None),
     )
@@ -205,24 +216,25 @@ def propose_retake(here: Here, note_id: str) -> Proposal:
 def propose_limit(here: Here, note_id: str, only_pass: int | None) -> Proposal:
     """Limit the fixed mark of a note's stroke to one pass, or let it hold on every pass."""
     start = stroke_start(here.tune, here.bowing, note_id).id
-    extent = "every pass" if only_pass is None else f"pass {only_pass} only"
 
     def limit(t: Tune, b: Bowing) -> Bowing:
         mark = b.marks.get(stroke_start(t, b, note_id).id)
         if mark is None:
-            raise RefusedEditError("Only a fixed bow mark can be kept to one pass: turn or fix this stroke first.")
+            raise RefusedEditError(tr("Only a fixed bow mark can be kept to one pass: turn or fix this stroke first."))
         return fix_bow(t, b, note_id, mark.bow, only_pass)
 
     mark = here.bowing.marks.get(start)
     preview = Preview(turned=(start, mark.bow)) if mark is not None else Preview()
     return _proposal(
         here,
-        f"Keep the mark at {place_text(here.tune, start)} to {extent}"
+        tr("Keep the mark at {note} to pass {number} only", note=place_text(here.tune, start), number=only_pass)
         if only_pass
-        else f"Let the mark at {place_text(here.tune, start)} hold on every pass",
+        else tr("Let the mark at {note} hold on every pass", note=place_text(here.tune, start)),
         limit,
         preview,
-        f"This mark holds on {extent} already.",
+        tr("This mark holds on pass {number} only already.", number=only_pass)
+        if only_pass
+        else tr("This mark holds on every pass already."),
     )
 
 
@@ -231,12 +243,15 @@ def propose_place(here: Here, place: Place, accents: Mapping[Place, Accented]) -
     bar, offset = place
     proposal = _proposal(
         here,
-        f"{'Take the accent from' if place in accents else 'Accent'} {strip_text(here.tune, place)}",
+        tr(
+            "Take the accent from {place}" if place in accents else "Accent {place}",
+            place=strip_text(here.tune, place),
+        ),
         lambda t, b: toggle_place(t, b, bar, offset),
         Preview(place=place),
     )
     if place in accents and accents[place].written:
-        return replace(proposal, refusal="An accent sign on the note accents this place, whatever the plan.")
+        return replace(proposal, refusal=tr("An accent sign on the note accents this place, whatever the plan."))
     return proposal
 
 
@@ -247,9 +262,13 @@ def propose_plan(here: Here, note_id: str, extent: Extent, kind: PlanKind | None
     plan = here.bowing.plan_in(bar) if kind is None else AccentPlan(kind)
     return _proposal(
         here,
-        f"Accents of {extent_text(here.tune, bars, extent)}: {PLAN_WORDS[plan.kind]}",
+        tr(
+            "Accents of {bars}: {plan}",
+            bars=extent_text(here.tune, bars, extent),
+            plan=tr(PLAN_WORDS[plan.kind], "accents of some bars"),
+        ),
         lambda t, b: set_plan(t, b, plan, bars.start, bars.stop),
-        idle="These bars have this accent plan already.",
+        idle=tr("These bars have this accent plan already."),
     )
 
 
@@ -261,8 +280,11 @@ def propose_ornament(here: Here, first_id: str, last_id: str, ornament: Ornament
     there = bool(struck) and all(has_ornament(here.bowing, note, ornament) for note in struck)
     return _proposal(
         here,
-        f"{'Take' if there else 'Put'} a {ornament.value} "
-        f"{'from' if there else 'on'} {span_text(here.tune, first_id, last_id)}",
+        tr(
+            "Take a {ornament} from {notes}" if there else "Put a {ornament} on {notes}",
+            ornament=ornament_name(ornament),
+            notes=span_text(here.tune, first_id, last_id),
+        ),
         lambda t, b: toggle_ornament(t, b, notes, ornament),
     )
 
@@ -283,11 +305,11 @@ def extent_bars(tune: Tune, bar: int, extent: Extent) -> range:
 def extent_text(tune: Tune, bars: range, extent: Extent) -> str:
     """Which bars, as "bar 3", "bars 5–8" or "the tune"."""
     if extent is Extent.TUNE:
-        return "the tune"
+        return tr("the tune")
     first, last = tune.bars[bars.start].number, tune.bars[bars.stop - 1].number
     if first == last:
-        return f"bar {first}" if first else "the pick-up"
-    return f"bars {first}–{last}"
+        return tr("bar {number}", number=first) if first else tr("the pick-up")
+    return tr("bars {first}–{last}", first=first, last=last)
 
 
 def propose_edit(here: Here, label: str, edit: Callable[[Tune, Bowing], Bowing]) -> Proposal:
@@ -343,10 +365,10 @@ def _propose_apart(here: Here, note_id: str) -> Proposal:
 
     return _proposal(
         here,
-        f"Separate {place_text(here.tune, note_id)}",
+        tr("Separate {notes}", notes=place_text(here.tune, note_id)),
         apart,
         Preview(parted=tuple(pairs)),
-        "This note has a bow of its own already.",
+        tr("This note has a bow of its own already."),
     )
 
 
@@ -355,10 +377,14 @@ def _proposal(
     label: str,
     edit: Callable[[Tune, Bowing], Bowing],
     preview: Preview = NOTHING_SHOWN,
-    idle: str = "Nothing would change.",
+    idle: str = "",
 ) -> Proposal:
     try:
         changes = edit(here.tune, here.bowing) != here.bowing
     except RefusedEditError as refusal:
         return Proposal(label, edit, str(refusal))
-    return Proposal(label, edit, preview=preview) if changes else Proposal(label, edit, idle)
+    return (
+        Proposal(label, edit, preview=preview)
+        if changes
+        else Proposal(label, edit, idle or tr("Nothing would change."))
+    )

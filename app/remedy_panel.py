@@ -19,9 +19,12 @@ from PySide6.QtWidgets import (
 )
 
 from core.check import Remedy
+from core.translation import translatable
 
-LOOKING = "Looking for a change that mends it …"
-NONE_FOUND = "No single change mends this without doing harm elsewhere. It can stay as it is, or take several changes."
+LOOKING = translatable("Looking for a change that mends it …")
+NONE_FOUND = translatable(
+    "No single change mends this without doing harm elsewhere. It can stay as it is, or take several changes."
+)
 SIDE_PAD, TOP_PAD = 10, 5  # pixels around the words of a button
 _WRAP = int(Qt.TextFlag.TextWordWrap) | int(Qt.AlignmentFlag.AlignLeft) | int(Qt.AlignmentFlag.AlignVCenter)
 

@@ -17,6 +17,7 @@ from app.document import Document
 from app.files import ChangedFileError, FileError, Saved, lesson_path, save_over, suggested_name
 from app.imprint import Imprint, imprint_of
 from app.lesson_file import LessonFile
+from core.translation import tr
 
 
 class Saving(QObject):
@@ -82,7 +83,7 @@ class Saving(QObject):
         state = self._document.state
         if state is None or not self._document.is_modified:
             return True
-        answer = self._dialogs.about_changes(self._window, state.tune.title or "Untitled")
+        answer = self._dialogs.about_changes(self._window, state.tune.title or tr("Untitled"))
         return answer is Answer.DROP or (answer is Answer.SAVE and self.save())
 
     def _write(self, path: Path, known: Imprint | None, *, set_aside: bool = False) -> bool:
@@ -103,9 +104,12 @@ class Saving(QObject):
     def _settle(self, path: Path) -> bool:
         """Ask what becomes of a file that holds something else than we know."""
         if path == self._document.path:
-            sentence = f"{path.name} has been changed by another window or program since this lesson was read from it."
+            sentence = tr(
+                "{name} has been changed by another window or program since this lesson was read from it.",
+                name=path.name,
+            )
         else:
-            sentence = f"There is a file {path.name} already."
+            sentence = tr("There is a file {name} already.", name=path.name)
         answer = self._dialogs.about_clash(self._window, sentence)
         if answer is Clash.OTHER_NAME:
             return self.save_as()
@@ -115,8 +119,11 @@ class Saving(QObject):
         self._document.mark_saved(path)
         self._file.know(path, saved.imprint)
         self.saved.emit(path)
-        kept = f" What stood there is kept in {saved.aside.name}." if saved.aside is not None else ""
-        self.hinted.emit(f"Saved in {path.name}.{kept}")
+        if saved.aside is None:
+            text = tr("Saved in {name}.", name=path.name)
+        else:
+            text = tr("Saved in {name}. What stood there is kept in {kept}.", name=path.name, kept=saved.aside.name)
+        self.hinted.emit(text)
 
 
 def _as_agreed(path: Path) -> Imprint | None:

@@ -14,6 +14,7 @@ from app.files import FileError, read_path
 from app.set_list import SetList
 from app.settings import Settings
 from core.errors import RefusedEditError
+from core.translation import tr
 
 
 class AddTuneButton(QPushButton):
@@ -39,9 +40,9 @@ class AddTuneButton(QPushButton):
         super().__init__("&Add a tune", parent)
         self._sets, self._document, self._settings, self._dialogs = sets, document, settings, dialogs
         self.ways = QMenu(self)
-        self.from_page = self.ways.addAction("The tune on the &page", self.add_open_tune)
-        self.from_book = self.ways.addAction("From the &open book…", self.add_from_book)
-        self.from_file = self.ways.addAction("From a &file…", self.add_from_file)
+        self.from_page = self.ways.addAction(tr("The tune on the &page"), self.add_open_tune)
+        self.from_book = self.ways.addAction(tr("From the &open book…"), self.add_from_book)
+        self.from_file = self.ways.addAction(tr("From a &file…"), self.add_from_file)
         self.ways.aboutToShow.connect(self._enable)
         self.setMenu(self.ways)
 

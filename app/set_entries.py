@@ -13,6 +13,7 @@ from dataclasses import dataclass
 from core.bowing import Bowing
 from core.lesson import Lesson
 from core.reading import Reading
+from core.translation import tr
 from core.tune_set import MOST_TIMES
 
 FORM = "FILE[#[N][xT][/BOWING]]"
@@ -57,10 +58,12 @@ def parse_entry(text: str) -> EntryName:
         return EntryName(text)
     found = _WORD.fullmatch(text)
     if found is None:
-        raise EntryError(f"{text}: expected {FORM}, such as book.abc#3x2 for its tune 3, played twice")
+        raise EntryError(
+            tr("{text}: expected {form}, such as book.abc#3x2 for its tune 3, played twice", text=text, form=FORM)
+        )
     times = int(found["times"] or 1)
     if not 1 <= times <= MOST_TIMES:
-        raise EntryError(f"{text}: a tune of a set is played 1 to {MOST_TIMES} times")
+        raise EntryError(tr("{text}: a tune of a set is played 1 to {most} times", text=text, most=MOST_TIMES))
     number = int(found["number"]) if found["number"] else None
     return EntryName(found["file"], number, times, found["bowing"])
 
@@ -80,12 +83,21 @@ def find_entry(name: EntryName, reading: Reading, bowing: str | None = None) -> 
     if name.number is None:
         if len(lessons) > 1:
             first = f"{name.file}#{lessons[0].tune.number}"
-            raise EntryError(f"{name.file}: a book of {len(lessons)} tunes: expected one of them, such as {first}")
+            raise EntryError(
+                tr(
+                    "{file}: a book of {count} tunes: expected one of them, such as {first}",
+                    file=name.file,
+                    count=len(lessons),
+                    first=first,
+                )
+            )
         lesson = lessons[0]
     else:
         found = [lesson for lesson in lessons if lesson.tune.number == name.number]
         if not found:
-            raise EntryError(f"{name.file}: no tune {name.number}; there is {numbers}")
+            raise EntryError(
+                tr("{file}: no tune {number}; there is {numbers}", file=name.file, number=name.number, numbers=numbers)
+            )
         lesson = found[0]
     wanted = name.bowing or bowing
     if wanted is None:
@@ -94,4 +106,6 @@ def find_entry(name: EntryName, reading: Reading, bowing: str | None = None) -> 
         return lesson, lesson.named(wanted)
     except KeyError:
         there = ", ".join(other.name for other in lesson.bowings)
-        raise EntryError(f"{name.file}: no bowing named “{wanted}”; there is {there}") from None
+        raise EntryError(
+            tr("{file}: no bowing named “{wanted}”; there is {there}", file=name.file, wanted=wanted, there=there)
+        ) from None

@@ -20,6 +20,7 @@ from core.errors import RefusedEditError
 from core.lesson import Lesson
 from core.reading import Reading
 from core.set_check import SetReport, check_set
+from core.translation import tr
 from core.tune_set import MOST_TIMES, MOST_TUNES, Entry, TuneSet
 
 
@@ -116,7 +117,7 @@ class SetList(QObject):
         """
         state = self._document.state
         if state is None:
-            raise RefusedEditError("Open a tune first.")
+            raise RefusedEditError(tr("Open a tune first."))
         return self._add([SetTune(state.lesson, state.shown, 1, self._source)])
 
     def add_from_book(self, index: int) -> int:
@@ -186,7 +187,7 @@ class SetList(QObject):
 
     def _add(self, tunes: Sequence[SetTune]) -> int:
         if len(self._state.tunes) + len(tunes) > MOST_TUNES:
-            raise RefusedEditError(f"A set holds at most {MOST_TUNES} tunes.")
+            raise RefusedEditError(tr("A set holds at most {most} tunes.", most=MOST_TUNES))
         self._arrange((*self._state.tunes, *tunes))
         return len(self._state.tunes) - 1
 

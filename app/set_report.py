@@ -9,6 +9,8 @@ from core.check import Report
 from core.set_check import SetFinding, check_set, name, seam_text, times_text
 from core.set_orders import Order, orders
 from core.set_remedies import set_remedies
+from core.severity import severity_word
+from core.translation import plural, tr
 from core.tune_set import Playing, Seam, TuneSet
 
 ORDERS_TOLD = 6
@@ -19,17 +21,19 @@ Judge = Callable[[int, Bowing], Report]
 def set_lines(tune_set: TuneSet, judge: Judge) -> Iterator[str]:
     """What there is to say about a set, line by line."""
     report = check_set(tune_set)
-    yield f"Set of {len(tune_set.entries)} {'tune' if len(tune_set.entries) == 1 else 'tunes'}"
+    yield plural("Set of 1 tune", "Set of {n} tunes", len(tune_set.entries))
     for place, entry in enumerate(tune_set.entries):
-        title = entry.tune.title or "untitled"
+        title = entry.tune.title or tr("untitled")
         yield f"  {place + 1}. {title} — {entry.bowing.name}, {times_text(entry.times)}"
     for seam in report.seams:
         yield f"  {seam_text(tune_set, seam)}"
-    yield f"  the set {'comes round' if report.comes_round else 'does not come round'}"
+    yield "  " + (tr("the set comes round") if report.comes_round else tr("the set does not come round"))
     for finding in report.findings:
-        yield f"  {finding.severity.value}: {finding.text}"
+        word = severity_word(finding.severity)
+        yield "  " + tr("{severity}: {sentence}", severity=word, sentence=finding.text)
         for remedy in set_remedies(tune_set, finding, judge):
-            yield f"    mended in {name(tune_set, remedy.entry)}: {remedy.remedy.text}"
+            tune = name(tune_set, remedy.entry)
+            yield "    " + tr("mended in {tune}: {edit}", tune=tune, edit=remedy.remedy.text)
     yield f"  {orders_text(orders(tune_set))}"
 
 
@@ -38,16 +42,21 @@ def orders_text(found: Sequence[Order]) -> str:
     best = found[0]
     here = next(order for order in found if order.places == tuple(range(len(order.places))))
     if best is here:
-        return f"No other order does better than this one: {_cost(here)}." if len(found) > 1 else f"{_cost(here)}."
+        if len(found) == 1:
+            return tr("{cost}.", "of an order of tunes", cost=_cost(here))
+        return tr("No other order does better than this one: {cost}.", cost=_cost(here))
     places = ", ".join(str(place + 1) for place in best.places)
-    comes_round = ", and it comes round" if best.comes_round and not here.comes_round else ""
-    return f"As it stands: {_cost(here)}; in the order {places}: {_cost(best)}{comes_round}."
+    values = {"cost": _cost(here), "places": places, "best": _cost(best)}
+    if best.comes_round and not here.comes_round:
+        return tr("As it stands: {cost}; in the order {places}: {best}, and it comes round.", **values)
+    return tr("As it stands: {cost}; in the order {places}: {best}.", **values)
 
 
 def _cost(order: Order) -> str:
     """What an order costs, such as "1 turned join, 2 retakes"."""
-    turned = f"{order.turned or 'no'} turned {'join' if order.turned == 1 else 'joins'}"
-    return f"{turned}, {order.retakes or 'no'} {'retake' if order.retakes == 1 else 'retakes'}"
+    turned = plural("1 turned join", "{n} turned joins", order.turned) if order.turned else tr("no turned joins")
+    retakes = plural("1 retake", "{n} retakes", order.retakes) if order.retakes else tr("no retakes")
+    return tr(", ", "between parts of a sentence").join((turned, retakes))
 
 
 def set_json(tune_set: TuneSet, files: Sequence[str], judge: Judge) -> dict[str, object]:

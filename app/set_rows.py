@@ -15,6 +15,7 @@ from app.severity_signs import WORDS, paint_severity
 from app.theme import LIGHT, Theme
 from core.set_check import SetFinding, seam_text, times_text
 from core.severity import Severity
+from core.translation import tr
 from core.tune_set import Seam, Way
 
 Index = QModelIndex | QPersistentModelIndex
@@ -78,7 +79,11 @@ class SeamRow:
 
     @property
     def text(self) -> str:
-        return self.sentence if self.severity is None else f"{WORDS[self.severity]}: {self.sentence}"
+        return (
+            self.sentence
+            if self.severity is None
+            else tr("{severity}: {sentence}", severity=tr(WORDS[self.severity], "severity"), sentence=self.sentence)
+        )
 
 
 Row = TuneRow | SeamRow

@@ -33,6 +33,7 @@ from app.set_rows import Role, SeamRow, SetDelegate, SetModel, TuneRow, rows_of
 from app.settings import Settings
 from app.theme import Theme
 from core.set_orders import MOST_ORDERED, Order, orders
+from core.translation import tr
 from core.tune_set import MOST_TIMES
 
 EMPTY = "Add the tunes in the order you play them, and how the bow comes from each to the next stands between them."
@@ -63,7 +64,7 @@ class SetWindow(QDialog):
         self._best: Order | None = None
         self._ordered: SetState | None = None  # whose orders are shown
         self._remembers = False  # until the remembered set was recalled
-        self.setWindowTitle("Set of tunes")
+        self.setWindowTitle(tr("Set of tunes"))
         self.resize(640, 620)
         self._build()
         self._connect()
@@ -73,7 +74,7 @@ class SetWindow(QDialog):
         self.notice = Notice()
         self.model = SetModel(self)
         self.list = QListView()
-        self.list.setAccessibleName("Tunes of the set and the joins between them")
+        self.list.setAccessibleName(tr("Tunes of the set and the joins between them"))
         self.list.setModel(self.model)
         self._delegate = SetDelegate(self.list)
         self.list.setItemDelegate(self._delegate)
@@ -93,20 +94,20 @@ class SetWindow(QDialog):
         self.bowing = QComboBox()
         self.bowing.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.bowing.setMinimumContentsLength(14)
-        self.bowing.setAccessibleName("Bowing of the chosen tune")
+        self.bowing.setAccessibleName(tr("Bowing of the chosen tune"))
         self.times = QSpinBox()
         self.times.setRange(1, MOST_TIMES)
-        self.times.setAccessibleName("Times through the chosen tune")
-        bowing_label, times_label = QLabel("&Bowing"), QLabel("&Times")
+        self.times.setAccessibleName(tr("Times through the chosen tune"))
+        bowing_label, times_label = QLabel(tr("&Bowing")), QLabel(tr("&Times"))
         bowing_label.setBuddy(self.bowing)
         times_label.setBuddy(self.times)
         self.join = JoinPanel(self._sets, self._document)
         self._why, self.remedies, self.elsewhere = self.join.why, self.join.remedies, self.join.elsewhere
         self.verdict = QLabel()
         self.verdict.setWordWrap(True)
-        self.verdict.setAccessibleName("Whether the set comes round, and the best order")
-        self.order_button = QPushButton("Play them in &that order")
-        self.close_button = QPushButton("&Close")
+        self.verdict.setAccessibleName(tr("Whether the set comes round, and the best order"))
+        self.order_button = QPushButton(tr("Play them in &that order"))
+        self.close_button = QPushButton(tr("&Close"))
         adding, chosen, ending = QHBoxLayout(), QHBoxLayout(), QHBoxLayout()
         for widget in (self.add_button, self.up_button, self.down_button, self.remove_button):
             adding.addWidget(widget)
@@ -258,7 +259,7 @@ class SetWindow(QDialog):
         self._show_set()
         if lost:
             what = "One tune" if len(lost) == 1 else f"{len(lost)} tunes"
-            self.notice.say(f"{what} of the last set cannot be read again.", lost)
+            self.notice.say(tr("{what} of the last set cannot be read again.", what=what), lost)
         if self._sets.state.tunes:
             self.choose_tune(0)
 
@@ -334,4 +335,4 @@ class SetWindow(QDialog):
         """A remedy was done on the page."""
         self._show_set()
         self.list.setFocus()  # the button that had it is gone
-        self.hinted.emit(f"Done: {label}.")
+        self.hinted.emit(tr("Done: {edit}.", edit=label))

@@ -6,8 +6,9 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
 from core.check import Severity
+from core.translation import translatable
 
-WORDS = {Severity.FAULT: "Fault", Severity.WARNING: "Warning", Severity.NOTE: "Note"}
+WORDS = translatable({Severity.FAULT: "Fault", Severity.WARNING: "Warning", Severity.NOTE: "Note"}, "severity")
 
 
 def paint_severity(painter: QPainter, severity: Severity, place: QRectF, colour: QColor) -> None:

@@ -6,14 +6,19 @@ from dataclasses import dataclass
 from enum import Enum
 
 from core.sheet_plan import SheetPlan
+from core.translation import translatable
 
 
 class Way(Enum):
     """Where a sheet goes."""
 
-    KEEP = "&Keep"  # in the lesson only
-    PRINT = "Pri&nt…"
-    EXPORT = "E&xport as PDF…"
+    KEEP = "keep"  # in the lesson only
+    PRINT = "print"
+    EXPORT = "export"
+
+
+WAY_TEXTS = translatable({Way.KEEP: "&Keep", Way.PRINT: "Pri&nt…", Way.EXPORT: "E&xport as PDF…"})
+"""What the buttons say, to be translated where they are shown."""
 
 
 @dataclass(frozen=True)

@@ -16,6 +16,7 @@ from core.errors import RefusedEditError
 from core.lesson import Lesson
 from core.reading import Reading
 from core.sheet_plan import COPIES, PAPERS, NoteSize, SheetKind, SheetPlan, TextBlock, begin
+from core.translation import tr, translatable
 from core.tune_set import MOST_TUNES, Entry, TuneSet
 
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3
@@ -26,27 +27,29 @@ Read = Callable[[str], Reading | None]
 
 def add_sheet_parser(commands: Any) -> None:
     """Say what ``bowbench sheet`` takes."""
-    sheet = commands.add_parser("sheet", help="print bowings to a PDF file")
-    sheet.add_argument("files", nargs="+", metavar="FILE", help=f"with --kind set each is {FORM}")
+    sheet = commands.add_parser("sheet", help=tr("print bowings to a PDF file"))
+    sheet.add_argument("files", nargs="+", metavar="FILE", help=tr("with --kind set each is {form}", form=FORM))
     sheet.add_argument("--out", required=True, metavar="OUT.pdf", type=Path)
-    sheet.add_argument("--bowings", metavar="NAME,NAME", help="these bowings in this order; all where left out")
-    sheet.add_argument("--kind", choices=_values(SheetKind), help="what the sheet is for; plain where left out")
-    sheet.add_argument("--as-kept", action="store_true", help="begin with the sheet that the first lesson keeps")
-    sheet.add_argument("--marks", choices=_values(MarkDensity), help="which strokes carry a bow mark")
-    sheet.add_argument("--size", choices=_values(NoteSize), help="how large the music is")
+    sheet.add_argument("--bowings", metavar="NAME,NAME", help=tr("these bowings in this order; all where left out"))
+    sheet.add_argument("--kind", choices=_values(SheetKind), help=tr("what the sheet is for; plain where left out"))
+    sheet.add_argument("--as-kept", action="store_true", help=tr("begin with the sheet that the first lesson keeps"))
+    sheet.add_argument("--marks", choices=_values(MarkDensity), help=tr("which strokes carry a bow mark"))
+    sheet.add_argument("--size", choices=_values(NoteSize), help=tr("how large the music is"))
     sheet.add_argument("--paper", choices=PAPERS)
-    sheet.add_argument("--landscape", action="store_true", default=None, help="the paper lies on its long side")
-    sheet.add_argument("--copies", type=int, choices=COPIES, help="how often each page stands on a paper")
-    sheet.add_argument("--drill", choices=tuple(DRILLS), metavar="NAME", help=f"of an exercise: {', '.join(DRILLS)}")
-    sheet.add_argument("--from-bar", type=_bar, metavar="N", help="leave an exercise's bowing out from bar N on")
-    sheet.add_argument("--before", type=_block, metavar="TEXT", help="before the music; a heading ends in a colon")
-    sheet.add_argument("--after", type=_block, metavar="TEXT", help="text after the music")
-    sheet.add_argument("--footer", metavar="TEXT", help="one line at the foot of every page")
+    sheet.add_argument("--landscape", action="store_true", default=None, help=tr("the paper lies on its long side"))
+    sheet.add_argument("--copies", type=int, choices=COPIES, help=tr("how often each page stands on a paper"))
+    sheet.add_argument(
+        "--drill", choices=tuple(DRILLS), metavar="NAME", help=tr("of an exercise: {drills}", drills=", ".join(DRILLS))
+    )
+    sheet.add_argument("--from-bar", type=_bar, metavar="N", help=tr("leave an exercise's bowing out from bar N on"))
+    sheet.add_argument("--before", type=_block, metavar="TEXT", help=tr("before the music; a heading ends in a colon"))
+    sheet.add_argument("--after", type=_block, metavar="TEXT", help=tr("text after the music"))
+    sheet.add_argument("--footer", metavar="TEXT", help=tr("one line at the foot of every page"))
     for name, words in SWITCHES.items():
-        sheet.add_argument(f"--{name}", action=argparse.BooleanOptionalAction, default=None, help=words)
+        sheet.add_argument(f"--{name}", action=argparse.BooleanOptionalAction, default=None, help=tr(words))
 
 
-SWITCHES = {
+SWITCHES = translatable({
     "findings": "what the check finds",
     "totals": "the totals of each bowing",
     "strip": "how accents are met, under each line",
@@ -54,7 +57,7 @@ SWITCHES = {
     "credits": "where the tune comes from",
     "caution": "a word on resting and on pain",
     "key": "the key of an exercise",
-}
+})  # fmt: skip
 NAMES = ("marks", "size", "paper", "landscape", "copies", "drill", "from_bar", "before", "after", "footer", *SWITCHES)
 ENUMS = {"marks": MarkDensity, "size": NoteSize}
 
@@ -106,7 +109,14 @@ def _chosen(lessons: Sequence[Lesson], names: Sequence[str], file: str) -> list[
     present = {bowing.name for lesson in lessons for bowing in lesson.bowings}
     missing = [name for name in names if name not in present]
     if missing:
-        raise EntryError(f"{file}: no bowing named “{missing[0]}”; there is {', '.join(sorted(present))}")
+        raise EntryError(
+            tr(
+                "{file}: no bowing named “{missing}”; there is {names}",
+                file=file,
+                missing=missing[0],
+                names=", ".join(sorted(present)),
+            )
+        )
     return [lesson for lesson in lessons if any(bowing.name in names for bowing in lesson.bowings)]
 
 
@@ -117,7 +127,9 @@ def _set(words: Sequence[Any], found: dict[str, Reading], names: Sequence[str]) 
             lesson, bowing = find_entry(word, found[word.file], names[0] if names else None)
             entries.append(Entry(lesson.tune, bowing, word.times))
     if len(entries) > MOST_TUNES:
-        raise EntryError(f"A set holds at most {MOST_TUNES} tunes; there are {len(entries)}.")
+        raise EntryError(
+            tr("A set holds at most {most} tunes; there are {count}.", most=MOST_TUNES, count=len(entries))
+        )
     return TuneSet(tuple(entries))
 
 
@@ -127,7 +139,7 @@ def _values(choices: Any) -> tuple[str, ...]:
 
 def _bar(text: str) -> int:
     if not text.isdecimal() or not 0 <= int(text) < 10**6:
-        raise argparse.ArgumentTypeError(f"“{text}” is no bar number: expected 0, 1, 2 ...")
+        raise argparse.ArgumentTypeError(tr("“{text}” is no bar number: expected 0, 1, 2 ...", text=text))
     return int(text)
 
 

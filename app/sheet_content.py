@@ -7,7 +7,9 @@ from dataclasses import dataclass, replace
 from typing import TypeAlias
 
 from app.bow_words import reach_sentences, tuning_words
+from app.severity_signs import WORDS
 from app.totals_view import totals_sentence
+from core.accent_plan import plan_name
 from core.bowing import Bowing
 from core.check import Report
 from core.engraving.bow_signs import MarkDensity
@@ -16,17 +18,17 @@ from core.lesson import Lesson
 from core.lesson_check import check_lesson
 from core.set_check import seam_text, times_text
 from core.sheet_plan import CAUTION, SheetKind, SheetPlan, TextBlock
+from core.translation import plural, tr, translatable
 from core.tune import Credit, Tune
 from core.tune_set import Entry, Seam, TuneSet, Way, seams
 
-# Credits at the head of a tune, right, and at its end, small; {} is the text as written.
-HEAD_CREDITS = {"composer": "{}", "lyricist": "Words: {}", "arranger": "arr. {}"}
-END_CREDITS = {
-    "origin": "Origin: {}", "area": "Area: {}", "source": "Source: {}", "book": "Book: {}",
-    "transcriber": "Transcribed by {}", "rights": "{}",
-}  # fmt: skip
-NOTHING_FOUND = "The check finds nothing to tell."
-UNTITLED = "Untitled"
+# Credits at the head of a tune, right, and at its end, small; {text} is the text as written.
+HEAD_CREDITS = translatable({"composer": "{text}", "lyricist": "Words: {text}", "arranger": "arr. {text}"}, "credit")
+END_CREDITS = translatable({
+    "origin": "Origin: {text}", "area": "Area: {text}", "source": "Source: {text}", "book": "Book: {text}",
+    "transcriber": "Transcribed by {text}", "rights": "{text}",
+}, "credit")  # fmt: skip
+NOTHING_FOUND = translatable("The check finds nothing to tell.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -172,8 +174,15 @@ def _title(given: Printed, plan: SheetPlan) -> str:
     tunes = _tunes(given)
     if plan.kind is SheetKind.SET:
         return _set_title(tunes)
-    title = tunes[0].title or UNTITLED
-    return title + (f" and {len(tunes) - 1} more" if len(tunes) > 1 else "")
+    title = _named(tunes[0])
+    if len(tunes) == 1:
+        return title
+    return plural("{title} and 1 more", "{title} and {n} more", len(tunes) - 1, title=title)
+
+
+def _named(tune: Tune) -> str:
+    """The title of a tune, or that it has none."""
+    return tune.title or tr("Untitled")
 
 
 def _author(given: Printed) -> str:
@@ -205,9 +214,9 @@ def _lesson_chapters(lessons: Sequence[Lesson], plan: SheetPlan, go_on: Callable
         if number == len(lessons) - 1:
             body += _block(plan.after)
         body += _end(tune, plan)
-        yield Chapter(tune.title or UNTITLED, tuple(body))
+        yield Chapter(_named(tune), tuple(body))
         if key:
-            title = f"Key: {tune.title or UNTITLED}"
+            title = tr("Key: {title}", "of an exercise", title=_named(tune))
             keys.append(Chapter(title, (Opening(title), *key)))
     yield from keys
 
@@ -219,9 +228,9 @@ def _bowings(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> Iter
         if plan.totals or plan.findings:
             report = check_lesson(lesson, bowing)
             if plan.totals:
-                yield Prose("Totals", tuple(_totals(lesson, report)), quiet=True, bowing=bowing.name)
+                yield Prose(tr("Totals"), tuple(_totals(lesson, report)), quiet=True, bowing=bowing.name)
             if plan.findings:
-                yield Prose("What the check tells", _findings(report), quiet=True, bowing=bowing.name)
+                yield Prose(tr("What the check tells"), _findings(report), quiet=True, bowing=bowing.name)
 
 
 def _exercises(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> tuple[tuple[Item, ...], tuple[Item, ...]]:
@@ -241,16 +250,22 @@ def _music(name: str, tune: Tune, bowing: Bowing, plan: SheetPlan, note: str = "
 
 
 def _totals(lesson: Lesson, report: Report) -> Iterator[str]:
-    accents = report.view.bowing.accents
-    yield f"Accents aimed at: {accents}. {totals_sentence(report.totals, report.reach)}"
-    reach = reach_sentences(lesson.tune, report.strokes, report.reach)
-    yield f"{reach} Strings: {tuning_words(lesson.tuning)}. Played once through, with all repeats."
+    yield tr(
+        "Accents aimed at: {plan}. {totals}",
+        plan=plan_name(report.view.bowing.accents), totals=totals_sentence(report.totals, report.reach),
+    )  # fmt: skip
+    yield tr(
+        "{reach} Strings: {strings}. Played once through, with all repeats.",
+        reach=reach_sentences(lesson.tune, report.strokes, report.reach), strings=tuning_words(lesson.tuning),
+    )  # fmt: skip
 
 
 def _findings(report: Report) -> tuple[str, ...]:
-    return tuple(f"{finding.severity.value.capitalize()}: {finding.text}" for finding in report.findings) or (
-        NOTHING_FOUND,
-    )
+    told = [
+        tr("{severity}: {sentence}", severity=tr(WORDS[finding.severity], "severity"), sentence=finding.text)
+        for finding in report.findings
+    ]
+    return tuple(told or [tr(NOTHING_FOUND)])
 
 
 # ---- a set
@@ -261,7 +276,7 @@ def _as_set(lessons: Iterable[Lesson], plan: SheetPlan) -> TuneSet:
 
 
 def _set_title(tunes: Sequence[Tune]) -> str:
-    return " / ".join(tune.title or UNTITLED for tune in tunes)
+    return " / ".join(_named(tune) for tune in tunes)
 
 
 def _set_chapters(tune_set: TuneSet, plan: SheetPlan) -> Iterator[Chapter]:
@@ -278,7 +293,7 @@ def _set_chapters(tune_set: TuneSet, plan: SheetPlan) -> Iterator[Chapter]:
         head: list[Item] = [replace(_opening(entry.tune, plan), small=not alone)]
         if alone:
             head += _block(plan.before)
-        note = "" if entry.times == 1 else f"Played {times_text(entry.times)}."
+        note = "" if entry.times == 1 else tr("Played {times}.", times=times_text(entry.times))
         body: list[Item] = [
             *joints.get((Way.NEXT, number), ()),
             *head,
@@ -289,7 +304,7 @@ def _set_chapters(tune_set: TuneSet, plan: SheetPlan) -> Iterator[Chapter]:
             body += joints.get((Way.ROUND, 0), [])
             body += _block(plan.after)
         body += _end(entry.tune, plan, caution=plan.caution and number == len(entries) - 1)
-        yield Chapter(entry.tune.title or UNTITLED, tuple(body), begins_page=alone, together=True, level=int(not alone))
+        yield Chapter(_named(entry.tune), tuple(body), begins_page=alone, together=True, level=int(not alone))
 
 
 # ---- parts of both
@@ -297,12 +312,12 @@ def _set_chapters(tune_set: TuneSet, plan: SheetPlan) -> Iterator[Chapter]:
 
 def _opening(tune: Tune, plan: SheetPlan) -> Opening:
     right = _credits(tune.credits, HEAD_CREDITS) if plan.credits else ()
-    return Opening(tune.title or UNTITLED, tune.other_titles, tune.dance[:1].upper() + tune.dance[1:], right)
+    return Opening(_named(tune), tune.other_titles, tune.dance[:1].upper() + tune.dance[1:], right)
 
 
 def _end(tune: Tune, plan: SheetPlan, caution: bool | None = None) -> Iterator[Item]:
     if plan.caution if caution is None else caution:
-        yield Prose("", (CAUTION,), quiet=True, italic=True, closes=True)
+        yield Prose("", (tr(CAUTION),), quiet=True, italic=True, closes=True)
     lines = _credits(tune.credits, END_CREDITS) if plan.credits else ()
     if lines:
         yield Prose("", lines, quiet=True, closes=True)
@@ -314,4 +329,4 @@ def _block(block: TextBlock) -> Iterator[Item]:
 
 
 def _credits(credits: Sequence[Credit], forms: dict[str, str]) -> tuple[str, ...]:
-    return tuple(forms[credit.kind].format(credit.text) for credit in credits if credit.kind in forms)
+    return tuple(tr(forms[credit.kind], "credit", text=credit.text) for credit in credits if credit.kind in forms)

@@ -17,17 +17,18 @@ from PySide6.QtWidgets import (
 )
 
 from app.sheet import Printed, Sheet
-from app.sheet_choice import SheetChoice, Way
+from app.sheet_choice import WAY_TEXTS, SheetChoice, Way
 from app.sheet_form import SheetForm
 from app.sheet_preview import SheetPreview
 from app.sheet_work import SheetWork
 from core.lesson import Lesson
 from core.sheet_plan import SheetKind, SheetPlan
+from core.translation import plural, tr, translatable
 from core.tune_set import TuneSet
 
 WIDTH, HEIGHT, FORM_WIDTH = 1080, 700, 390
-NO_BOWING = "Tick at least one bowing."
-WORKING = "The pages are being set …"
+NO_BOWING = translatable("Tick at least one bowing.")
+WORKING = translatable("The pages are being set …")
 
 
 def printed(lesson: Lesson, tune_set: TuneSet | None, plan: SheetPlan) -> Printed:
@@ -54,16 +55,16 @@ class SheetDialog(QDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Sheet")
+        self.setWindowTitle(tr("Sheet"))
         self._lesson, self._tune_set, self._way = lesson, tune_set, way
         self.form = SheetForm(lesson, plan, len(tune_set.entries) if tune_set is not None else 0)
         self.preview = SheetPreview()
         self.state = QLabel()
         self.state.setWordWrap(True)
         self.state.setProperty("rank", "quiet")
-        self.state.setAccessibleName("Pages")
+        self.state.setAccessibleName(tr("Pages"))
         self.work = SheetWork(self)
-        self.work.begun.connect(lambda: self._say(WORKING))
+        self.work.begun.connect(lambda: self._say(tr(WORKING)))
         self.work.done.connect(self._on_sheet)
         self.work.refused.connect(self._on_refused)
         self.form.changed.connect(self._ask)
@@ -94,11 +95,11 @@ class SheetDialog(QDialog):
         buttons.rejected.connect(self.reject)
         self.way_buttons: dict[Way, QPushButton] = {}
         for choice in Way:
-            button = buttons.addButton(choice.value, QDialogButtonBox.ButtonRole.ActionRole)
+            button = buttons.addButton(tr(WAY_TEXTS[choice]), QDialogButtonBox.ButtonRole.ActionRole)
             button.setAutoDefault(choice is way)
             button.clicked.connect(self._taker(choice))
             self.way_buttons[choice] = button
-        self.way_buttons[Way.KEEP].setToolTip("Keep this sheet in the lesson, for the next time")
+        self.way_buttons[Way.KEEP].setToolTip(tr("Keep this sheet in the lesson, for the next time"))
         row = QVBoxLayout(self)
         row.addWidget(split, 1)
         foot = QHBoxLayout()
@@ -117,18 +118,28 @@ class SheetDialog(QDialog):
             button.setEnabled(plan is not None)
         if plan is None:
             self.work.stop()
-            self._say(NO_BOWING)
+            self._say(tr(NO_BOWING))
         else:
             self.work.ask(printed(self._lesson, self._tune_set, plan), plan)
 
     def _on_sheet(self, sheet: Sheet) -> None:
         self.preview.show_sheet(sheet)
         count = len(sheet.pages)
-        said = f"{count} {'page' if count == 1 else 'pages'}"
         plan = self.form.plan
-        if plan is not None and sheet.copies < plan.copies:
-            said += f"; {plan.copies} copies do not fit on one, {sheet.copies if sheet.copies > 1 else 'one'} can"
-        self._say(said + ".")
+        if plan is None or sheet.copies >= plan.copies:
+            self._say(plural("1 page.", "{n} pages.", count))
+        elif sheet.copies == 1:
+            self._say(plural(
+                "1 page; {copies} copies do not fit on one, one can.",
+                "{n} pages; {copies} copies do not fit on one, one can.",
+                count, copies=plan.copies,
+            ))  # fmt: skip
+        else:
+            self._say(plural(
+                "1 page; {copies} copies do not fit on one, {fitting} can.",
+                "{n} pages; {copies} copies do not fit on one, {fitting} can.",
+                count, copies=plan.copies, fitting=sheet.copies,
+            ))  # fmt: skip
 
     def _on_refused(self, sentence: str) -> None:
         self.preview.show_sheet(None)

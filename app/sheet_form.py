@@ -27,28 +27,29 @@ from core.drills import DRILLS
 from core.engraving.bow_signs import MarkDensity
 from core.lesson import Lesson
 from core.sheet_plan import COPIES, PAPERS, NoteSize, SheetKind, SheetPlan, TextBlock, turned_into
+from core.translation import plural, tr, translatable
 
-KIND_WORDS = {
+KIND_WORDS = translatable({
     SheetKind.PLAIN: ("Bowings", "The bowings one after the other, and nothing else."),
     SheetKind.TEACHER: ("Teacher's sheet", "All bowings with their totals and what the check finds in them."),
     SheetKind.CLASS: ("Class sheet", "To play from: as large as the page allows, with what the signs mean."),
     SheetKind.EXERCISE: ("Exercise", "The bowing is left out, to be written in; the key is a page of its own."),
     SheetKind.SET: ("Set", "Tunes one after the other, and how the bow comes from each to the next."),
-}
-SIZE_WORDS = {
+})  # fmt: skip
+SIZE_WORDS = translatable({
     NoteSize.SMALL: "Small",
     NoteSize.NORMAL: "Normal",
     NoteSize.LARGE: "Large",
     NoteSize.FILL: "As large as the page allows",
     NoteSize.SCREEN: "For a small screen",
-}
-DENSITY_WORDS = {
+})  # fmt: skip
+DENSITY_WORDS = translatable({
     MarkDensity.EVERY: "On every stroke",
     MarkDensity.BARS: "Where each bar begins",
     MarkDensity.NEEDED: "Only where needed to read the rest",
-}
-COPY_WORDS = {1: "One", 2: "Two, to be cut apart", 4: "Four, to be cut apart"}
-NO_DRILL = "None: the bowing as it is"
+})  # fmt: skip
+COPY_WORDS = translatable({1: "One", 2: "Two, to be cut apart", 4: "Four, to be cut apart"}, "copies")
+NO_DRILL = translatable("None: the bowing as it is")
 LAST_BAR = 9999
 
 
@@ -70,31 +71,31 @@ class SheetForm(QWidget):
         super().__init__(parent)
         self._lesson = lesson
         self._kind = plan.kind
-        self.kind = _choice({kind: words[0] for kind, words in KIND_WORDS.items()})
+        self.kind = _choice({kind: tr(words[0]) for kind, words in KIND_WORDS.items()})
         self.about = QLabel()
         self.about.setWordWrap(True)
         self.about.setProperty("rank", "quiet")
         self._set_size = set_size
         self.bowings = self._bowing_list()
-        self.size_of_notes = _choice(SIZE_WORDS)
-        self.marks = _choice(DENSITY_WORDS)
-        self.strip = QCheckBox("Show under each line how &accents are met")
-        self.legend = QCheckBox("Say what the si&gns mean")
-        self.drill = _choice({"": NO_DRILL} | {name: drill.title for name, drill in DRILLS.items()})
-        self.from_bar = QSpinBox(minimum=0, maximum=LAST_BAR, specialValueText="the beginning", prefix="bar ")
+        self.size_of_notes = _choice({size: tr(words) for size, words in SIZE_WORDS.items()})
+        self.marks = _choice({density: tr(words) for density, words in DENSITY_WORDS.items()})
+        self.strip = QCheckBox(tr("Show under each line how &accents are met"))
+        self.legend = QCheckBox(tr("Say what the si&gns mean"))
+        self.drill = _choice({"": tr(NO_DRILL)} | {name: tr(drill.title) for name, drill in DRILLS.items()})
+        self.from_bar = QSpinBox(minimum=0, maximum=LAST_BAR, specialValueText=tr("the beginning"), prefix=tr("bar "))
         self.from_bar.setMinimumHeight(self.from_bar.fontMetrics().height() + 12)
-        self.key = QCheckBox("Print the ke&y on a page of its own")
-        self.before = _TextFields("before the music")
-        self.after = _TextFields("after the music")
-        self.totals = QCheckBox("&Totals of each bowing")
-        self.findings = QCheckBox("What the &check finds in it")
-        self.credits = QCheckBox("Where the tune c&omes from")
-        self.caution = QCheckBox("A word on resting and on &pain")
+        self.key = QCheckBox(tr("Print the ke&y on a page of its own"))
+        self.before = _TextFields(tr("Heading before the music"), tr("Text before the music"))
+        self.after = _TextFields(tr("Heading after the music"), tr("Text after the music"))
+        self.totals = QCheckBox(tr("&Totals of each bowing"))
+        self.findings = QCheckBox(tr("What the &check finds in it"))
+        self.credits = QCheckBox(tr("Where the tune c&omes from"))
+        self.caution = QCheckBox(tr("A word on resting and on &pain"))
         self.footer = QLineEdit()
-        self.footer.setPlaceholderText("Class, date …")
+        self.footer.setPlaceholderText(tr("Class, date …"))
         self.paper = _choice({paper: paper for paper in PAPERS})
-        self.landscape = QCheckBox("On its &long side")
-        self.copies = _choice({count: COPY_WORDS[count] for count in COPIES})
+        self.landscape = QCheckBox(tr("On its &long side"))
+        self.copies = _choice({count: tr(COPY_WORDS[count], "copies") for count in COPIES})
         self._lay_out()
         self.show_plan(plan)
         self._listen()
@@ -160,36 +161,36 @@ class SheetForm(QWidget):
 
     def _lay_out(self) -> None:
         head = QFormLayout()
-        head.addRow("K&ind of sheet", self.kind)
+        head.addRow(tr("K&ind of sheet"), self.kind)
         head.addRow(self.about)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
         music = QFormLayout()
-        music.addRow("&Bowings", self.bowings)
-        music.addRow("&Size", self.size_of_notes)
-        music.addRow("Bow &marks", self.marks)
+        music.addRow(tr("&Bowings"), self.bowings)
+        music.addRow(tr("&Size"), self.size_of_notes)
+        music.addRow(tr("Bow &marks"), self.marks)
         music.addRow("", self.strip)
         music.addRow("", self.legend)
         self._exercise = QWidget()
         exercise = QFormLayout(self._exercise)
         exercise.setContentsMargins(0, 0, 0, 0)
-        exercise.addRow("&Drill", self.drill)
-        exercise.addRow("Leave out &from", self.from_bar)
+        exercise.addRow(tr("&Drill"), self.drill)
+        exercise.addRow(tr("Leave out &from"), self.from_bar)
         exercise.addRow("", self.key)
         music.addRow(self._exercise)
         words = QFormLayout()
-        words.addRow("Be&fore the music", self.before.heading)
+        words.addRow(tr("Be&fore the music"), self.before.heading)
         words.addRow(self.before.text)
-        words.addRow("Afte&r the music", self.after.heading)
+        words.addRow(tr("Afte&r the music"), self.after.heading)
         words.addRow(self.after.text)
         for box in (self.totals, self.findings, self.caution, self.credits):
             words.addRow("", box)
-        words.addRow("Foot of the pa&ge", self.footer)
+        words.addRow(tr("Foot of the pa&ge"), self.footer)
         paper = QFormLayout()
-        paper.addRow("&Paper", self.paper)
+        paper.addRow(tr("&Paper"), self.paper)
         paper.addRow("", self.landscape)
-        paper.addRow("C&opies on a page", self.copies)
-        for name, form in (("M&usic", music), ("&Words", words), ("Pap&er", paper)):
+        paper.addRow(tr("C&opies on a page"), self.copies)
+        for name, form in ((tr("M&usic"), music), (tr("&Words"), words), (tr("Pap&er"), paper)):
             page = QWidget()
             page.setLayout(form)
             self.tabs.addTab(page, name)
@@ -224,10 +225,11 @@ class SheetForm(QWidget):
         self.changed.emit()
 
     def _tell_kind(self) -> None:
-        text = KIND_WORDS[self._kind][1]
+        text = tr(KIND_WORDS[self._kind][1])
         if self._kind is SheetKind.SET:
             count = self._set_size
-            text += f" The {count} tunes of the set in hand." if count else " No set is in hand: this tune alone."
+            in_hand = plural("The tune of the set in hand.", "The {n} tunes of the set in hand.", count)
+            text = f"{text} {in_hand if count else tr('No set is in hand: this tune alone.')}"
         self.about.setText(text)
         self.kind.setAccessibleDescription(text)
         self._exercise.setVisible(self._kind is SheetKind.EXERCISE)
@@ -236,7 +238,7 @@ class SheetForm(QWidget):
 
     def _bowing_list(self) -> QListWidget:
         found = QListWidget()
-        found.setAccessibleName("Bowings on the sheet")
+        found.setAccessibleName(tr("Bowings on the sheet"))
         for bowing in self._lesson.bowings:
             item = QListWidgetItem(bowing.name)
             item.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsUserCheckable | Qt.ItemFlag.ItemIsSelectable)
@@ -253,12 +255,12 @@ class SheetForm(QWidget):
 class _TextFields:
     """Heading and text of a block."""
 
-    def __init__(self, where: str) -> None:
+    def __init__(self, heading: str, text: str) -> None:
         self.heading, self.text = QLineEdit(), QPlainTextEdit()
-        self.heading.setPlaceholderText("Heading")
-        self.heading.setAccessibleName(f"Heading {where}")
-        self.text.setPlaceholderText("What to listen for, homework …")
-        self.text.setAccessibleName(f"Text {where}")
+        self.heading.setPlaceholderText(tr("Heading"))
+        self.heading.setAccessibleName(heading)
+        self.text.setPlaceholderText(tr("What to listen for, homework …"))
+        self.text.setAccessibleName(text)
         self.text.setTabChangesFocus(True)
         self.text.setMinimumHeight(3 * self.text.fontMetrics().lineSpacing() + 12)
         self.fields = (self.heading, self.text)

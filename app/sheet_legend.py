@@ -13,8 +13,10 @@ from app.sheet_page import PlacedMet, PlacedSign
 from app.sheet_text import NOTE
 from core.accents import Met
 from core.bowing import Bow, Ornament
+from core.checks.words import bow_name
 from core.engraving.bow_signs import BowSign
 from core.engraving.picture import Anchor, Run, Text
+from core.translation import tr
 
 SIGN_EMS, LEADING_EMS, AFTER_EMS = 1.8, 1.7, 1.5  # size of a sign, height of a row, room behind an entry
 MET_EMS = 0.8
@@ -37,22 +39,22 @@ def legend(
     fixed = any(sign.fixed for sign in used) or not used
     for bow in Bow:
         if any(bow in sign.bows for sign in used):
-            yield BowSign((bow,), fixed), f"{bow.value}-bow"
+            yield BowSign((bow,), fixed), bow_name(bow)
     if fixed and any(not sign.fixed for sign in used):
-        yield BowSign((Bow.DOWN,), False), "lighter: follows from the bow before"
+        yield BowSign((Bow.DOWN,), False), tr("lighter: follows from the bow before")
     if any(len(sign.bows) > 1 for sign in used):
-        yield None, "row {}: first time, row {}: next time".format(*ROW_LABELS)
+        yield None, tr("row {first}: first time, row {next}: next time", first=ROW_LABELS[0], next=ROW_LABELS[1])
     if any(sign.retake for sign in used):
-        yield BowSign((Bow.DOWN,), True, True), "lift, take the same bow again"
+        yield BowSign((Bow.DOWN,), True, True), tr("lift, take the same bow again")
     if hooked:
-        yield None, "dots under a slur: stop the bow, go on the same way"
+        yield None, tr("dots under a slur: stop the bow, go on the same way")
     if Ornament.ROLL in ornaments:
-        yield None, "~ roll"
+        yield None, tr("~ roll")
     if Ornament.CUT in ornaments:
-        yield None, "/ cut"
+        yield None, tr("/ cut")
     for met in Met:
         if met in mets:
-            yield met, f"accent {MET_WORDS[met]}"
+            yield met, tr("accent {how}", how=tr(MET_WORDS[met]))
 
 
 def legend_block(entries: Sequence[Entry], page: SheetFormat) -> Block | None:

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QFrame, QWidget
 
 from app.sheet import Sheet, paint_page
 from app.theme import DARK, LIGHT, THEME_PROPERTY, Theme
+from core.translation import tr
 
 EDGE = 14  # pixels around pages
 KEPT = 6  # painted pages
@@ -30,7 +31,7 @@ class SheetPreview(QAbstractScrollArea):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Preview of the pages")
+        self.setAccessibleName(tr("Preview of the pages"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setFrameShape(QFrame.Shape.StyledPanel)
         self._sheet: Sheet | None = None

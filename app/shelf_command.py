@@ -22,6 +22,7 @@ from core.shelf.rebuild import rebuild
 from core.shelf.remarks import STATUSES
 from core.shelf.scan import Progress, ScanReport, add_places, places_of, scan
 from core.shelf.search import Entry, count, find
+from core.translation import tr
 
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3  # as ``app.cli`` has them
 
@@ -30,39 +31,44 @@ def add_shelf_parser(
     commands: argparse._SubParsersAction[argparse.ArgumentParser], plan: Callable[[str], AccentPlan]
 ) -> None:
     """Add the command with its own commands to those of the program; ``plan`` reads an accent plan."""
-    shelf = commands.add_parser("shelf", help="keep a catalogue of lessons and tune books, and find tunes in it")
+    shelf = commands.add_parser("shelf", help=tr("keep a catalogue of lessons and tune books, and find tunes in it"))
     actions = shelf.add_subparsers(dest="action", required=True)
 
-    adding = actions.add_parser("add", help="put folders or files on the shelf and read what is new in them")
+    adding = actions.add_parser("add", help=tr("put folders or files on the shelf and read what is new in them"))
     adding.add_argument("places", nargs="*", metavar="FOLDER|FILE", type=Path,
-                        help="where none is given, all that is on the shelf is looked through again")  # fmt: skip
+                        help=tr("where none is given, all that is on the shelf is looked through again"))  # fmt: skip
     adding.add_argument("--rebuild", action="store_true",
-                        help="first set the catalogue aside and begin a new one; what you noted is kept")  # fmt: skip
+                        help=tr("first set the catalogue aside and begin a new one; what you "
+                                 "noted is kept"))  # fmt: skip
 
-    finding = actions.add_parser("find", help="find tunes by words, dance, key, metre or first notes")
-    ranking = actions.add_parser("rank", help="put tunes in the order in which they lie best under an accent plan")
+    finding = actions.add_parser("find", help=tr("find tunes by words, dance, key, metre or first notes"))
+    ranking = actions.add_parser("rank", help=tr("put tunes in the order in which they lie best under an accent plan"))
     ranking.add_argument("--accents", type=plan, default=AccentPlan(), metavar="PLAN",
-                         help="on-beat (where left out), backbeat, by-phrase, or places such as 0,2")  # fmt: skip
-    ranking.add_argument("--at-most", type=_at_most, metavar="N", help="show the best N only")
+                         help=tr("on-beat (where left out), backbeat, by-phrase, or places such as 0,2"))  # fmt: skip
+    ranking.add_argument("--at-most", type=_at_most, metavar="N", help=tr("show the best N only"))
     for parser in (finding, ranking):
         _add_query(parser)
     for parser in (adding, finding, ranking):
-        parser.add_argument("--shelf", type=Path, metavar="PATH", help="another catalogue than your own")
+        parser.add_argument("--shelf", type=Path, metavar="PATH", help=tr("another catalogue than your own"))
 
 
 def _add_query(finding: argparse.ArgumentParser) -> None:
     """Add what says which tunes are meant."""
-    finding.add_argument("words", nargs="*", metavar="WORDS", help="beginnings of words in titles, tags and credits")
-    finding.add_argument("--dance", default="", help="such as reel, or jig for slip jigs too")
-    finding.add_argument("--key", default="", help="D for any mode on D, or D major, Edor, F#m")
+    finding.add_argument(
+        "words", nargs="*", metavar="WORDS", help=tr("beginnings of words in titles, tags and credits")
+    )
+    finding.add_argument("--dance", default="", help=tr("such as reel, or jig for slip jigs too"))
+    finding.add_argument("--key", default="", help=tr("D for any mode on D, or D major, Edor, F#m"))
     finding.add_argument("--meter", default="", help="6/8, C, C|")
     finding.add_argument("--notes", default="", metavar="LETTERS",
-                         help="how it begins: u, d, s for up, down, same, or note names such as dBAF")  # fmt: skip
-    finding.add_argument("--any-key", action="store_true", help="find the note names in every key")
-    finding.add_argument("--tag", action="append", default=[], help="may be given more than once")
+                         help=tr("how it begins: u, d, s for up, down, same, or note names such as dBAF"))  # fmt: skip
+    finding.add_argument("--any-key", action="store_true", help=tr("find the note names in every key"))
+    finding.add_argument("--tag", action="append", default=[], help=tr("may be given more than once"))
     finding.add_argument("--status", choices=(*STATUSES, "none"), default="")
-    finding.add_argument("--bowing", default="", metavar="NAME", help="words of a bowing's name, or its accent plan")
-    finding.add_argument("--json", action="store_true", help="print one JSON object")
+    finding.add_argument(
+        "--bowing", default="", metavar="NAME", help=tr("words of a bowing's name, or its accent plan")
+    )
+    finding.add_argument("--json", action="store_true", help=tr("print one JSON object"))
 
 
 def run_shelf(options: argparse.Namespace) -> int:

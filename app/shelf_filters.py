@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QVBo
 from core.shelf.query import Query
 from core.shelf.remarks import STATUSES
 from core.shelf.search import Choices
+from core.translation import tr
 
 PAUSE_MS = 120  # after a key, so that a word typed in one go is one search
 ANY = {"dance": "Any dance", "key": "Any key", "meter": "Any metre", "status": "Any status"}
@@ -36,11 +37,13 @@ class ShelfFilters(QWidget):
         super().__init__(parent)
         self.order = "best"
         self.words = _line("Find by title, tag, composer …", "Words of the tune")
-        self.words.setToolTip("Beginnings of words in titles, tags, credits and file names")
+        self.words.setToolTip(tr("Beginnings of words in titles, tags, credits and file names"))
         self.notes = _line("First notes: u d s, or dBAF", "First notes of the tune")
-        self.notes.setToolTip("How the tune begins: u, d and s for up, down and same, or names of notes (DD for two D)")
-        self.any_key = QCheckBox("in any key")
-        self.any_key.setToolTip("Find the names of notes in every key")
+        self.notes.setToolTip(
+            tr("How the tune begins: u, d and s for up, down and same, or names of notes (DD for two D)")
+        )
+        self.any_key = QCheckBox(tr("in any key"))
+        self.any_key.setToolTip(tr("Find the names of notes in every key"))
         self.any_key.setEnabled(False)
         self.boxes = {name: _box(name, text) for name, text in ANY.items()}
         self.boxes["status"].addItems([*STATUSES, "none"])
@@ -138,7 +141,7 @@ def _box(name: str, text: str) -> QComboBox:
     box = QComboBox()
     box.addItem(text)
     box.setAccessibleName(text.removeprefix("Any ").capitalize())
-    box.setToolTip(f"Find tunes of one {text.removeprefix('Any ')} only")
+    box.setToolTip(tr("Find tunes of one {what} only", what=text.removeprefix("Any ")))
     box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
     box.setMinimumContentsLength(7)
     return box

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QComboBox, QStyledItemDelegate, QStyleOptionViewIt
 from core.shelf.paths import to_text
 from core.shelf.remarks import STATUSES, tags_typed
 from core.shelf.search import Entry
+from core.translation import tr
 
 Index = QModelIndex | QPersistentModelIndex
 NO_STATUS = "none"
@@ -95,7 +96,7 @@ class StatusDelegate(QStyledItemDelegate):
     def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Index) -> QWidget:
         editor = QComboBox(parent)
         editor.addItems([NO_STATUS, *STATUSES])
-        editor.setAccessibleName("Status of the tune")
+        editor.setAccessibleName(tr("Status of the tune"))
         editor.activated.connect(lambda _: self._finish(editor))
         return editor
 

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderV
 from app.shelf_model import COLUMNS, EDITABLE, NO_STATUS, STATUS, TAGS, TITLE, ShelfModel, StatusDelegate
 from core.shelf.remarks import STATUSES
 from core.shelf.search import Entry
+from core.translation import tr
 
 LETTERS = (22, 9, 8, 7, 10, 16, 24, 14)  # width of each column in average letters; the title takes what is left
 EDIT_KEYS = {Qt.Key.Key_S: STATUS, Qt.Key.Key_T: TAGS}
@@ -30,7 +31,7 @@ class ShelfTable(QTableView):
         self._model = model
         self._menu: QMenu | None = None
         self.setModel(model)
-        self.setAccessibleName("Tunes on the shelf")
+        self.setAccessibleName(tr("Tunes on the shelf"))
         self.setItemDelegateForColumn(STATUS, StatusDelegate(self))
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -129,15 +130,15 @@ class ShelfTable(QTableView):
     def _show_menu(self, place: QPoint) -> None:
         menu = self._menu = QMenu(self)
         menu.aboutToHide.connect(menu.deleteLater)
-        menu.addAction("&Open", self.open_current)
-        statuses = menu.addMenu("&Status")
+        menu.addAction(tr("&Open"), self.open_current)
+        statuses = menu.addMenu(tr("&Status"))
         current = self.current
         for status in (NO_STATUS, *STATUSES):
             action = statuses.addAction(status, lambda status=status: self._set_status(status))
             action.setCheckable(True)
             action.setChecked(current is not None and (current.status or NO_STATUS) == status)
-        menu.addAction("&Tags…", lambda: self.edit_column(TAGS))
-        orders = menu.addMenu("Order &by")
+        menu.addAction(tr("&Tags…"), lambda: self.edit_column(TAGS))
+        orders = menu.addMenu(tr("Order &by"))
         for heading, order in COLUMNS:
             if order:
                 orders.addAction(heading, lambda order=order: self.order_wanted.emit(order))

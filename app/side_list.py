@@ -17,7 +17,7 @@ from app.comparison import Comparison
 from app.comparison_table import ComparisonTable
 from app.document import Document, State
 from app.findings_model import FindingDelegate, FindingsModel, Role, why_text
-from app.quiet_menus import ALL_BACK, Change, finding_menu, quiet_text, restoring_menu, step
+from app.quiet_menus import Change, all_back, finding_menu, quiet_text, restoring_menu, step
 from app.remedy_panel import LOOKING, NONE_FOUND, RemedyPanel
 from app.remedy_search import RemedySearch
 from app.theme import Theme
@@ -27,10 +27,13 @@ from core.bowing import set_plan
 from core.check import Finding, Remedy, Severity
 from core.checks import words
 from core.remedies import TURNING, remedies
+from core.translation import inside, plural, tr, translatable
 
-NOTHING_OPEN = "Open a tune and its bow check stands here."
-NOTHING_FOUND = "Nothing found: the marks and slurs of this bowing agree, and what comes back is bowed as before."
-NOTHING_TOLD = "Nothing found by the rules that are told in this lesson."
+NOTHING_OPEN = translatable("Open a tune and its bow check stands here.")
+NOTHING_FOUND = translatable(
+    "Nothing found: the marks and slurs of this bowing agree, and what comes back is bowed as before."
+)
+NOTHING_TOLD = translatable("Nothing found by the rules that are told in this lesson.")
 
 
 class SideList(QWidget):
@@ -58,7 +61,7 @@ class SideList(QWidget):
         self.accents.plan_chosen.connect(self._on_plan_chosen)
         self.model = FindingsModel(self)
         self.list = QListView()
-        self.list.setAccessibleName("Findings")
+        self.list.setAccessibleName(tr("Findings"))
         self.list.setModel(self.model)
         self._delegate = FindingDelegate(self.list)
         self.list.setItemDelegate(self._delegate)
@@ -71,16 +74,16 @@ class SideList(QWidget):
         self.list.customContextMenuRequested.connect(self._show_finding_menu)
         self._list_width = 0
         self.list.verticalScrollBar().rangeChanged.connect(self._fit_rows)
-        self._heading = QLabel("Bow check")
+        self._heading = QLabel(tr("Bow check"))
         self._heading.setProperty("rank", "heading")
-        self._empty = QLabel(NOTHING_OPEN)
+        self._empty = QLabel(tr(NOTHING_OPEN))
         self._empty.setWordWrap(True)
         self._empty.setProperty("rank", "quiet")
         self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._why = QLabel()
         self._why.setWordWrap(True)
         self._why.setProperty("rank", "quiet")
-        self._why.setAccessibleName("Why this is found")
+        self._why.setAccessibleName(tr("Why this is found"))
         self.remedies = RemedyPanel()
         self.remedies.chosen.connect(self._apply)
         self.remedies.pointed.connect(self.remedy_pointed)
@@ -134,18 +137,18 @@ class SideList(QWidget):
         if self.remedies.remedies:
             self._apply(self.remedies.remedies[0])
         elif self.waits:
-            self.hinted.emit(LOOKING)
+            self.hinted.emit(tr(LOOKING))
 
     def turn_down(self, told_as: Severity | None) -> None:
         """Tell the rule of the chosen finding as a note, or not at all in this lesson, as one undo step."""
         if self.chosen is None:
-            self.hinted.emit("Choose a finding first.")
+            self.hinted.emit(tr("Choose a finding first."))
         else:
             self._change_quiet(*step(self.chosen.rule, told_as))
 
     def tell_all(self) -> None:
         """Tell every rule as it is again, as one undo step."""
-        self._change_quiet(*ALL_BACK)
+        self._change_quiet(*all_back())
 
     def set_theme(self, theme: Theme) -> None:
         """Take other colours."""
@@ -168,7 +171,7 @@ class SideList(QWidget):
         self.list.setVisible(bool(findings))
         self._empty.setVisible(not findings)
         quiet = quiet_text(state.lesson.quiet) if state is not None else ""
-        self._empty.setText(NOTHING_OPEN if state is None else NOTHING_TOLD if quiet else NOTHING_FOUND)
+        self._empty.setText(tr(NOTHING_OPEN if state is None else NOTHING_TOLD if quiet else NOTHING_FOUND))
         self.quiet_line.setVisible(bool(quiet))
         self.quiet_line.setText(quiet)
         self._show_chosen()
@@ -216,7 +219,7 @@ class SideList(QWidget):
             self._asked = state, finding
             self._search.stop()
             if finding.rule in TURNING:
-                self.remedies.say(LOOKING)
+                self.remedies.say(tr(LOOKING))
                 self._search.start(state.lesson, state.bowing, finding)
             else:
                 self.remedies.offer(remedies(state.tune, state.bowing, finding))
@@ -226,7 +229,7 @@ class SideList(QWidget):
         if found:
             self.remedies.offer(found)
         else:
-            self.remedies.say(NONE_FOUND)
+            self.remedies.say(tr(NONE_FOUND))
         self._keep_chosen_in_sight()
 
     def _keep_chosen_in_sight(self) -> None:
@@ -235,7 +238,7 @@ class SideList(QWidget):
 
     def _apply(self, remedy: Remedy) -> None:
         self._document.edit(remedy.label, remedy.edit)
-        self.hinted.emit(f"Done: {remedy.label}.")
+        self.hinted.emit(tr("Done: {edit}.", edit=remedy.label))
 
     # ------------------------------------------------------------------------------------------------- turning down
 
@@ -260,7 +263,7 @@ class SideList(QWidget):
         if state is None:
             return
         if self._document.change(label, lambda lesson: replace(lesson, quiet=change(lesson.quiet)), state.shown):
-            self.hinted.emit(f"Done: {label}.")
+            self.hinted.emit(tr("Done: {edit}.", edit=label))
         for row, finding in enumerate(self.model.findings):
             if chosen is not None and (finding.rule, finding.notes) == (chosen.rule, chosen.notes):
                 self.choose(row)  # it may be told as something else now, and is still the one that was chosen
@@ -269,8 +272,8 @@ class SideList(QWidget):
     # ------------------------------------------------------------------------------------------------- accents
 
     def _on_plan_chosen(self, plan: AccentPlan) -> None:
-        name = KIND_WORDS[plan.kind]
-        self._document.edit(f"Accents: {name[:1].lower()}{name[1:]}", lambda tune, bowing: set_plan(tune, bowing, plan))
+        label = tr("Accents: {plan}", plan=inside(tr(KIND_WORDS[plan.kind])))
+        self._document.edit(label, lambda tune, bowing: set_plan(tune, bowing, plan))
 
 
 def changes_text(state: State) -> str:
@@ -280,5 +283,8 @@ def changes_text(state: State) -> str:
     if not own:
         return ""
     where = words.bars(state.tune, own)
-    have = "has accents of its own" if len(own) == 1 else "have accents of their own"
-    return f"{where[:1].upper()}{where[1:]} {have}. A choice here is for the whole tune."
+    return plural(
+        "{bars} has accents of its own. A choice here is for the whole tune.",
+        "{bars} have accents of their own. A choice here is for the whole tune.",
+        len(own), "n: bars", bars=where[:1].upper() + where[1:],
+    )  # fmt: skip

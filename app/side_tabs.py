@@ -8,6 +8,8 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QSizePolicy, QStackedWidget, QTabBar, QToolButton, QVBoxLayout, QWidget
 
+from core.translation import tr
+
 
 class SideTabs(QWidget):
     """One pane that is always there, and others that come and go.
@@ -27,7 +29,7 @@ class SideTabs(QWidget):
         self._names = {first: name}
         self._panes = [first]  # those with a tab
         self.tabs = QTabBar()
-        self.tabs.setAccessibleName("Panes beside the page")
+        self.tabs.setAccessibleName(tr("Panes beside the page"))
         self.tabs.setDrawBase(True)
         self.tabs.setExpanding(False)
         self._stack = QStackedWidget()
@@ -64,7 +66,7 @@ class SideTabs(QWidget):
             place = self.tabs.addTab(self._names[pane])
             close = QToolButton()
             close.setText("×")
-            close.setAccessibleName(f"Close {self._names[pane]}")
+            close.setAccessibleName(tr("Close {pane}", pane=self._names[pane]))
             close.setToolTip(close.accessibleName())
             close.clicked.connect(lambda: self.close_wanted.emit(pane))
             self.tabs.setTabButton(place, QTabBar.ButtonPosition.RightSide, close)

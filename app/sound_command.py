@@ -19,6 +19,7 @@ from core.sound.loops import MOST_TIMES, excerpt
 from core.sound.performance import MOST_COUNT_IN, Manner, Performance, perform
 from core.strokes import Strokes, work_out
 from core.tempos import beat_of
+from core.translation import tr
 from core.tune import Tempo, Tune
 
 if TYPE_CHECKING:
@@ -36,20 +37,25 @@ def add_sound_parser(
     commands: argparse._SubParsersAction[argparse.ArgumentParser], beats: Callable[[str], Fraction]
 ) -> None:
     """Add the command to those of the program; ``beats`` reads a tempo."""
-    sound = commands.add_parser("sound", help="write a tune as it is bowed to a sound file")
+    sound = commands.add_parser("sound", help=tr("write a tune as it is bowed to a sound file"))
     sound.add_argument("file", metavar="FILE")
-    sound.add_argument("--out", required=True, metavar="OUT", type=Path, help=".wav, .flac, .ogg, .mp3 or .mid")
-    sound.add_argument("--tune", type=int, metavar="N", help="the tune of this number in a book; the first if left out")
-    sound.add_argument("--bowing", metavar="NAME", help="this bowing; the first if left out")
-    sound.add_argument("--tempo", metavar="BPM", type=beats, help="in beats of the dance (a reel's: half notes)")
-    sound.add_argument("--backing", action=argparse.BooleanOptionalAction, default=True, help="chords, or a drone")
-    sound.add_argument("--click", action="store_true", help="a click on each beat")
-    sound.add_argument("--count-in", metavar="N", type=_up_to(0, MOST_COUNT_IN), default=1, help="bars; 1 if left out")
-    sound.add_argument("--bars", metavar="FROM-TO", type=_bars, help="these bars only, by their printed numbers")
-    sound.add_argument("--times", metavar="N", type=_up_to(1, MOST_TIMES), default=1, help="so often in a row")
+    sound.add_argument("--out", required=True, metavar="OUT", type=Path, help=tr(".wav, .flac, .ogg, .mp3 or .mid"))
+    sound.add_argument(
+        "--tune", type=int, metavar="N", help=tr("the tune of this number in a book; the first if left out")
+    )
+    sound.add_argument("--bowing", metavar="NAME", help=tr("this bowing; the first if left out"))
+    sound.add_argument("--tempo", metavar="BPM", type=beats, help=tr("in beats of the dance (a reel's: half notes)"))
+    sound.add_argument("--backing", action=argparse.BooleanOptionalAction, default=True, help=tr("chords, or a drone"))
+    sound.add_argument("--click", action="store_true", help=tr("a click on each beat"))
+    sound.add_argument(
+        "--count-in", metavar="N", type=_up_to(0, MOST_COUNT_IN), default=1, help=tr("bars; 1 if left out")
+    )
+    sound.add_argument("--bars", metavar="FROM-TO", type=_bars, help=tr("these bars only, by their printed numbers"))
+    sound.add_argument("--times", metavar="N", type=_up_to(1, MOST_TIMES), default=1, help=tr("so often in a row"))
     sound.add_argument("--ladder", metavar="FROM-TO[/STEP][xTIMES]", type=_saying(parse_ladder),
-                       help="faster and faster, in percent of the tempo: 60-100/5x2 plays 60, 60, 65 ...")  # fmt: skip
-    sound.add_argument("--apart", action="store_true", help="a file for each rung of the ladder: OUT-060.ogg ...")
+                       help=tr("faster and faster, in percent of the tempo: 60-100/5x2 plays "
+                                 "60, 60, 65 ..."))  # fmt: skip
+    sound.add_argument("--apart", action="store_true", help=tr("a file for each rung of the ladder: OUT-060.ogg ..."))
 
 
 def run_sound(options: argparse.Namespace, reading: Reading) -> int:

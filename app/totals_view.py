@@ -16,6 +16,7 @@ from app.bow_words import at_speed, bow_used
 from app.theme import LIGHT, Theme, scaled_font
 from core.check import Report, Totals
 from core.reach import Reach
+from core.translation import number, percent, plural, tr
 
 ROWS = 3
 ROW_GAP = 8  # pixels
@@ -31,7 +32,7 @@ class TotalsView(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Totals")
+        self.setAccessibleName(tr("Totals"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self._report: Report | None = None
         self._figures: Figures = ()
@@ -120,24 +121,29 @@ class TotalsView(QWidget):
         self._line = self._over.height() + self._under.height() + ROW_GAP
 
 
+def spaced_percent(share: float) -> str:
+    """A share as a figure, with room before the sign, such as "92 %"."""
+    return tr("{n} %", n=round(100 * share))
+
+
 def figures(totals: Totals, reach: Reach) -> Figures:
     """Figure and word of each total, in rows."""
     return (
         (
-            (str(totals.strokes), _plural(totals.strokes, "stroke")),
-            (f"{reach.longest_s:.1f} s", "longest"),
-            (str(totals.slurs), _plural(totals.slurs, "slur")),
-            (str(totals.retakes), _plural(totals.retakes, "retake")),
+            (str(totals.strokes), plural("stroke", "strokes", totals.strokes, "under a figure")),
+            (tr("{seconds} s", seconds=number(reach.longest_s, ".1f")), tr("longest", "stroke; under a figure")),
+            (str(totals.slurs), plural("slur", "slurs", totals.slurs, "under a figure")),
+            (str(totals.retakes), plural("retake", "retakes", totals.retakes, "under a figure")),
         ),
         (
-            (str(totals.driven), "driven"),
-            (str(totals.up), "on up-bow"),
-            (str(totals.buried), "buried"),
-            (str(totals.unstruck), "unstruck"),
+            (str(totals.driven), tr("driven", "accents; under a figure")),
+            (str(totals.up), tr("on up-bow", "accents; under a figure")),
+            (str(totals.buried), tr("buried", "accents; under a figure")),
+            (str(totals.unstruck), tr("unstruck", "accents; under a figure")),
         ),
         (
-            (f"{totals.consistency:.0%}".replace("%", " %"), "consistent"),
-            ("Yes" if totals.comes_round else "No", "comes round"),
+            (spaced_percent(totals.consistency), tr("consistent", "under a figure")),
+            (tr("Yes") if totals.comes_round else tr("No"), tr("comes round", "under a figure")),
             (bow_used(reach), at_speed(reach)),
         ),
     )
@@ -145,14 +151,17 @@ def figures(totals: Totals, reach: Reach) -> Figures:
 
 def totals_sentence(totals: Totals, reach: Reach) -> str:
     """All totals in one sentence, for screen readers."""
-    round_again = "comes round" if totals.comes_round else "does not come round"
-    return (
-        f"{totals.strokes} {_plural(totals.strokes, 'stroke')}, {totals.slurs} {_plural(totals.slurs, 'slur')}, "
-        f"{totals.retakes} {_plural(totals.retakes, 'retake')}; accents: {totals.driven} driven, {totals.up} on an "
-        f"up-bow, {totals.buried} buried, {totals.unstruck} unstruck; {totals.consistency:.0%} consistent; "
-        f"{round_again}; longest stroke {reach.longest_s:.1f} seconds, {bow_used(reach)} of bow {at_speed(reach)}."
-    )
-
-
-def _plural(count: int, word: str) -> str:
-    return word if count == 1 else word + "s"
+    return tr(
+        "{strokes}, {slurs}, {retakes}; accents: {driven} driven, {up} on an up-bow, {buried} buried, {unstruck} "
+        "unstruck; {consistency} consistent; comes round; longest stroke {seconds} seconds, {used} of bow {speed}."
+        if totals.comes_round
+        else "{strokes}, {slurs}, {retakes}; accents: {driven} driven, {up} on an up-bow, {buried} buried, {unstruck} "
+        "unstruck; {consistency} consistent; does not come round; longest stroke {seconds} seconds, {used} of bow "
+        "{speed}.",
+        strokes=plural("1 stroke", "{n} strokes", totals.strokes),
+        slurs=plural("1 slur", "{n} slurs", totals.slurs),
+        retakes=plural("1 retake", "{n} retakes", totals.retakes),
+        driven=totals.driven, up=totals.up, buried=totals.buried, unstruck=totals.unstruck,
+        consistency=percent(totals.consistency), seconds=number(reach.longest_s, ".1f"),
+        used=bow_used(reach), speed=at_speed(reach),
+    )  # fmt: skip

@@ -27,9 +27,10 @@ from PySide6.QtWidgets import (
 )
 
 from core.lesson import AS_WRITTEN, Lesson
+from core.translation import plural, tr, translatable
 
 Index = QModelIndex | QPersistentModelIndex
-COLUMNS = ("Number", "Title", "Dance", "Key", "Metre")
+COLUMNS = translatable(("Number", "Title", "Dance", "Key", "Metre"))
 
 
 class TunesModel(QAbstractTableModel):
@@ -47,7 +48,7 @@ class TunesModel(QAbstractTableModel):
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
-            return COLUMNS[section]
+            return tr(COLUMNS[section])
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
@@ -93,19 +94,19 @@ class TuneChooser(QDialog):
 
     def __init__(self, name: str, lessons: Sequence[Lesson], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(f"Choose a tune of {name}")
+        self.setWindowTitle(tr("Choose a tune of {name}", name=name))
         self.resize(640, 460)
         self._count = len(lessons)
         self.filter = QLineEdit()
-        self.filter.setPlaceholderText("Find by title, dance, key or number")
-        self.filter.setAccessibleName("Find a tune")
+        self.filter.setPlaceholderText(tr("Find by title, dance, key or number"))
+        self.filter.setAccessibleName(tr("Find a tune"))
         self.filter.setClearButtonEnabled(True)
         self.filter.textChanged.connect(self._on_text_changed)
         self.filter.installEventFilter(self)
         self._rows = _Filter(self)
         self._rows.setSourceModel(TunesModel(lessons, self))
         self.table = QTableView()
-        self.table.setAccessibleName("Tunes")
+        self.table.setAccessibleName(tr("Tunes"))
         self.table.setModel(self._rows)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -149,14 +150,18 @@ class TuneChooser(QDialog):
         found = self._rows.rowCount()
         if found and self.chosen is None:
             self.table.selectRow(0)
-        self._found.setText(f"{found} of {self._count} tunes" if text.strip() else f"{self._count} tunes")
+        self._found.setText(
+            plural("{found} of 1 tune", "{found} of {n} tunes", self._count, found=found)
+            if text.strip()
+            else plural("1 tune", "{n} tunes", self._count)
+        )
         self.buttons.button(QDialogButtonBox.StandardButton.Open).setEnabled(found > 0)
 
 
 def _cells(lesson: Lesson) -> tuple[str, ...]:
     """Texts of a row; a bowing that has a name of its own stands beside the title."""
     tune, first = lesson.tune, lesson.tune.bars[0]
-    title = tune.title or "Untitled"
+    title = tune.title or tr("Untitled")
     if lesson.bowings[0].name != AS_WRITTEN:
         title = f"{title} ({lesson.bowings[0].name})"
     return (str(tune.number), title, tune.dance, str(first.key), str(first.meter))

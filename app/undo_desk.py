@@ -9,6 +9,7 @@ from PySide6.QtGui import QAction
 
 from app.document import Document
 from app.plan_desk import PlanDesk
+from core.translation import tr
 
 
 class UndoDesk(QObject):
@@ -42,8 +43,10 @@ class UndoDesk(QObject):
             return
         stack, previews = self._stack, self._planning.previews
         for name, word, text, can in (
-            ("undo", "&Undo", "Preview" if previews else stack.undoText(), previews or stack.canUndo()),
-            ("redo", "&Redo", stack.redoText(), stack.canRedo()),
+            ("undo", tr("&Undo"), tr("Preview") if previews else stack.undoText(), previews or stack.canUndo()),
+            ("redo", tr("&Redo"), stack.redoText(), stack.canRedo()),
         ):
-            self._actions[name].setText(f"{word} “{text}”" if text else word)
+            self._actions[name].setText(
+                tr("{command} “{edit}”", "undo or redo", command=word, edit=text) if text else word
+            )
             self._actions[name].setEnabled(can)

@@ -12,9 +12,9 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QDockWidget, QMenu, QMenuBar, QToolBar, QWidget
 
 from app.actions import OPEN_MENUS, MenuItems
-from core.translation import tr
+from core.translation import tr, translatable
 
-PARTS = {
+PARTS = translatable({
     "page": "The tune, bowed. Click a note to slur it to the next or to separate the two; drag over notes to put them "
     "in one bow. Click a bow mark to turn the stroke round: dark marks are fixed by you, lighter ones follow from the "
     "strokes before. Under the staff stands how each accent is met. The right button tells all that can be done.",
@@ -36,30 +36,33 @@ PARTS = {
     "Your files are read, never changed.",
     "tools": "What is needed most; everything else is in the menus.",
     "status": "What the pointer would do, or what was just done; at the right how large the page is.",
-}
-MENU_TIPS = {
-    "File": "Open, save, print and export lessons",
-    "Open recent": "Lessons and books that were open lately",
-    "Edit": "Take back what was done, and open copied tunes",
-    "Note": "What can be done with the marked note, or the selected ones",
-    "Ornaments": "Cuts, rolls, turns and bowed triplets of this bowing",
-    "Accents": "Which places of the bar are driven, from here on",
-    "In this bar": "Which places of this bar are driven",
-    "In this phrase": "Which places of this phrase are driven",
-    "In this part": "Which places of this part are driven",
-    "In the whole tune": "Which places of the whole tune are driven",
-    "Bowing": "Add, copy, name and compare bowings of the tune",
-    "Compare with": "Choose which bowings stand under this one",
-    "Plan": "Have bowings worked out for the accents",
-    "Play": "Hear the tune as it is bowed",
-    "Heard": "What is heard: fiddle, backing, click, count-in",
-    "Check": "Go through what was found, and set what is told",
-    "View": "What is shown, how large and in which colours",
-    "Bow marks": "Which strokes carry a bow mark on the page",
-    "Colours": "Light or dark",
-    "Help": "The manual, all keys, the tour, and what the program is made of",
-}  # by title, without the sign before the letter that opens it
-TOGGLE = "Show or hide: {part}"
+})  # fmt: skip
+MENU_TIPS = translatable(
+    {
+        "File": "Open, save, print and export lessons",
+        "Open recent": "Lessons and books that were open lately",
+        "Edit": "Take back what was done, and open copied tunes",
+        "Note": "What can be done with the marked note, or the selected ones",
+        "Ornaments": "Cuts, rolls, turns and bowed triplets of this bowing",
+        "Accents": "Which places of the bar are driven, from here on",
+        "In this bar": "Which places of this bar are driven",
+        "In this phrase": "Which places of this phrase are driven",
+        "In this part": "Which places of this part are driven",
+        "In the whole tune": "Which places of the whole tune are driven",
+        "Bowing": "Add, copy, name and compare bowings of the tune",
+        "Compare with": "Choose which bowings stand under this one",
+        "Plan": "Have bowings worked out for the accents",
+        "Play": "Hear the tune as it is bowed",
+        "Heard": "What is heard: fiddle, backing, click, count-in",
+        "Check": "Go through what was found, and set what is told",
+        "View": "What is shown, how large and in which colours",
+        "Bow marks": "Which strokes carry a bow mark on the page",
+        "Colours": "Light or dark",
+        "Language": "In which language the program speaks",
+        "Help": "The manual, all keys, the tour, and what the program is made of",
+    }
+)  # by title in English, without the sign before the letter that opens it
+TOGGLE = translatable("Show or hide: {part}")
 
 
 def tell_parts(parts: Mapping[str, QWidget]) -> None:

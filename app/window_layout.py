@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.settings import Settings
+from core.translation import tr
 
 SIDE_WIDTH, SIDE_LEAST = 350, 280
 FIRST_SIZE = (1280, 820)
@@ -83,7 +84,7 @@ class WindowLayout:
         window.setCentralWidget(self._splitter)
         window.addDockWidget(Qt.DockWidgetArea.LeftDockWidgetArea, dock)
         self.hint = QLabel()
-        self.hint.setAccessibleName("What the pointer would do")
+        self.hint.setAccessibleName(tr("What the pointer would do"))
         self.hint.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # a long one widens nothing
         self.zoom = QLabel()
         self.zoom.setProperty("rank", "quiet")
@@ -122,7 +123,7 @@ class WindowLayout:
 
 
 def _make_tool_bar() -> QToolBar:
-    bar = QToolBar("Tools")
+    bar = QToolBar(tr("Tools"))
     bar.setObjectName("tools")
     bar.setMovable(False)
     bar.setFloatable(False)

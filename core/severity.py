@@ -11,6 +11,8 @@ from typing import TypeAlias
 
 from immutabledict import immutabledict
 
+from core.translation import tr, translatable
+
 
 class Severity(Enum):
     """How much a finding matters."""
@@ -18,6 +20,16 @@ class Severity(Enum):
     FAULT = "fault"  # the writing contradicts itself
     WARNING = "warning"  # it can be played, and is probably not meant
     NOTE = "note"  # worth knowing
+
+
+SEVERITY_WORDS = translatable({
+    Severity.FAULT: "fault", Severity.WARNING: "warning", Severity.NOTE: "note",
+}, "severity")  # fmt: skip
+
+
+def severity_word(severity: Severity) -> str:
+    """What a severity is called in the language of the reader."""
+    return tr(SEVERITY_WORDS[severity], "severity")
 
 
 Quiet: TypeAlias = immutabledict[str, Severity | None]

@@ -22,7 +22,7 @@ from typing import NamedTuple, TypeAlias
 
 from core.bowing import Articulation, Bowing, Join
 from core.once import once
-from core.translation import tr
+from core.translation import tr, translatable
 from core.tune import Note, Pitch, Tune
 
 FOURTH_FINGER_SEMITONES = 7
@@ -106,6 +106,13 @@ TUNINGS = {
     "all on D": Tuning(("D3", "D4", "A4", "D5")),
 }
 """Tunings in common use; common practice, no source. The names are plain descriptions, ours but for the first."""
+
+TUNING_NAMES = translatable({
+    "standard": "standard", "high bass": "high bass", "cross tuning": "cross tuning",
+    "cross tuning with a third": "cross tuning with a third", "low treble": "low treble",
+    "low cross tuning": "low cross tuning", "all on D": "all on D",
+})  # fmt: skip
+"""What they are called, to be translated where it is shown."""
 
 
 def parse_tuning(text: str) -> Tuning:

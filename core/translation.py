@@ -138,6 +138,16 @@ def percent(share: float) -> str:
     return tr("{n}%", "a share", n=round(100 * share))
 
 
+def inside(text: str) -> str:
+    """A text that begins with a capital, as it stands inside a sentence.
+
+    >>> inside("Slur bar 3")
+    'slur bar 3'
+    """
+    is_small = tr("small", "first letter of a text that is put inside a sentence: “small”, or “as it is”") == "small"
+    return f"{text[:1].lower()}{text[1:]}" if is_small else text
+
+
 def sentence(clause: str) -> str:
     """A clause as a sentence: a capital first, a full stop at the end.
 

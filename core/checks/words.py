@@ -11,12 +11,18 @@ from core.translation import listed, ordinal, plural, tr, translatable
 from core.tune import Meter, Tune
 
 A_BOW = translatable({Bow.DOWN: "a down-bow", Bow.UP: "an up-bow"})
+BOWS = translatable({Bow.DOWN: "down-bow", Bow.UP: "up-bow"})
 DIRECTIONS = translatable({Bow.DOWN: "down", Bow.UP: "up"}, "direction of a stroke")
 
 
 def a_bow(bow: Bow) -> str:
     """A direction as a noun, such as "a down-bow"."""
     return tr(A_BOW[bow])
+
+
+def bow_name(bow: Bow) -> str:
+    """A direction as a name, such as "down-bow"."""
+    return tr(BOWS[bow])
 
 
 def direction(bow: Bow) -> str:

@@ -26,7 +26,7 @@ from core.shelf.scan import LARGEST_FILE_BYTES, FileProblem, Progress
 from core.shelf.search import EVERYTHING, Entry, find, lesson_of
 from core.translation import tr
 
-FIGURES_VERSION = 1  # one more whenever the planner would find other figures
+FIGURES_VERSION = 2  # one more whenever the planner would find other figures
 
 
 @dataclass(frozen=True, slots=True)

@@ -54,45 +54,57 @@ class Forest:
         return {field.name: getattr(self, field.name) for field in fields(self)}
 
 
-def grow(
-    rows: NDArray[np.float32],
-    joined: NDArray[np.float64],
-    *,
-    trees: int,
-    leaves: int,
-    rate: float,
-    fewest: int,
-    share: float,
-    seed: int = 0,
-) -> Forest:
-    """Grow trees that tell joined from apart; the same data and seed give the same trees.
+@dataclass(frozen=True, slots=True)
+class Growth:
+    """How trees are grown.
 
-    Args:
-        rows: Measures, a row for each example.
-        joined: 1 or 0 for each.
+    Attributes:
         trees, leaves: How many, and leaves of each.
         rate: How much each tree adds.
         fewest: Examples in a leaf.
         share: Of the measures that a tree may ask for.
-        seed: Of what is drawn by lot.
+    """
+
+    trees: int
+    leaves: int
+    rate: float
+    fewest: int
+    share: float
+
+
+class Nursery:
+    """Examples to grow forests from, all of them or some; the same ones and the same seed give the same forest.
+
+    Args:
+        rows: Measures, a row for each example.
+        joined: 1 or 0 for each.
+        growth: How.
     Raises:
         MissingLibraryError: the library that grows trees cannot be loaded.
     """
-    try:
-        import lightgbm  # slow to load, and not needed to read a forest
-    except (ImportError, OSError) as error:  # OSError: a library of the system that it needs, such as libgomp
-        raise MissingLibraryError(
-            f"To learn a style LightGBM is needed, which cannot be loaded here: {error}"
-        ) from error
 
-    settings = {
-        "objective": "binary", "num_leaves": leaves, "max_depth": DEPTH, "learning_rate": rate, "lambda_l2": 10.0,
-        "min_data_in_leaf": fewest, "feature_fraction": share, "bagging_fraction": 0.7, "bagging_freq": 1,
-        "max_bin": 63, "num_threads": 1, "deterministic": True, "force_col_wise": True, "seed": seed, "verbosity": -1,
-    }  # fmt: skip
-    data = lightgbm.Dataset(rows, joined, params={"verbosity": -1, "max_bin": settings["max_bin"]})
-    grown = lightgbm.train(settings, data, trees).dump_model()
-    return _flatten([tree["tree_structure"] for tree in grown["tree_info"]])
+    def __init__(self, rows: NDArray[np.float32], joined: NDArray[np.float64], growth: Growth) -> None:
+        try:
+            import lightgbm  # slow to load, and not needed to read a forest
+        except (ImportError, OSError) as error:  # OSError: a library of the system that it needs, such as libgomp
+            raise MissingLibraryError(
+                f"To learn a style LightGBM is needed, which cannot be loaded here: {error}"
+            ) from error
+        self._train = lightgbm.train
+        self._trees = growth.trees
+        self._settings = {
+            "objective": "binary", "num_leaves": growth.leaves, "max_depth": DEPTH, "learning_rate": growth.rate,
+            "min_data_in_leaf": growth.fewest, "feature_fraction": growth.share, "lambda_l2": 10.0, "max_bin": 63,
+            "bagging_fraction": 0.7, "bagging_freq": 1, "feature_pre_filter": False,
+            "num_threads": 1, "deterministic": True, "force_col_wise": True, "verbosity": -1,
+        }  # fmt: skip
+        self._data = lightgbm.Dataset(rows, joined, params=self._settings, free_raw_data=False).construct()
+
+    def grow(self, seed: int, chosen: NDArray[np.int64] | None = None) -> Forest:
+        """Grow a forest from the examples with these indexes (rising), or from all."""
+        data = self._data if chosen is None else self._data.subset(chosen.tolist())
+        grown = self._train({**self._settings, "seed": seed}, data, self._trees).dump_model()
+        return _flatten([tree["tree_structure"] for tree in grown["tree_info"]])
 
 
 def _flatten(trees: list[Mapping[str, Any]]) -> Forest:

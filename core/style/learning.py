@@ -19,7 +19,7 @@ from core.errors import RefusedEditError
 from core.order import sections
 from core.style.counts import Counts, count
 from core.style.evidence import Numbers, from_marked, from_neighbours
-from core.style.forest import Forest, grow
+from core.style.forest import Growth, Nursery
 from core.style.style import Facts, Figures, Style, chance, facts
 from core.tune import Tune
 
@@ -30,6 +30,9 @@ GUESSING = 3
 SEEDS = 2  # forests that speak together
 DRAWN = 1  # times that a lesson is shown with bars drawn by lot
 DRAWN_BARS = (2, 4, 6, 8)
+ALONE = Growth(trees=90, leaves=12, rate=0.09, fewest=20, share=0.25)
+BESIDE_MARKED = Growth(trees=120, leaves=12, rate=0.085, fewest=25, share=0.2)
+BESIDE_ALL = Growth(trees=90, leaves=8, rate=0.055, fewest=50, share=0.3)
 FEWEST_LESSONS, FEWEST_SLURRED = 12, 200
 
 
@@ -134,7 +137,7 @@ def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 
     group = fold % GUESSING
 
     known = [~np.isnan(one.joined) for one in examples]
-    first = _Stage([[part] for part in rows], [[each] for each in known], examples, group, _alone)
+    first = _Stage([[part] for part in rows], [[each] for each in known], examples, group, ALONE)
     guess = [chance(odds[0]) for odds in first.told_apart]
 
     asked = [[each & ~marked for marked in marks] for each, marks in zip(known, shown, strict=True)]
@@ -143,7 +146,7 @@ def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 
         [np.hstack([part, from_marked(one.read.likeness, joined, chances)]) for joined in joins]
         for one, part, joins, chances in zip(examples, rows, given, guess, strict=True)
     ]
-    second = _Stage(beside, asked, examples, group, _beside_marked)
+    second = _Stage(beside, asked, examples, group, BESIDE_MARKED)
     settled = [
         [
             np.hstack([part, from_neighbours(one.read.likeness, joined, chance(odds), one.read.bars)])
@@ -151,7 +154,7 @@ def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 
         ]
         for one, parts, joins, told in zip(examples, beside, given, second.told_apart, strict=True)
     ]
-    third = _Stage(settled, asked, examples, None, _beside_all)
+    third = _Stage(settled, asked, examples, None, BESIDE_ALL)
     told = np.concatenate([one.joined[each] for one, each in zip(examples, known, strict=True)])
     figures = Figures(len(examples), len(told), int(told.sum()))
     return Style(name, notice, figures, counts, (first.forests, second.forests, third.forests))
@@ -175,7 +178,6 @@ def _counted_apart(examples: Sequence[Example], fold: NDArray[np.int64]) -> tupl
 
 
 Views = list[list[NDArray[np.float32]]]  # for each lesson, for each view of it: rows
-Grow = Callable[[NDArray[np.float32], Numbers, int], Forest]
 
 
 class _Stage:
@@ -183,7 +185,7 @@ class _Stage:
 
     Attributes:
         forests: Grown from all lessons.
-        told_apart: For each lesson and view the log-odds of forests grown from other lessons; empty without groups.
+        told_apart: For each lesson and view the log-odds of a forest grown from other lessons; empty without groups.
     """
 
     def __init__(
@@ -192,35 +194,20 @@ class _Stage:
         asked: list[list[NDArray[np.bool_]]],
         examples: Sequence[Example],
         group: NDArray[np.int64] | None,
-        grow_one: Grow,
+        growth: Growth,
     ) -> None:
-        def grown(chosen: list[int], seed: int) -> Forest:
-            views = [(number, view) for number in chosen for view in range(len(rows[number]))]
-            return grow_one(
-                np.concatenate([rows[number][view][asked[number][view]] for number, view in views]),
-                np.concatenate([examples[number].joined[asked[number][view]] for number, view in views]),
-                seed,
-            )
-
-        everything = list(range(len(rows)))
-        self.forests = tuple(grown(everything, seed) for seed in range(SEEDS))
+        views = [(number, view) for number, own in enumerate(rows) for view in range(len(own))]
+        nursery = Nursery(
+            np.concatenate([rows[number][view][asked[number][view]] for number, view in views]),
+            np.concatenate([examples[number].joined[asked[number][view]] for number, view in views]),
+            growth,
+        )
+        self.forests = tuple(nursery.grow(seed) for seed in range(SEEDS))
         self.told_apart: list[list[Numbers]] = [[] for _ in rows]
         if group is None:
             return
+        owner = np.concatenate([np.full(asked[number][view].sum(), number) for number, view in views])
         for left_out in range(GUESSING):
-            forest = grown([number for number in everything if group[number] != left_out], SEEDS + left_out)
-            for number in everything:
-                if group[number] == left_out:
-                    self.told_apart[number] = [forest.log_odds(view) for view in rows[number]]
-
-
-def _alone(rows: NDArray[np.float32], joined: Numbers, seed: int) -> Forest:
-    return grow(rows, joined, trees=100, leaves=12, rate=0.08, fewest=20, share=0.25, seed=seed)
-
-
-def _beside_marked(rows: NDArray[np.float32], joined: Numbers, seed: int) -> Forest:
-    return grow(rows, joined, trees=150, leaves=12, rate=0.07, fewest=25, share=0.2, seed=seed)
-
-
-def _beside_all(rows: NDArray[np.float32], joined: Numbers, seed: int) -> Forest:
-    return grow(rows, joined, trees=100, leaves=8, rate=0.05, fewest=50, share=0.3, seed=seed)
+            forest = nursery.grow(SEEDS + left_out, np.flatnonzero(group[owner] != left_out))
+            for number in np.flatnonzero(group == left_out):
+                self.told_apart[number] = [forest.log_odds(view) for view in rows[number]]

@@ -4,6 +4,141 @@
 <context>
     <name>Bowbench</name>
     <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <location filename="../../app/plan_suits.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <source>On the beat</source>
+        <translation>Auf dem Schlag</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <source>On the backbeat</source>
+        <translation>Auf dem Backbeat</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <source>As each phrase does better</source>
+        <translation>Was in jeder Phrase besser passt</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <source>At places of your own</source>
+        <translation>An eigenen Stellen</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <source>Accents to drive</source>
+        <translation>Zu treibende Betonungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <source>Where in the bar the bow is meant to drive with a new down-bow</source>
+        <translation>Wo im Takt der Bogen mit einem neuen Abstrich treiben soll</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <location filename="../../app/actions.py"/>
+        <source>&amp;Accents</source>
+        <translation>Be&amp;tonungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <source>Accented places of the bar</source>
+        <translation>Betonte Stellen des Taktes</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <source>Bars with accents of their own</source>
+        <translation>Takte mit eigenen Betonungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_chooser.py"/>
+        <source>Accent at count {label}, {place} quarter notes into the bar</source>
+        <translation>Betonung auf Zählzeit {label}, {place} Viertel nach Taktanfang</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>driven by a down-bow</source>
+        <translation>getrieben durch einen Abstrich</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>on an up-bow</source>
+        <translation>auf einem Aufstrich</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>buried inside a slur</source>
+        <translation>verdeckt unter einem Bindebogen</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>not struck</source>
+        <translation>nicht angestrichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>not struck (a rest)</source>
+        <translation>nicht angestrichen (Pause)</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>not struck (a held note)</source>
+        <translation>nicht angestrichen (gehaltene Note)</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>not struck (a note that sounds on)</source>
+        <translation>nicht angestrichen (weiterklingende Note)</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/difference_words.py"/>
+        <location filename="../../app/findings_model.py"/>
+        <location filename="../../app/note_words.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../app/set_report.py"/>
+        <location filename="../../core/planner/account.py"/>
+        <location filename="../../core/set_check.py"/>
+        <source>, </source>
+        <comment>between parts of a sentence</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>{how} on pass {number}</source>
+        <translation>{how} in Durchgang {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <location filename="../../app/note_words.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../app/proposals.py"/>
+        <location filename="../../core/checks/words.py"/>
+        <source>bar {number}</source>
+        <translation>Takt {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <location filename="../../app/findings_model.py"/>
+        <location filename="../../app/note_words.py"/>
+        <source>pick-up</source>
+        <translation>Auftakt</translation>
+    </message>
+    <message>
+        <location filename="../../app/accent_strip.py"/>
+        <source>{bar}, {beat}</source>
+        <translation>{bar}, {beat}</translation>
+    </message>
+    <message>
         <location filename="../../app/actions.py"/>
         <source>In this &amp;bar</source>
         <translation>In diesem &amp;Takt</translation>
@@ -85,6 +220,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/dialogs.py"/>
         <source>Open</source>
         <translation>Öffnen</translation>
     </message>
@@ -185,6 +321,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/undo_desk.py"/>
         <source>&amp;Undo</source>
         <translation>&amp;Rückgängig</translation>
     </message>
@@ -195,6 +332,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/undo_desk.py"/>
         <source>&amp;Redo</source>
         <translation>&amp;Wiederherstellen</translation>
     </message>
@@ -420,6 +558,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/bowings_pane.py"/>
         <source>Add a bowing with separate bows</source>
         <translation>Eine Strichfassung mit Einzelstrichen hinzufügen</translation>
     </message>
@@ -450,6 +589,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/bowings_pane.py"/>
         <source>Move the bowing up in the list</source>
         <translation>Die Strichfassung in der Liste nach oben rücken</translation>
     </message>
@@ -460,6 +600,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/bowings_pane.py"/>
         <source>Move the bowing down in the list</source>
         <translation>Die Strichfassung in der Liste nach unten rücken</translation>
     </message>
@@ -525,6 +666,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/plan_desk.py"/>
         <source>Plan</source>
         <translation>Planen</translation>
     </message>
@@ -555,6 +697,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/plan_controls.py"/>
         <source>Compare the accent plans on this tune</source>
         <translation>Die Betonungspläne an diesem Stück vergleichen</translation>
     </message>
@@ -565,6 +708,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/plan_controls.py"/>
         <source>Add four bowings to start from: separate bows, on the beat, backbeat, smooth</source>
         <translation>Vier Strichfassungen für den Anfang hinzufügen: Einzelstriche, auf dem Schlag, Backbeat, fließend</translation>
     </message>
@@ -680,6 +824,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/player_desk.py"/>
         <source>&amp;Play</source>
         <translation>Abs&amp;pielen</translation>
     </message>
@@ -990,11 +1135,6 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
-        <source>&amp;Accents</source>
-        <translation>Be&amp;tonungen</translation>
-    </message>
-    <message>
-        <location filename="../../app/actions.py"/>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
     </message>
@@ -1010,6 +1150,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/set_window.py"/>
         <source>&amp;Bowing</source>
         <translation>&amp;Strichfassung</translation>
     </message>
@@ -1080,6 +1221,1231 @@
         <translation>{tip} ({key})</translation>
     </message>
     <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>work out the best bowing for an accent plan</source>
+        <translation>die beste Strichfassung für einen Betonungsplan ausarbeiten</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>on-beat, backbeat, by-phrase, none, or places in quarter notes such as 0,2</source>
+        <translation>on-beat, backbeat, by-phrase, none oder Stellen in Vierteln wie 0,2</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>strokes of two and three notes, not the fewest slurs</source>
+        <translation>Striche von zwei und drei Noten, nicht möglichst wenige Bindebögen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <location filename="../../app/sound_command.py"/>
+        <source>the tune of this number in a book; the first if left out</source>
+        <translation>das Stück dieser Nummer in einer Sammlung; ohne Angabe das erste</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>keep the slurs and marks of the first bowing</source>
+        <translation>Bindebögen und Zeichen der ersten Strichfassung behalten</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>add up to K more that differ audibly</source>
+        <translation>bis zu K weitere hinzufügen, die sich hörbar unterscheiden</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>the lesson with what was found</source>
+        <translation>die Lektion mit dem Ergebnis</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/shelf_command.py"/>
+        <source>print one JSON object</source>
+        <translation>ein JSON-Objekt ausgeben</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>{file}: there is no tune number {number}</source>
+        <translation>{file}: Es gibt kein Stück mit der Nummer {number}</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/bow_command.py"/>
+        <source>{file}: of {n} tunes the first was taken, “{title}”; --tune chooses another</source>
+        <extracomment>one: {file}: of 1 tune the first was taken, “{title}”; --tune chooses another</extracomment>
+        <translation>
+            <numerusform>{file}: Von 1 Stück wurde das erste genommen, „{title}“; --tune wählt ein anderes</numerusform>
+            <numerusform>{file}: Von {n} Stücken wurde das erste genommen, „{title}“; --tune wählt ein anderes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/set_report.py"/>
+        <source>untitled</source>
+        <translation>ohne Titel</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>{accents}, smooth</source>
+        <comment>name of a bowing</comment>
+        <translation>{accents}, fließend</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>{accents}, fewest slurs</source>
+        <comment>name of a bowing</comment>
+        <translation>{accents}, wenige Bindebögen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>{numbers} (proven best)</source>
+        <translation>{numbers} (nachweislich am besten)</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>{numbers} (best found; none can be better than {bound})</source>
+        <translation>{numbers} (beste gefundene; keine kann besser sein als {bound})</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>missed {missed}, broken {broken}, cost {cost}</source>
+        <translation>verfehlt {missed}, Brüche {broken}, Kosten {cost}</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>“{text}” is no number of alternatives: expected 1 to {most}</source>
+        <translation>„{text}“ ist keine Zahl von Alternativen: erwartet wird 1 bis {most}</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>Usual values: about 65 cm of hair on a full-size bow (instrument handbooks, from memory); bow speeds of 5 to 100 cm/s in ordinary playing (Askenfelt, Journal of the Acoustical Society of America 80, 1986, and 86, 1989, from memory); the one even speed of 30 cm/s lies between, and is ours. Tempos of dances: Breathnach, Ceol Rince na hÉireann 1 (1963), and dance clubs. Tunings: common practice, no source.</source>
+        <translation>Übliche Werte: etwa 65 cm Bezug an einem ganzen Bogen (Instrumentenhandbücher, aus dem Gedächtnis); Bogengeschwindigkeiten von 5 bis 100 cm/s in gewöhnlichem Spiel (Askenfelt, Journal of the Acoustical Society of America 80, 1986, und 86, 1989, aus dem Gedächtnis); die gleichmäßige Geschwindigkeit von 30 cm/s liegt dazwischen und ist unsere. Tempi der Tänze: Breathnach, Ceol Rince na hÉireann 1 (1963), und Tanzvereine. Stimmungen: allgemeine Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>As typed here</source>
+        <translation>Wie hier eingegeben</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <location filename="../../app/main_window.py"/>
+        <source>Bow and fiddle</source>
+        <translation>Bogen und Geige</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>Check at this &amp;tempo, whatever the tune says</source>
+        <translation>In diesem &amp;Tempo prüfen, was immer das Stück sagt</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>Note that is counted</source>
+        <translation>Gezählte Note</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source> a minute</source>
+        <translation> pro Minute</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>Beats a minute</source>
+        <translation>Schläge pro Minute</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>Open strings from low to high</source>
+        <translation>Leere Saiten von tief nach hoch</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>What has to be changed first</source>
+        <translation>Was zuerst zu ändern ist</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>Otherwise {pace}.</source>
+        <translation>Sonst {pace}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>Length of the &amp;hair</source>
+        <translation>Länge des &amp;Bezugs</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>&amp;Even bow speed</source>
+        <translation>&amp;Gleichmäßige Bogengeschwindigkeit</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>&amp;Slowest</source>
+        <translation>&amp;Langsamste</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>&amp;Fastest</source>
+        <translation>&amp;Schnellste</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>Tempo</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>T&amp;uning</source>
+        <translation>St&amp;immung</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_fiddle_dialog.py"/>
+        <source>&amp;Usual values</source>
+        <translation>&amp;Übliche Werte</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_trace.py"/>
+        <source>Bow from frog to tip</source>
+        <translation>Bogen von Frosch bis Spitze</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_trace.py"/>
+        <source>Click to go to the note; Ctrl and the arrow keys go to where the bow runs out.</source>
+        <translation>Klicken führt zur Note; Strg und die Pfeiltasten führen dorthin, wo der Bogen zu Ende geht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_trace.py"/>
+        <source>Where the bow runs out</source>
+        <translation>Wo der Bogen zu Ende geht</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_trace.py"/>
+        <source>The bow runs out nowhere behind this.</source>
+        <translation>Danach geht der Bogen nirgends zu Ende.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_trace.py"/>
+        <source>The bow runs out nowhere before this.</source>
+        <translation>Davor geht der Bogen nirgends zu Ende.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <location filename="../../core/checks/reach.py"/>
+        <source>{count} quarters</source>
+        <translation>{count} Viertel</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <location filename="../../core/checks/reach.py"/>
+        <source>{beat} = {number}</source>
+        <comment>tempo</comment>
+        <translation>{beat} = {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>{tempo}, as set</source>
+        <translation>{tempo}, wie eingestellt</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>{tempo}, as the tune says</source>
+        <translation>{tempo}, wie im Stück angegeben</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <location filename="../../core/checks/reach.py"/>
+        <source>{tempo}, usual for this dance</source>
+        <translation>{tempo}, üblich für diesen Tanz</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <location filename="../../core/checks/reach.py"/>
+        <source>{tempo}, assumed</source>
+        <translation>{tempo}, angenommen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>{strings} ({name})</source>
+        <comment>a tuning</comment>
+        <translation>{strings} ({name})</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>{metres} m</source>
+        <translation>{metres} m</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>at {speed} cm/s</source>
+        <translation>bei {speed} cm/s</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>The bow stays on {hair} cm of hair {speed} ({pace}).</source>
+        <translation>Der Bogen bleibt {speed} auf {hair} cm Bezug ({pace}).</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>The bow runs out in {bars} {speed} ({pace}); within {slowest} to {fastest} cm/s it need not.</source>
+        <translation>Der Bogen geht in {bars} {speed} zu Ende ({pace}); zwischen {slowest} und {fastest} cm/s muss er es nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>The bow runs out in {bars} {speed} ({pace}), as at any speeds of {slowest} to {fastest} cm/s.</source>
+        <translation>Der Bogen geht in {bars} {speed} zu Ende ({pace}), wie bei allen Geschwindigkeiten von {slowest} bis {fastest} cm/s.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>The bow runs out in {bars} {speed} ({pace}); in {hopeless} at any speeds of {slowest} to {fastest} cm/s.</source>
+        <translation>Der Bogen geht in {bars} {speed} zu Ende ({pace}); in {hopeless} bei allen Geschwindigkeiten von {slowest} bis {fastest} cm/s.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>from {begin} to {end} of {hair} cm from the frog</source>
+        <translation>von {begin} bis {end} von {hair} cm, vom Frosch aus</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>begins {begin} cm from the frog and needs {needed} cm at one even speed</source>
+        <translation>beginnt {begin} cm vom Frosch und braucht bei gleichmäßiger Geschwindigkeit {needed} cm</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>{bow} from {note}{passes}: {seconds} s, {hair}</source>
+        <translation>{bow} ab {note}{passes}: {seconds} s, {hair}</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>{stroke}; the bow runs out at the {end} at any speed</source>
+        <translation>{stroke}; der Bogen geht bei jeder Geschwindigkeit zu Ende ({end})</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_words.py"/>
+        <source>{stroke}; the bow runs out at the {end}</source>
+        <translation>{stroke}; der Bogen geht zu Ende ({end})</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <location filename="../../core/drills.py"/>
+        <location filename="../../core/planner/versions.py"/>
+        <source>Separate bows</source>
+        <translation>Einzelstriche</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Choose the bowing on the page; tick others to compare them with it; double-click to rename, drag to reorder</source>
+        <translation>Die Strichfassung auf dem Blatt auswählen; andere zum Vergleichen ankreuzen; zum Umbenennen doppelklicken, zum Umordnen ziehen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>{name}, on the page, compared</source>
+        <translation>{name}, auf dem Blatt, im Vergleich</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>{name}, on the page</source>
+        <translation>{name}, auf dem Blatt</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>{name}, compared</source>
+        <translation>{name}, im Vergleich</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Bowings of this lesson</source>
+        <translation>Strichfassungen dieser Lektion</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <location filename="../../app/sheet_form.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Bowings</source>
+        <translation>Strichfassungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Add</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Copy the bowing on the page</source>
+        <translation>Die Strichfassung auf dem Blatt kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Delete the bowing on the page</source>
+        <translation>Die Strichfassung auf dem Blatt löschen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Add a bowing</source>
+        <translation>Strichfassung hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>{name} copy</source>
+        <translation>{name} (Kopie)</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Copy “{name}”</source>
+        <translation>„{name}“ kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Delete “{name}”</source>
+        <translation>„{name}“ löschen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Rename “{name}”</source>
+        <translation>„{name}“ umbenennen</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <source>Move “{name}”</source>
+        <translation>„{name}“ verschieben</translation>
+    </message>
+    <message>
+        <location filename="../../app/bowings_pane.py"/>
+        <location filename="../../app/page_view.py"/>
+        <location filename="../../app/plan_pane.py"/>
+        <location filename="../../app/set_window.py"/>
+        <location filename="../../app/side_list.py"/>
+        <source>Done: {edit}.</source>
+        <translation>Erledigt: {edit}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>tell what a player would trip over in each bowing</source>
+        <translation>sagen, worüber man in jeder Strichfassung stolpern würde</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>check the tunes as a set in this order too; each FILE is then {form}</source>
+        <translation>die Stücke auch als Set in dieser Reihenfolge prüfen; jede FILE ist dann {form}</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>check this bowing only</source>
+        <translation>nur diese Strichfassung prüfen</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>judge every bowing by this accent plan</source>
+        <translation>jede Strichfassung nach diesem Betonungsplan beurteilen</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>judge at this tempo, in beats of the dance (a reel&apos;s: half notes)</source>
+        <translation>in diesem Tempo beurteilen, in Schlägen des Tanzes (beim Reel: Halbe)</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>judge on a fiddle tuned so, low to high: &quot;A3 E4 A4 E5&quot;</source>
+        <translation>auf einer so gestimmten Geige beurteilen, von tief nach hoch: &quot;A3 E4 A4 E5&quot;</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/sheet_command.py"/>
+        <source>A set holds at most {most} tunes; there are {count}.</source>
+        <translation>Ein Set fasst höchstens {most} Stücke; es sind {count}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>No file has a bowing named “{name}”.</source>
+        <translation>Keine Datei hat eine Strichfassung namens „{name}“.</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>{file}: {title} — {bowing} (accents {plan})</source>
+        <translation>{file}: {title} – {bowing} (Betonungen {plan})</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/totals_view.py"/>
+        <source>{n} strokes</source>
+        <extracomment>one: 1 stroke</extracomment>
+        <translation>
+            <numerusform>1 Strich</numerusform>
+            <numerusform>{n} Striche</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../app/totals_view.py"/>
+        <location filename="../../core/planner/suitability.py"/>
+        <source>{n} slurs</source>
+        <extracomment>one: 1 slur</extracomment>
+        <translation>
+            <numerusform>1 Bindebogen</numerusform>
+            <numerusform>{n} Bindebögen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../app/set_report.py"/>
+        <location filename="../../app/totals_view.py"/>
+        <location filename="../../core/checks/retakes.py"/>
+        <source>{n} retakes</source>
+        <extracomment>one: 1 retake</extracomment>
+        <translation>
+            <numerusform>1 Neuansatz</numerusform>
+            <numerusform>{n} Neuansätze</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>accents {driven} driven, {up} up, {buried} buried, {unstruck} unstruck</source>
+        <translation>Betonungen: {driven} getrieben, {up} im Aufstrich, {buried} verdeckt, {unstruck} nicht angestrichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>comes round</source>
+        <translation>geht rund auf</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>does not come round</source>
+        <translation>geht nicht rund auf</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <source>consistency {share}; {rounds}</source>
+        <translation>einheitlich zu {share}; {rounds}</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/set_report.py"/>
+        <location filename="../../app/set_rows.py"/>
+        <location filename="../../app/sheet_content.py"/>
+        <source>{severity}: {sentence}</source>
+        <translation>{severity}: {sentence}</translation>
+    </message>
+    <message>
+        <location filename="../../app/cli.py"/>
+        <source>Work out, check and print the bowings of a fiddle tune.</source>
+        <translation>Strichfassungen eines Geigenstücks ausarbeiten, prüfen und drucken.</translation>
+    </message>
+    <message>
+        <location filename="../../app/cli.py"/>
+        <source>Commands: {commands}; --help after each tells more.</source>
+        <translation>Befehle: {commands}; --help nach jedem sagt mehr.</translation>
+    </message>
+    <message>
+        <location filename="../../app/cli.py"/>
+        <source>lesson (.musicxml, .mxl) or tune book (.abc) to open</source>
+        <translation>zu öffnende Lektion (.musicxml, .mxl) oder Sammlung (.abc)</translation>
+    </message>
+    <message>
+        <location filename="../../app/cli.py"/>
+        <source>tell the versions of the program and its parts</source>
+        <translation>die Versionen des Programms und seiner Teile nennen</translation>
+    </message>
+    <message>
+        <location filename="../../app/cli.py"/>
+        <source>“{text}” is no tempo: expected {least} to {most} beats a minute</source>
+        <translation>„{text}“ ist kein Tempo: erwartet werden {least} bis {most} Schläge pro Minute</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_painting.py"/>
+        <source>the others are told from this one</source>
+        <translation>davon werden die anderen unterschieden</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_painting.py"/>
+        <source>Beside “{name}”:</source>
+        <translation>Neben „{name}“:</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Strokes</source>
+        <translation>Striche</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Slurs</source>
+        <translation>Bindebögen</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Retakes</source>
+        <translation>Neuansätze</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Driven</source>
+        <translation>Getrieben</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>On up-bow</source>
+        <translation>Im Aufstrich</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Buried</source>
+        <translation>Verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Unstruck</source>
+        <translation>Nicht angestrichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Consistent</source>
+        <translation>Einheitlich</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Comes round</source>
+        <translation>Geht rund auf</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <location filename="../../app/totals_view.py"/>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <location filename="../../app/totals_view.py"/>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Longest stroke</source>
+        <translation>Längster Strich</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <location filename="../../app/totals_view.py"/>
+        <source>{seconds} s</source>
+        <translation>{seconds} s</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>{name}, worked on, the others are told from it</source>
+        <translation>{name}, wird bearbeitet, davon werden die anderen unterschieden</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>{name}, worked on</source>
+        <translation>{name}, wird bearbeitet</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>{name}, the others are told from it</source>
+        <translation>{name}, davon werden die anderen unterschieden</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Totals of the bowings that are compared</source>
+        <translation>Zahlen der verglichenen Strichfassungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/comparison_table.py"/>
+        <source>Click a name to work on that bowing: bold is the one worked on, slanted the one told from</source>
+        <translation>Einen Namen anklicken, um diese Strichfassung zu bearbeiten: fett die bearbeitete, schräg die, von der unterschieden wird</translation>
+    </message>
+    <message>
+        <location filename="../../app/desktop_command.py"/>
+        <source>put the program into the menus of your desktop, or take it out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/desktop_command.py"/>
+        <source>entry, icon and kinds of file, for you alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Export as PDF</source>
+        <translation>Als PDF exportieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Export as ABC</source>
+        <translation>Als ABC exportieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Tune book in ABC (*.abc)</source>
+        <translation>Sammlung in ABC (*.abc)</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Add a folder to the shelf</source>
+        <translation>Ordner ins Regal stellen</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Add to the pack</source>
+        <translation>Zum Paket hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Add a folder to the pack</source>
+        <translation>Ordner zum Paket hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Make the pack in</source>
+        <translation>Paket herstellen in</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Save the lesson as</source>
+        <translation>Lektion speichern unter</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Save the changes to “{title}”?</source>
+        <translation>Änderungen an „{title}“ speichern?</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>They are lost if you do not save them.</source>
+        <translation>Ungespeichert gehen sie verloren.</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>If it is overwritten, what it holds now is kept beside it.</source>
+        <translation>Beim Überschreiben bleibt der jetzige Inhalt daneben erhalten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Save &amp;as another name…</source>
+        <translation>Unter &amp;anderem Namen speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>&amp;Overwrite</source>
+        <translation>Über&amp;schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>The lesson is open as it was. Nothing on the disk has been changed.</source>
+        <translation>Die Lektion ist offen wie zuvor. Auf dem Datenträger wurde nichts geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Save &amp;elsewhere…</source>
+        <translation>&amp;Woanders speichern…</translation>
+    </message>
+    <message>
+        <location filename="../../app/dialogs.py"/>
+        <source>Leave off</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_painting.py"/>
+        <source>slurred</source>
+        <comment>legend</comment>
+        <translation>gebunden</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_painting.py"/>
+        <source>not slurred</source>
+        <comment>legend</comment>
+        <translation>nicht gebunden</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_painting.py"/>
+        <source>slurred or hooked</source>
+        <comment>legend</comment>
+        <translation>gebunden oder angehängt</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_painting.py"/>
+        <source>a sign more</source>
+        <comment>legend</comment>
+        <translation>ein Zeichen mehr</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_painting.py"/>
+        <source>a sign less</source>
+        <comment>legend</comment>
+        <translation>ein Zeichen weniger</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_painting.py"/>
+        <source>another sign</source>
+        <comment>legend</comment>
+        <translation>anderes Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_painting.py"/>
+        <source>the bow goes the other way</source>
+        <comment>legend</comment>
+        <translation>Bogen geht andersherum</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>on a bow of its own</source>
+        <translation>auf eigenem Strich</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <location filename="../../app/note_words.py"/>
+        <source>slurred to the note before</source>
+        <translation>an die Note davor gebunden</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <location filename="../../app/note_words.py"/>
+        <source>hooked to the note before</source>
+        <translation>an die Note davor angehängt</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>accent</source>
+        <comment>articulation</comment>
+        <translation>Akzent</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>strong accent</source>
+        <comment>articulation</comment>
+        <translation>starker Akzent</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>staccato</source>
+        <comment>articulation</comment>
+        <translation>Staccato</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>tenuto</source>
+        <comment>articulation</comment>
+        <translation>Tenuto</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>detached legato</source>
+        <comment>articulation</comment>
+        <translation>Portato</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>staccatissimo</source>
+        <comment>articulation</comment>
+        <translation>Staccatissimo</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>spiccato</source>
+        <comment>articulation</comment>
+        <translation>Spiccato</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>stress</source>
+        <comment>articulation</comment>
+        <translation>schwer</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>unstress</source>
+        <comment>articulation</comment>
+        <translation>leicht</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>breath mark</source>
+        <comment>articulation</comment>
+        <translation>Atemzeichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>fermata</source>
+        <comment>articulation</comment>
+        <translation>Fermate</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>open string</source>
+        <comment>articulation</comment>
+        <translation>leere Saite</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>harmonic</source>
+        <comment>articulation</comment>
+        <translation>Flageolett</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>snap pizzicato</source>
+        <comment>articulation</comment>
+        <translation>Bartók-Pizzicato</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>without a sign</source>
+        <translation>ohne Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>{place}: {here}; in “{other}” {there}.</source>
+        <translation>{place}: {here}; in „{other}“ {there}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>nothing differs from “{other}”.</source>
+        <translation>kein Unterschied zu „{other}“.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/difference_words.py"/>
+        <source>{n} in slur</source>
+        <extracomment>one: 1 in slur</extracomment>
+        <translation>
+            <numerusform>1 im Bindebogen</numerusform>
+            <numerusform>{n} im Bindebogen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/difference_words.py"/>
+        <source>{n} in direction</source>
+        <extracomment>one: 1 in direction</extracomment>
+        <translation>
+            <numerusform>1 in der Richtung</numerusform>
+            <numerusform>{n} in der Richtung</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/difference_words.py"/>
+        <source>{n} in sign</source>
+        <extracomment>one: 1 in sign</extracomment>
+        <translation>
+            <numerusform>1 im Zeichen</numerusform>
+            <numerusform>{n} im Zeichen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/difference_words.py"/>
+        <source>{n} notes differ from “{other}”: {what}.</source>
+        <extracomment>one: 1 note differs from “{other}”: {what}.</extracomment>
+        <translation>
+            <numerusform>1 Note weicht von „{other}“ ab: {what}.</numerusform>
+            <numerusform>{n} Noten weichen von „{other}“ ab: {what}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/difference_words.py"/>
+        <source>{n} grace notes</source>
+        <extracomment>one: 1 grace note</extracomment>
+        <translation>
+            <numerusform>1 Vorschlagsnote</numerusform>
+            <numerusform>{n} Vorschlagsnoten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>finger {finger}</source>
+        <translation>Finger {finger}</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <location filename="../../core/translation.py"/>
+        <source>{row} and {word}</source>
+        <comment>the end of a row</comment>
+        <translation>{row} und {word}</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <source>with {signs}</source>
+        <translation>mit {signs}</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <location filename="../../app/note_words.py"/>
+        <source>never played</source>
+        <translation>nie gespielt</translation>
+    </message>
+    <message>
+        <location filename="../../app/difference_words.py"/>
+        <location filename="../../app/note_words.py"/>
+        <source>{bow} on pass {number}</source>
+        <translation>{bow} in Durchgang {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/exporting.py"/>
+        <source>{name} is written; ABC has no place for all that the lesson holds.</source>
+        <translation>{name} ist geschrieben; ABC hat nicht für alles in der Lektion Platz.</translation>
+    </message>
+    <message>
+        <location filename="../../app/exporting.py"/>
+        <source>Written to {name}.</source>
+        <translation>In {name} geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../../app/exporting.py"/>
+        <source>Set up the sheet</source>
+        <translation>Blatt einrichten</translation>
+    </message>
+    <message>
+        <location filename="../../app/exporting.py"/>
+        <source>The sheet cannot be printed: {reason}</source>
+        <translation>Das Blatt lässt sich nicht drucken: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../app/exporting.py"/>
+        <source>Wrote {name}, {pages} {value}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>the disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>its folder cannot be reached</source>
+        <translation>ihr Ordner ist nicht erreichbar</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>the system takes no file of that name</source>
+        <translation>das System nimmt keine Datei dieses Namens an</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>another program has it in use</source>
+        <translation>ein anderes Programm benutzt sie gerade</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>you have no permission there</source>
+        <translation>dort fehlt die Berechtigung</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>your share of the disk is used up</source>
+        <translation>der zugeteilte Speicherplatz ist verbraucht</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>it is larger than a file may be there</source>
+        <translation>sie ist größer, als eine Datei dort sein darf</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>the disk can only be read</source>
+        <translation>der Datenträger ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>its name is too long</source>
+        <translation>ihr Name ist zu lang</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>something else has that name</source>
+        <translation>etwas anderes trägt diesen Namen</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>a folder has that name</source>
+        <translation>ein Ordner trägt diesen Namen</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>what should be its folder is a file</source>
+        <translation>was ihr Ordner sein soll, ist eine Datei</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>its links lead round in a circle</source>
+        <translation>ihre Verknüpfungen führen im Kreis</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>the disk reports a fault</source>
+        <translation>der Datenträger meldet einen Fehler</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>its folder is not there</source>
+        <translation>ihr Ordner ist nicht da</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>there is no such file</source>
+        <translation>es gibt keine solche Datei</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_faults.py"/>
+        <source>the system does not say why</source>
+        <translation>das System sagt nicht, warum</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_news.py"/>
+        <source>{name} is no longer where it was.</source>
+        <translation>{name} ist nicht mehr da, wo es war.</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_news.py"/>
+        <source>&amp;Save it again</source>
+        <translation>Wieder &amp;speichern</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_news.py"/>
+        <source>{name} has been changed by another window or program. Saving will ask which of the two to keep.</source>
+        <translation>{name} wurde von einem anderen Fenster oder Programm geändert. Beim Speichern wird gefragt, welche Fassung bleibt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_news.py"/>
+        <source>{name} has been changed by another window or program.</source>
+        <translation>{name} wurde von einem anderen Fenster oder Programm geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_news.py"/>
+        <source>&amp;Read it again</source>
+        <translation>Neu &amp;lesen</translation>
+    </message>
+    <message>
+        <location filename="../../app/file_news.py"/>
+        <source>{name} is open in another window too: whoever saves second is asked which of the two to keep.</source>
+        <translation>{name} ist auch in einem anderen Fenster offen: Wer als Zweites speichert, wird gefragt, welche Fassung bleibt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>Lessons, scores and tune books (*.musicxml *.mxl *.xml *.abc *.txt)</source>
+        <translation>Lektionen, Partituren und Sammlungen (*.musicxml *.mxl *.xml *.abc *.txt)</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>Lessons and scores in MusicXML (*.musicxml *.mxl *.xml)</source>
+        <translation>Lektionen und Partituren in MusicXML (*.musicxml *.mxl *.xml)</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>Tune books in ABC (*.abc *.txt)</source>
+        <translation>Sammlungen in ABC (*.abc *.txt)</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>Lesson in MusicXML (*.musicxml)</source>
+        <translation>Lektion in MusicXML (*.musicxml)</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>Packed lesson (*.mxl)</source>
+        <translation>Gepackte Lektion (*.mxl)</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>{name} is larger than {size} MB and was not opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>{name} cannot be opened: {why}.</source>
+        <translation>{name} lässt sich nicht öffnen: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>{name} cannot be saved: {why}.</source>
+        <translation>{name} lässt sich nicht speichern: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>{name} has been changed since this lesson was read from it.</source>
+        <translation>{name} wurde geändert, seit diese Lektion daraus gelesen wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../app/files.py"/>
+        <source>{name} cannot be written: {why}.</source>
+        <translation>{name} lässt sich nicht schreiben: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/findings_model.py"/>
+        <source>{title}. {why}</source>
+        <comment>of a rule</comment>
+        <translation>{title}. {why}</translation>
+    </message>
+    <message>
+        <location filename="../../app/findings_model.py"/>
+        <source>{severity}, {where}</source>
+        <translation>{severity}, {where}</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/findings_model.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../core/checks/words.py"/>
+        <source>bars {numbers}</source>
+        <extracomment>one: bar {numbers}</extracomment>
+        <translation>
+            <numerusform>Takt {numbers}</numerusform>
+            <numerusform>Takt {numbers}</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/findings_model.py"/>
+        <source>pass {number}</source>
+        <translation>Durchgang {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/gestures.py"/>
+        <source>Drag over notes for a longer slur; Ctrl+click hooks.</source>
+        <translation>Über Noten ziehen für einen längeren Bindebogen; Strg+Klick hängt an.</translation>
+    </message>
+    <message>
+        <location filename="../../app/gestures.py"/>
+        <source>Shift+click frees, Ctrl+click retakes.</source>
+        <translation>Umschalt+Klick gibt frei, Strg+Klick setzt neu an.</translation>
+    </message>
+    <message>
+        <location filename="../../app/gestures.py"/>
+        <source>Right button: accents of more bars.</source>
+        <translation>Rechte Taste: Betonungen weiterer Takte.</translation>
+    </message>
+    <message>
+        <location filename="../../app/join_panel.py"/>
+        <source>No single change at the end of the one tune or the start of the other mends this without doing harm.</source>
+        <translation>Keine einzelne Änderung am Ende des einen oder am Anfang des anderen Stücks behebt das, ohne zu schaden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/join_panel.py"/>
+        <location filename="../../app/side_list.py"/>
+        <source>Why this is found</source>
+        <translation>Warum das gefunden wird</translation>
+    </message>
+    <message>
+        <location filename="../../app/join_panel.py"/>
+        <source>What to change in tunes that are not on the page</source>
+        <translation>Was in Stücken zu ändern ist, die nicht auf dem Blatt sind</translation>
+    </message>
+    <message>
         <location filename="../../app/looks.py"/>
         <source>The language changes when the program is started again.</source>
         <translation>Die Sprache wechselt, wenn das Programm neu gestartet wird.</translation>
@@ -1088,6 +2454,289 @@
         <location filename="../../app/looks.py"/>
         <source>Fits the width, {zoom}</source>
         <translation>Fensterbreite, {zoom}</translation>
+    </message>
+    <message>
+        <location filename="../../app/main_window.py"/>
+        <location filename="../../app/side_list.py"/>
+        <source>Bow check</source>
+        <translation>Strichprüfung</translation>
+    </message>
+    <message>
+        <location filename="../../app/main_window.py"/>
+        <source>{title}[*] – Bowbench</source>
+        <translation>{title}[*] – Bowbench</translation>
+    </message>
+    <message>
+        <location filename="../../app/main_window.py"/>
+        <location filename="../../app/page_heading.py"/>
+        <location filename="../../app/saving.py"/>
+        <location filename="../../app/sheet_content.py"/>
+        <location filename="../../app/tune_chooser.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Untitled</source>
+        <translation>Ohne Titel</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>{bar}, rest</source>
+        <translation>{bar}, Pause</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>{bar}, note {number}</source>
+        <translation>{bar}, Note {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>{bar}, notes {first}–{last}</source>
+        <translation>{bar}, Note {first}–{last}</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>{first} to {last}</source>
+        <comment>notes</comment>
+        <translation>{first} bis {last}</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>held from the note before</source>
+        <translation>von der Note davor gehalten</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>slurred to the next</source>
+        <translation>an die nächste gebunden</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>hooked to the next</source>
+        <translation>an die nächste angehängt</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>fixed</source>
+        <translation>fest</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>fixed on pass {number}</source>
+        <translation>fest in Durchgang {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>retaken</source>
+        <translation>neu angesetzt</translation>
+    </message>
+    <message>
+        <location filename="../../app/note_words.py"/>
+        <source>{place}: {what}</source>
+        <translation>{place}: {what}</translation>
+    </message>
+    <message>
+        <location filename="../../app/notice.py"/>
+        <source>Problems in the file</source>
+        <translation>Probleme in der Datei</translation>
+    </message>
+    <message>
+        <location filename="../../app/notice.py"/>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <location filename="../../app/notice.py"/>
+        <source>Close this notice</source>
+        <translation>Diese Mitteilung schließen</translation>
+    </message>
+    <message>
+        <location filename="../../app/opening.py"/>
+        <source>The pasted text</source>
+        <translation>Der eingefügte Text</translation>
+    </message>
+    <message>
+        <location filename="../../app/opening.py"/>
+        <source>There is no text to paste: copy a tune first.</source>
+        <translation>Es gibt keinen Text zum Einfügen: zuerst ein Stück kopieren.</translation>
+    </message>
+    <message>
+        <location filename="../../app/opening.py"/>
+        <source>{what} is no tune that can be read: {fault}</source>
+        <translation>{what} ist kein lesbares Stück: {fault}</translation>
+    </message>
+    <message>
+        <location filename="../../app/opening.py"/>
+        <source>Nothing opened yet</source>
+        <translation>Noch nichts geöffnet</translation>
+    </message>
+    <message>
+        <location filename="../../app/opening.py"/>
+        <source>Reading {name} …</source>
+        <translation>{name} wird gelesen …</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/opening.py"/>
+        <source>{name} is open; {n} things were repaired or left out on the way.</source>
+        <extracomment>one: {name} is open; 1 thing was repaired or left out on the way.</extracomment>
+        <translation>
+            <numerusform>{name} ist offen; 1 Stelle wurde dabei repariert oder weggelassen.</numerusform>
+            <numerusform>{name} ist offen; {n} Stellen wurden dabei repariert oder weggelassen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <source>make sheets and files of many lessons in one folder, and a zip of all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <source>lessons and tune books</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <source>a new folder, or one that holds a pack: only what is missing in it is made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <source>processes at a time; as many as processors if left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <source>what is made of each lesson, of {kinds}; all if left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>Lesson pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>How far the pack is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>What is being packed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>What came of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>What is not in the pack, and what else there is to tell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>&amp;Make the pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <location filename="../../app/player_desk.py"/>
+        <source>&amp;Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>&amp;Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>Open the &amp;folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>Stopping …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>{things} repaired or left out on reading; the contents page tells.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_folder.py"/>
+        <source>{path} cannot be used: {reason}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_folder.py"/>
+        <source>{path} holds other files: choose a new folder, or one that holds a pack.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_folder.py"/>
+        <source>{path} cannot be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_folder.py"/>
+        <source>{path} is in use by another program that packs; if none does, delete {most}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>&amp;Lessons and tune books</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>Lessons and tune books that go into the pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>Add &amp;files…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>Add a f&amp;older…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>&amp;Remove</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>Made of each lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>&amp;Into the folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>Folder of the pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>&amp;Choose…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>Choose the folder of the pack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>{title} (the lesson on the page)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/pack_making.py"/>
@@ -1102,6 +2751,2389 @@
             <numerusform>Und 1 weiterer.</numerusform>
             <numerusform>Und {n} weitere.</numerusform>
         </translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_work.py"/>
+        <source>The pack cannot be written: {reason}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/page_notes.py"/>
+        <source>{n} bowings</source>
+        <extracomment>one: 1 bowing</extracomment>
+        <translation>
+            <numerusform>1 Strichfassung</numerusform>
+            <numerusform>{n} Strichfassungen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/page_notes.py"/>
+        <source>{name} – preview</source>
+        <translation>{name} – Vorschau</translation>
+    </message>
+    <message>
+        <location filename="../../app/page_view.py"/>
+        <source>This is a preview, not edited here: Enter takes it, Escape drops it.</source>
+        <translation>Das ist eine Vorschau, hier wird nichts geändert: Eingabe übernimmt, Escape verwirft sie.</translation>
+    </message>
+    <message>
+        <location filename="../../app/page_view.py"/>
+        <source>Page</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <location filename="../../app/page_words.py"/>
+        <source>{note}; accent {how}</source>
+        <translation>{note}; Betonung {how}</translation>
+    </message>
+    <message>
+        <location filename="../../app/page_words.py"/>
+        <source>{place}: the accent is {how}.</source>
+        <translation>{place}: Die Betonung ist {how}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_choices.py"/>
+        <source>Choose a note on the page first.</source>
+        <translation>Zuerst eine Note auf dem Blatt auswählen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_controls.py"/>
+        <source>&amp;Work out</source>
+        <translation>&amp;Ausarbeiten</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_controls.py"/>
+        <source>Work out the best bowing and show it on the page</source>
+        <translation>Die beste Strichfassung ausarbeiten und auf dem Blatt zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_controls.py"/>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_controls.py"/>
+        <source>Leave off working it out</source>
+        <translation>Das Ausarbeiten abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_controls.py"/>
+        <source>Which accents &amp;suit this tune?</source>
+        <translation>Welche &amp;Betonungen passen?</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_controls.py"/>
+        <source>Add startin&amp;g versions</source>
+        <translation>Aus&amp;gangsfassungen hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>Limits of a stroke</source>
+        <translation>Grenzen eines Strichs</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>fewest</source>
+        <translation>wenige</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>some</source>
+        <translation>einige</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <source>smooth</source>
+        <translation>fließend</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>Accents that the planned bowing drives</source>
+        <translation>Betonungen, die die geplante Strichfassung treibt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>How much is slurred</source>
+        <translation>Wie viel gebunden wird</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>Which bars may change</source>
+        <translation>Welche Takte sich ändern dürfen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>&amp;Keep my slurs and marks</source>
+        <translation>Meine Bindebögen und &amp;Zeichen behalten</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>Slurs, hooks, fixed marks and retakes stay; unticked, the bars are bowed afresh</source>
+        <translation>Bindebögen, Anhängungen, feste Zeichen und Neuansätze bleiben; ohne Häkchen werden die Takte neu gestrichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>Notes in a planned stroke at most</source>
+        <translation>Noten in einem geplanten Strich höchstens</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>How long a planned stroke may last</source>
+        <translation>Wie lange ein geplanter Strich dauern darf</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>&amp;Drive</source>
+        <translation>&amp;Treiben</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>S&amp;lurs</source>
+        <translation>Bin&amp;debögen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>Ba&amp;rs</source>
+        <translation>Ta&amp;kte</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>Notes at most</source>
+        <translation>Noten höchstens</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>Lasts at most</source>
+        <translation>Dauer höchstens</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_form.py"/>
+        <source>How much is slurred: {text}</source>
+        <translation>Wie viel gebunden wird: {text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <location filename="../../app/set_list.py"/>
+        <source>Open a tune first.</source>
+        <translation>Zuerst ein Stück öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Working out the bowing …</source>
+        <translation>Die Strichfassung wird ausgearbeitet …</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Looking for the next best …</source>
+        <translation>Die nächstbeste wird gesucht …</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Comparing the accent plans …</source>
+        <translation>Die Betonungspläne werden verglichen …</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Working out starting versions …</source>
+        <translation>Ausgangsfassungen werden ausgearbeitet …</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Left off.</source>
+        <translation>Abgebrochen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Left off: the lesson was changed meanwhile.</source>
+        <translation>Abgebrochen: Die Lektion wurde inzwischen geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Work out a bowing first.</source>
+        <translation>Zuerst eine Strichfassung ausarbeiten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>The bowing is so already; nothing was changed.</source>
+        <translation>Die Strichfassung ist schon so; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Plan: {name}</source>
+        <translation>Plan: {name}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Add “{name}”</source>
+        <translation>„{name}“ hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Add starting versions</source>
+        <translation>Ausgangsfassungen hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>Working</source>
+        <translation>In Arbeit</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>The best bowing and the next best</source>
+        <translation>Die beste Strichfassung und die nächstbesten</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>Choose one to see it on the page; Enter takes it</source>
+        <translation>Eine auswählen, um sie auf dem Blatt zu sehen; Eingabe übernimmt sie</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>Name of the new bowing</source>
+        <translation>Name der neuen Strichfassung</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>Go to bar {bar}</source>
+        <translation>Zu Takt {bar}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Backbeat</source>
+        <translation>Backbeat</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>By phrase</source>
+        <translation>Phrasenweise</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Accents</source>
+        <translation>Betonungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Where in the bar the bowing drives</source>
+        <translation>Wo im Takt die Strichfassung treibt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Missed</source>
+        <translation>Verfehlt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Accents not driven, as played</source>
+        <translation>Nicht getriebene Betonungen, wie gespielt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Broken</source>
+        <translation>Brüche</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Bars bowed unlike their like, and retakes where parts meet</source>
+        <translation>Takte, die anders gestrichen sind als ihresgleichen, und Neuansätze zwischen Teilen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Slurs as written</source>
+        <translation>Bindebögen, wie geschrieben</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Retakes in one playing, the way back to the start included</source>
+        <translation>Neuansätze in einem Durchspiel, der Weg zurück zum Anfang eingeschlossen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>How the accent plans suit this tune</source>
+        <translation>Wie die Betonungspläne zum Stück passen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Which accent plan suits this tune</source>
+        <translation>Welcher Betonungsplan zum Stück passt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>As this bowing has them</source>
+        <translation>Wie in dieser Strichfassung</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>Accents of our own</source>
+        <translation>Eigene Betonungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>No accents</source>
+        <translation>Ohne Betonungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>fewest slurs</source>
+        <translation>wenige Bindebögen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>some slurs</source>
+        <translation>einige Bindebögen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>All bars</source>
+        <translation>Alle Takte</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>The selected bars</source>
+        <translation>Die ausgewählten Takte</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>From the marked note on</source>
+        <translation>Ab der markierten Note</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>A quarter of a bar</source>
+        <translation>Ein Vierteltakt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>Half a bar</source>
+        <translation>Ein halber Takt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>Three quarters of a bar</source>
+        <translation>Ein Dreivierteltakt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>A whole bar</source>
+        <translation>Ein ganzer Takt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>beside the best</source>
+        <translation>neben der besten</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../core/planner/account.py"/>
+        <source>; </source>
+        <comment>between clauses</comment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>Best: {slurs}</source>
+        <translation>Beste: {slurs}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>Best found: {slurs}</source>
+        <translation>Beste gefundene: {slurs}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>no accents asked for</source>
+        <translation>keine Betonungen verlangt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>all accents driven</source>
+        <translation>alle Betonungen getrieben</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/plan_words.py"/>
+        <source>{n} accents not driven</source>
+        <extracomment>one: 1 accent not driven</extracomment>
+        <translation>
+            <numerusform>1 Betonung nicht getrieben</numerusform>
+            <numerusform>{n} Betonungen nicht getrieben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../core/planner/suitability.py"/>
+        <source>{n} breaks</source>
+        <extracomment>one: 1 break</extracomment>
+        <translation>
+            <numerusform>1 Bruch</numerusform>
+            <numerusform>{n} Brüche</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>nothing broken</source>
+        <translation>kein Bruch</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>proven best</source>
+        <translation>nachweislich die beste</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>the best may miss {count}</source>
+        <translation>die beste verfehlt vielleicht {count}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>the best may miss none</source>
+        <translation>die beste verfehlt vielleicht keine</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>the best may break {count}</source>
+        <translation>die beste hat vielleicht {count} Brüche</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>the best may break none</source>
+        <translation>die beste hat vielleicht keinen Bruch</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>at most {percent} % dearer than the best can be</source>
+        <translation>höchstens {percent} % teurer, als die beste sein kann</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>best found, not proven: {how_far}</source>
+        <translation>beste gefundene, nicht nachgewiesen: {how_far}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>{accents}, {flow}</source>
+        <comment>name of a bowing</comment>
+        <translation>{accents}, {flow}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>None</source>
+        <comment>accents</comment>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>At {places}</source>
+        <comment>accents</comment>
+        <translation>Bei {places}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>Added: {names}.</source>
+        <translation>Hinzugefügt: {names}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../core/reading/left_out.py"/>
+        <source>“{name}”</source>
+        <translation>„{name}“</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>Nothing changes: the bowing is so already.</source>
+        <translation>Nichts ändert sich: Die Strichfassung ist schon so.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>Every bar changes.</source>
+        <translation>Jeder Takt ändert sich.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/plan_words.py"/>
+        <source>{count} of {n} bars change.</source>
+        <extracomment>one: {count} of 1 bar changes.</extracomment>
+        <translation>
+            <numerusform>{count} von 1 Takt ändert sich.</numerusform>
+            <numerusform>{count} von {n} Takten ändern sich.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/plan_words.py"/>
+        <source>{bars} change</source>
+        <comment>n: bars</comment>
+        <extracomment>one: {bars} changes</extracomment>
+        <translation>
+            <numerusform>{bars} ändert sich</numerusform>
+            <numerusform>{bars} ändern sich</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_words.py"/>
+        <source>no slurs</source>
+        <translation>keine Bindebögen</translation>
+    </message>
+    <message>
+        <location filename="../../app/player.py"/>
+        <source>There is nothing to play: no tune is open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player.py"/>
+        <source>The set is empty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player.py"/>
+        <source>Speed: {speed} % of the tempo.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Player</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Speed, percent of the tempo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Speed (F6 slower, F7 faster)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>All bars, with repeats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Rungs of the practice ladder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Levels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Hide the player</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>What is heard now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Bars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bow.py"/>
+        <source>Frog on the left, tip on the right; the upright line is the string</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>{word} is heard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Level of the {part}, in decibels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source> ms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>How much later than the computer says the sound is heard; more for wireless headphones</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>{level} dB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>{count} rungs, {times} times in all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>PREVIEW</source>
+        <translation>VORSCHAU</translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>The page shows a preview</source>
+        <translation>Das Blatt zeigt eine Vorschau</translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Take</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Put it in the place of this bowing (Enter)</source>
+        <translation>An die Stelle dieser Strichfassung setzen (Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Take the previewed bowing</source>
+        <translation>Die Strichfassung der Vorschau übernehmen</translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Drop</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Leave the bowing as it is (Esc)</source>
+        <translation>Die Strichfassung lassen, wie sie ist (Esc)</translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Drop the previewed bowing</source>
+        <translation>Die Strichfassung der Vorschau verwerfen</translation>
+    </message>
+    <message>
+        <location filename="../../app/printing.py"/>
+        <source>The printer cannot be used.</source>
+        <translation>Der Drucker lässt sich nicht benutzen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>on the beat</source>
+        <comment>accents of some bars</comment>
+        <translation>auf dem Schlag</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>on the backbeat</source>
+        <comment>accents of some bars</comment>
+        <translation>auf dem Backbeat</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>as each phrase does better</source>
+        <comment>accents of some bars</comment>
+        <translation>was in jeder Phrase besser passt</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>none</source>
+        <comment>accents of some bars</comment>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>at places of your own</source>
+        <comment>accents of some bars</comment>
+        <translation>an eigenen Stellen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Click to {edit}.</source>
+        <translation>Klick: {edit}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Let go to {edit}.</source>
+        <translation>Loslassen: {edit}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Separate {notes}</source>
+        <translation>{notes} trennen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Slur {notes}</source>
+        <translation>{notes} binden</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Hook {notes}</source>
+        <translation>{notes} anhängen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>These notes are one slur already.</source>
+        <translation>Diese Noten sind schon ein Bindebogen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>These notes have bows of their own already.</source>
+        <translation>Diese Noten haben schon eigene Striche.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Turn {note} to {bow}</source>
+        <translation>{note} zu {bow} umdrehen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Fix {note} as {bow}</source>
+        <translation>{note} als {bow} festlegen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Fix {note} as {bow} on pass {number}</source>
+        <translation>{note} in Durchgang {number} als {bow} festlegen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>This stroke is fixed as {bow} already.</source>
+        <translation>Dieser Strich ist schon als {bow} festgelegt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Free {note}</source>
+        <translation>{note} freigeben</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Nothing is fixed here: this bow follows from the strokes before it.</source>
+        <translation>Hier ist nichts fest: Dieser Strich folgt aus den Strichen davor.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Stop retaking at {note}</source>
+        <translation>{note} nicht mehr neu ansetzen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Retake at {note}</source>
+        <translation>{note} neu ansetzen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Only a fixed bow mark can be kept to one pass: turn or fix this stroke first.</source>
+        <translation>Nur ein festes Strichzeichen lässt sich auf einen Durchgang beschränken: zuerst diesen Strich umdrehen oder festlegen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Keep the mark at {note} to pass {number} only</source>
+        <translation>Zeichen ({note}) nur in Durchgang {number} gelten lassen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Let the mark at {note} hold on every pass</source>
+        <translation>Zeichen ({note}) in jedem Durchgang gelten lassen</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>This mark holds on pass {number} only already.</source>
+        <translation>Dieses Zeichen gilt schon nur in Durchgang {number}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>This mark holds on every pass already.</source>
+        <translation>Dieses Zeichen gilt schon in jedem Durchgang.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Take the accent from {place}</source>
+        <translation>Betonung wegnehmen: {place}</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Accent {place}</source>
+        <translation>Betonen: {place}</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>An accent sign on the note accents this place, whatever the plan.</source>
+        <translation>Ein Akzentzeichen auf der Note betont diese Stelle, was immer der Plan sagt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Accents of {bars}: {plan}</source>
+        <translation>Betonungen ({bars}): {plan}</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>These bars have this accent plan already.</source>
+        <translation>Diese Takte haben diesen Betonungsplan schon.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Take a {ornament} from {notes}</source>
+        <translation>{ornament} wegnehmen: {notes}</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Put a {ornament} on {notes}</source>
+        <translation>{ornament} setzen: {notes}</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>the tune</source>
+        <translation>das Stück</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <location filename="../../core/checks/words.py"/>
+        <source>the pick-up</source>
+        <translation>Auftakt</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>bars {first}–{last}</source>
+        <translation>Takt {first}–{last}</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>This note has a bow of its own already.</source>
+        <translation>Diese Note hat schon einen eigenen Strich.</translation>
+    </message>
+    <message>
+        <location filename="../../app/proposals.py"/>
+        <source>Nothing would change.</source>
+        <translation>Nichts würde sich ändern.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/quiet_menus.py"/>
+        <source>{n} rules are turned down …</source>
+        <extracomment>one: 1 rule is turned down …</extracomment>
+        <translation>
+            <numerusform>1 Regel ist leiser gestellt …</numerusform>
+            <numerusform>{n} Regeln sind leiser gestellt …</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>Tell “{rule}” as a note</source>
+        <translation>„{rule}“ nur als Hinweis melden</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>Do not tell “{rule}”</source>
+        <translation>„{rule}“ nicht melden</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>Tell “{rule}” as it is</source>
+        <translation>„{rule}“ wieder melden</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>Tell all rules as they are</source>
+        <translation>Alle Regeln wieder melden</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>Tell this as it is again</source>
+        <translation>Wieder melden</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>Tell this as a note</source>
+        <translation>Nur als Hinweis melden</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>Do not tell this in this lesson</source>
+        <translation>In dieser Lektion nicht melden</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>Tell again as it is</source>
+        <translation>Wieder melden</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>{rule} (not told now)</source>
+        <translation>{rule} (jetzt nicht gemeldet)</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>{rule} (a note now)</source>
+        <translation>{rule} (jetzt ein Hinweis)</translation>
+    </message>
+    <message>
+        <location filename="../../app/quiet_menus.py"/>
+        <source>All rules</source>
+        <translation>Alle Regeln</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery.py"/>
+        <source>No recovery copy of this lesson can be kept: {why}. Save it soon.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>Lessons that were not saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>The program ended before these lessons were saved. They are as they stood then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>About the chosen lesson</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <location filename="../../app/shelf_table.py"/>
+        <source>&amp;Open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>&amp;Keep for later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>Press once more to throw this lesson away. There is no way back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>It cannot be thrown away: {path} is protected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_offer.py"/>
+        <source>All lessons were saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/remedy_panel.py"/>
+        <source>Looking for a change that mends it …</source>
+        <translation>Eine Abhilfe wird gesucht …</translation>
+    </message>
+    <message>
+        <location filename="../../app/remedy_panel.py"/>
+        <source>No single change mends this without doing harm elsewhere. It can stay as it is, or take several changes.</source>
+        <translation>Keine einzelne Änderung behebt das, ohne anderswo zu schaden. Es kann so bleiben oder braucht mehrere Änderungen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/saving.py"/>
+        <source>{name} has been changed by another window or program since this lesson was read from it.</source>
+        <translation>{name} wurde von einem anderen Fenster oder Programm geändert, seit diese Lektion daraus gelesen wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../app/saving.py"/>
+        <source>There is a file {name} already.</source>
+        <translation>Es gibt schon eine Datei {name}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/saving.py"/>
+        <source>Saved in {name}.</source>
+        <translation>In {name} gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/saving.py"/>
+        <source>Saved in {name}. What stood there is kept in {kept}.</source>
+        <translation>In {name} gespeichert. Was dort stand, bleibt in {kept} erhalten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_adding.py"/>
+        <source>The tune on the &amp;page</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_adding.py"/>
+        <source>From the &amp;open book…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_adding.py"/>
+        <source>From a &amp;file…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_entries.py"/>
+        <source>{text}: expected {form}, such as book.abc#3x2 for its tune 3, played twice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_entries.py"/>
+        <source>{text}: a tune of a set is played 1 to {most} times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_entries.py"/>
+        <source>{file}: a book of {count} tunes: expected one of them, such as {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_entries.py"/>
+        <source>{file}: no tune {number}; there is {numbers}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_entries.py"/>
+        <source>{file}: no bowing named “{wanted}”; there is {there}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_list.py"/>
+        <location filename="../../core/tune_set.py"/>
+        <source>A set holds at most {most} tunes.</source>
+        <translation>Ein Set fasst höchstens {most} Stücke.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/set_report.py"/>
+        <source>Set of {n} tunes</source>
+        <extracomment>one: Set of 1 tune</extracomment>
+        <translation>
+            <numerusform>Set aus 1 Stück</numerusform>
+            <numerusform>Set aus {n} Stücken</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>the set comes round</source>
+        <translation>das Set geht rund auf</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>the set does not come round</source>
+        <translation>das Set geht nicht rund auf</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>mended in {tune}: {edit}</source>
+        <translation>Abhilfe in {tune}: {edit}</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>{cost}.</source>
+        <comment>of an order of tunes</comment>
+        <translation>{cost}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>No other order does better than this one: {cost}.</source>
+        <translation>Keine andere Reihenfolge ist besser als diese: {cost}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>As it stands: {cost}; in the order {places}: {best}, and it comes round.</source>
+        <translation>So, wie es steht: {cost}; in der Reihenfolge {places}: {best}, und es geht rund auf.</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>As it stands: {cost}; in the order {places}: {best}.</source>
+        <translation>So, wie es steht: {cost}; in der Reihenfolge {places}: {best}.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/set_report.py"/>
+        <source>{n} turned joins</source>
+        <extracomment>one: 1 turned join</extracomment>
+        <translation>
+            <numerusform>1 umgedrehter Übergang</numerusform>
+            <numerusform>{n} umgedrehte Übergänge</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>no turned joins</source>
+        <translation>keine umgedrehten Übergänge</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_report.py"/>
+        <source>no retakes</source>
+        <translation>keine Neuansätze</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>Set of tunes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>Tunes of the set and the joins between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>Bowing of the chosen tune</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>Times through the chosen tune</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>&amp;Times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>Whether the set comes round, and the best order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>Play them in &amp;that order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>&amp;Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>{what} of the last set cannot be read again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/severity_signs.py"/>
+        <source>Fault</source>
+        <comment>severity</comment>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <location filename="../../app/severity_signs.py"/>
+        <source>Warning</source>
+        <comment>severity</comment>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <location filename="../../app/severity_signs.py"/>
+        <source>Note</source>
+        <comment>severity</comment>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_choice.py"/>
+        <source>&amp;Keep</source>
+        <translation>&amp;Behalten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_choice.py"/>
+        <source>Pri&amp;nt…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_choice.py"/>
+        <source>E&amp;xport as PDF…</source>
+        <translation>Als &amp;PDF exportieren…</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>print bowings to a PDF file</source>
+        <translation>Strichfassungen in eine PDF-Datei drucken</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>with --kind set each is {form}</source>
+        <translation>mit --kind set ist jede {form}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>these bowings in this order; all where left out</source>
+        <translation>diese Strichfassungen in dieser Reihenfolge; ohne Angabe alle</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>what the sheet is for; plain where left out</source>
+        <translation>wofür das Blatt ist; ohne Angabe plain</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>begin with the sheet that the first lesson keeps</source>
+        <translation>mit dem Blatt beginnen, das die erste Lektion behalten hat</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>which strokes carry a bow mark</source>
+        <translation>welche Striche ein Strichzeichen tragen</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>how large the music is</source>
+        <translation>wie groß die Noten sind</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>the paper lies on its long side</source>
+        <translation>das Papier liegt quer</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>how often each page stands on a paper</source>
+        <translation>wie oft jede Seite auf einem Papier steht</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>of an exercise: {drills}</source>
+        <translation>einer Aufgabe: {drills}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>leave an exercise&apos;s bowing out from bar N on</source>
+        <translation>die Strichfassung einer Aufgabe ab Takt N weglassen</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>before the music; a heading ends in a colon</source>
+        <translation>vor den Noten; eine Überschrift endet mit einem Doppelpunkt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>text after the music</source>
+        <translation>Text nach den Noten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>one line at the foot of every page</source>
+        <translation>eine Zeile am Fuß jeder Seite</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>what the check finds</source>
+        <translation>was die Prüfung findet</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>the totals of each bowing</source>
+        <translation>die Zahlen jeder Strichfassung</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>how accents are met, under each line</source>
+        <translation>wie Betonungen getroffen werden, unter jeder Zeile</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>what the signs mean</source>
+        <translation>was die Zeichen bedeuten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>where the tune comes from</source>
+        <translation>woher das Stück kommt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>a word on resting and on pain</source>
+        <translation>ein Wort über Pausen und Schmerzen</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>the key of an exercise</source>
+        <translation>die Lösung einer Aufgabe</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>{file}: no bowing named “{missing}”; there is {names}</source>
+        <translation>{file}: keine Strichfassung namens „{missing}“; es gibt {names}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_command.py"/>
+        <source>“{text}” is no bar number: expected 0, 1, 2 ...</source>
+        <translation>„{text}“ ist keine Taktnummer: erwartet wird 0, 1, 2 ...</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>{text}</source>
+        <comment>credit</comment>
+        <translation>{text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Words: {text}</source>
+        <comment>credit</comment>
+        <translation>Worte: {text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>arr. {text}</source>
+        <comment>credit</comment>
+        <translation>Arr. {text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Origin: {text}</source>
+        <comment>credit</comment>
+        <translation>Herkunft: {text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Area: {text}</source>
+        <comment>credit</comment>
+        <translation>Gegend: {text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Source: {text}</source>
+        <comment>credit</comment>
+        <translation>Quelle: {text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Book: {text}</source>
+        <comment>credit</comment>
+        <translation>Buch: {text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Transcribed by {text}</source>
+        <comment>credit</comment>
+        <translation>Aufgezeichnet von {text}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>The check finds nothing to tell.</source>
+        <translation>Die Prüfung findet nichts zu melden.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/sheet_content.py"/>
+        <source>{title} and {n} more</source>
+        <extracomment>one: {title} and 1 more</extracomment>
+        <translation>
+            <numerusform>{title} und 1 weiteres</numerusform>
+            <numerusform>{title} und {n} weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Key: {title}</source>
+        <comment>of an exercise</comment>
+        <translation>Lösung: {title}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <location filename="../../app/totals_view.py"/>
+        <source>Totals</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>What the check tells</source>
+        <translation>Was die Prüfung meldet</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Accents aimed at: {plan}. {totals}</source>
+        <translation>Angestrebte Betonungen: {plan}. {totals}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>{reach} Strings: {strings}. Played once through, with all repeats.</source>
+        <translation>{reach} Saiten: {strings}. Einmal durchgespielt, mit allen Wiederholungen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_content.py"/>
+        <source>Played {times}.</source>
+        <translation>Wird {times} gespielt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_dialog.py"/>
+        <source>Tick at least one bowing.</source>
+        <translation>Mindestens eine Strichfassung ankreuzen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_dialog.py"/>
+        <source>The pages are being set …</source>
+        <translation>Die Seiten werden gesetzt …</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_dialog.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_dialog.py"/>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_dialog.py"/>
+        <source>Keep this sheet in the lesson, for the next time</source>
+        <translation>Dieses Blatt für das nächste Mal in der Lektion behalten</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/sheet_dialog.py"/>
+        <source>{n} pages.</source>
+        <extracomment>one: 1 page.</extracomment>
+        <translation>
+            <numerusform>1 Seite.</numerusform>
+            <numerusform>{n} Seiten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/sheet_dialog.py"/>
+        <source>{n} pages; {copies} copies do not fit on one, one can.</source>
+        <extracomment>one: 1 page; {copies} copies do not fit on one, one can.</extracomment>
+        <translation>
+            <numerusform>1 Seite; {copies} Kopien passen nicht auf eine, eine passt.</numerusform>
+            <numerusform>{n} Seiten; {copies} Kopien passen nicht auf eine, eine passt.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/sheet_dialog.py"/>
+        <source>{n} pages; {copies} copies do not fit on one, {fitting} can.</source>
+        <extracomment>one: 1 page; {copies} copies do not fit on one, {fitting} can.</extracomment>
+        <translation>
+            <numerusform>1 Seite; {copies} Kopien passen nicht auf eine, {fitting} passen.</numerusform>
+            <numerusform>{n} Seiten; {copies} Kopien passen nicht auf eine, {fitting} passen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>The bowings one after the other, and nothing else.</source>
+        <translation>Die Strichfassungen nacheinander und sonst nichts.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Teacher&apos;s sheet</source>
+        <translation>Lehrerblatt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>All bowings with their totals and what the check finds in them.</source>
+        <translation>Alle Strichfassungen mit ihren Zahlen und dem, was die Prüfung darin findet.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Class sheet</source>
+        <translation>Klassenblatt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>To play from: as large as the page allows, with what the signs mean.</source>
+        <translation>Zum Spielen: so groß, wie die Seite erlaubt, mit der Bedeutung der Zeichen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Exercise</source>
+        <translation>Aufgabe</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>The bowing is left out, to be written in; the key is a page of its own.</source>
+        <translation>Die Strichfassung fehlt und ist einzutragen; die Lösung ist eine eigene Seite.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Set</source>
+        <translation>Set</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Tunes one after the other, and how the bow comes from each to the next.</source>
+        <translation>Stücke nacheinander und wie der Bogen von einem zum nächsten kommt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Small</source>
+        <translation>Klein</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Normal</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Large</source>
+        <translation>Groß</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>As large as the page allows</source>
+        <translation>So groß, wie die Seite erlaubt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>For a small screen</source>
+        <translation>Für einen kleinen Bildschirm</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>On every stroke</source>
+        <translation>Auf jedem Strich</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Where each bar begins</source>
+        <translation>Am Anfang jedes Taktes</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Only where needed to read the rest</source>
+        <translation>Nur wo zum Lesen der übrigen nötig</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>One</source>
+        <comment>copies</comment>
+        <translation>Eine</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Two, to be cut apart</source>
+        <comment>copies</comment>
+        <translation>Zwei, zum Auseinanderschneiden</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Four, to be cut apart</source>
+        <comment>copies</comment>
+        <translation>Vier, zum Auseinanderschneiden</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>None: the bowing as it is</source>
+        <translation>Keine: die Strichfassung, wie sie ist</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Show under each line how &amp;accents are met</source>
+        <translation>Unter jeder Zeile zeigen, wie &amp;Betonungen getroffen werden</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Say what the si&amp;gns mean</source>
+        <translation>Sagen, was die &amp;Zeichen bedeuten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>the beginning</source>
+        <translation>dem Anfang</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>bar </source>
+        <translation>Takt </translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Print the ke&amp;y on a page of its own</source>
+        <translation>&amp;Lösung auf eigener Seite drucken</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Heading before the music</source>
+        <translation>Überschrift vor den Noten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Text before the music</source>
+        <translation>Text vor den Noten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Heading after the music</source>
+        <translation>Überschrift nach den Noten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Text after the music</source>
+        <translation>Text nach den Noten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>&amp;Totals of each bowing</source>
+        <translation>&amp;Zahlen jeder Strichfassung</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>What the &amp;check finds in it</source>
+        <translation>Was die &amp;Prüfung darin findet</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Where the tune c&amp;omes from</source>
+        <translation>Wo&amp;her das Stück kommt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>A word on resting and on &amp;pain</source>
+        <translation>Ein &amp;Wort über Pausen und Schmerzen</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Class, date …</source>
+        <translation>Klasse, Datum …</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>On its &amp;long side</source>
+        <translation>&amp;Querformat</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>K&amp;ind of sheet</source>
+        <translation>A&amp;rt des Blatts</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>&amp;Bowings</source>
+        <translation>&amp;Strichfassungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>&amp;Size</source>
+        <translation>&amp;Größe</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Bow &amp;marks</source>
+        <translation>Strich&amp;zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>&amp;Drill</source>
+        <translation>&amp;Übung</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Leave out &amp;from</source>
+        <translation>&amp;Weglassen ab</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Be&amp;fore the music</source>
+        <translation>&amp;Vor den Noten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Afte&amp;r the music</source>
+        <translation>&amp;Nach den Noten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Foot of the pa&amp;ge</source>
+        <translation>Fuß&amp;zeile</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>&amp;Paper</source>
+        <translation>Pap&amp;ierformat</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>C&amp;opies on a page</source>
+        <translation>&amp;Kopien je Seite</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>M&amp;usic</source>
+        <translation>N&amp;oten</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>&amp;Words</source>
+        <translation>Te&amp;xt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Pap&amp;er</source>
+        <translation>&amp;Papier</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/sheet_form.py"/>
+        <source>The {n} tunes of the set in hand.</source>
+        <extracomment>one: The tune of the set in hand.</extracomment>
+        <translation>
+            <numerusform>Das Stück des aktuellen Sets.</numerusform>
+            <numerusform>Die {n} Stücke des aktuellen Sets.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>No set is in hand: this tune alone.</source>
+        <translation>Kein Set vorhanden: nur dieses Stück.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Bowings on the sheet</source>
+        <translation>Strichfassungen auf dem Blatt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>Heading</source>
+        <translation>Überschrift</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <source>What to listen for, homework …</source>
+        <translation>Worauf zu hören ist, Hausaufgaben …</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_legend.py"/>
+        <source>lighter: follows from the bow before</source>
+        <translation>heller: folgt aus dem Strich davor</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_legend.py"/>
+        <source>row {first}: first time, row {next}: next time</source>
+        <translation>Reihe {first}: erstes Mal, Reihe {next}: nächstes Mal</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_legend.py"/>
+        <source>lift, take the same bow again</source>
+        <translation>abheben, denselben Strich noch einmal</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_legend.py"/>
+        <source>dots under a slur: stop the bow, go on the same way</source>
+        <translation>Punkte unter einem Bogen: anhalten, in derselben Richtung weiter</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_legend.py"/>
+        <source>~ roll</source>
+        <translation>~ Roll</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_legend.py"/>
+        <source>/ cut</source>
+        <translation>/ Cut</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_legend.py"/>
+        <source>accent {how}</source>
+        <translation>Betonung {how}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_preview.py"/>
+        <source>Preview of the pages</source>
+        <translation>Vorschau der Seiten</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>keep a catalogue of lessons and tune books, and find tunes in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>put folders or files on the shelf and read what is new in them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>where none is given, all that is on the shelf is looked through again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>first set the catalogue aside and begin a new one; what you noted is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>find tunes by words, dance, key, metre or first notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>put tunes in the order in which they lie best under an accent plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>on-beat (where left out), backbeat, by-phrase, or places such as 0,2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>show the best N only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>another catalogue than your own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>beginnings of words in titles, tags and credits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>such as reel, or jig for slip jigs too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>D for any mode on D, or D major, Edor, F#m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>how it begins: u, d, s for up, down, same, or note names such as dBAF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>find the note names in every key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>may be given more than once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>words of a bowing&apos;s name, or its accent plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Beginnings of words in titles, tags, credits and file names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>How the tune begins: u, d and s for up, down and same, or names of notes (DD for two D)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>in any key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Find the names of notes in every key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Find tunes of one {what} only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_model.py"/>
+        <source>Status of the tune</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Reading files of the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Folders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Add folders, look through them again, take them off the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{files} on the shelf cannot be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{text}, the first {shown} listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>&amp;Add a folder…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Look for what is &amp;new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>On the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>&amp;Take it off the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_table.py"/>
+        <source>Tunes on the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_table.py"/>
+        <source>&amp;Status</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_table.py"/>
+        <source>&amp;Tags…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_table.py"/>
+        <source>Order &amp;by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/side_list.py"/>
+        <source>Open a tune and its bow check stands here.</source>
+        <translation>Ein Stück öffnen, dann steht hier seine Strichprüfung.</translation>
+    </message>
+    <message>
+        <location filename="../../app/side_list.py"/>
+        <source>Nothing found: the marks and slurs of this bowing agree, and what comes back is bowed as before.</source>
+        <translation>Nichts gefunden: Zeichen und Bindebögen dieser Strichfassung passen zusammen, und was wiederkommt, wird gestrichen wie zuvor.</translation>
+    </message>
+    <message>
+        <location filename="../../app/side_list.py"/>
+        <source>Nothing found by the rules that are told in this lesson.</source>
+        <translation>Nichts gefunden mit den Regeln, die in dieser Lektion gemeldet werden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/side_list.py"/>
+        <source>Findings</source>
+        <translation>Befunde</translation>
+    </message>
+    <message>
+        <location filename="../../app/side_list.py"/>
+        <source>Choose a finding first.</source>
+        <translation>Zuerst einen Befund auswählen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/side_list.py"/>
+        <source>Accents: {plan}</source>
+        <translation>Betonungen: {plan}</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/side_list.py"/>
+        <source>{bars} have accents of their own. A choice here is for the whole tune.</source>
+        <comment>n: bars</comment>
+        <extracomment>one: {bars} has accents of its own. A choice here is for the whole tune.</extracomment>
+        <translation>
+            <numerusform>{bars} hat eigene Betonungen. Eine Wahl hier gilt für das ganze Stück.</numerusform>
+            <numerusform>{bars} haben eigene Betonungen. Eine Wahl hier gilt für das ganze Stück.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/side_tabs.py"/>
+        <source>Panes beside the page</source>
+        <translation>Felder neben dem Blatt</translation>
+    </message>
+    <message>
+        <location filename="../../app/side_tabs.py"/>
+        <source>Close {pane}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>write a tune as it is bowed to a sound file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>.wav, .flac, .ogg, .mp3 or .mid</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>this bowing; the first if left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>in beats of the dance (a reel&apos;s: half notes)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>chords, or a drone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>a click on each beat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>bars; 1 if left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>these bars only, by their printed numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>so often in a row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>faster and faster, in percent of the tempo: 60-100/5x2 plays 60, 60, 65 ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>a file for each rung of the ladder: OUT-060.ogg ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>{n} %</source>
+        <translation>{n} %</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/totals_view.py"/>
+        <source>strokes</source>
+        <comment>under a figure</comment>
+        <extracomment>one: stroke</extracomment>
+        <translation>
+            <numerusform>Strich</numerusform>
+            <numerusform>Striche</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>longest</source>
+        <comment>stroke; under a figure</comment>
+        <translation>längster</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/totals_view.py"/>
+        <source>slurs</source>
+        <comment>under a figure</comment>
+        <extracomment>one: slur</extracomment>
+        <translation>
+            <numerusform>Bogen</numerusform>
+            <numerusform>Bögen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/totals_view.py"/>
+        <source>retakes</source>
+        <comment>under a figure</comment>
+        <extracomment>one: retake</extracomment>
+        <translation>
+            <numerusform>Neuansatz</numerusform>
+            <numerusform>Neuansätze</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>driven</source>
+        <comment>accents; under a figure</comment>
+        <translation>getrieben</translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>on up-bow</source>
+        <comment>accents; under a figure</comment>
+        <translation>im Aufstrich</translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>buried</source>
+        <comment>accents; under a figure</comment>
+        <translation>verdeckt</translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>unstruck</source>
+        <comment>accents; under a figure</comment>
+        <translation>ohne Anstrich</translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>consistent</source>
+        <comment>under a figure</comment>
+        <translation>einheitlich</translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>comes round</source>
+        <comment>under a figure</comment>
+        <translation>geht auf</translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>{strokes}, {slurs}, {retakes}; accents: {driven} driven, {up} on an up-bow, {buried} buried, {unstruck} unstruck; {consistency} consistent; comes round; longest stroke {seconds} seconds, {used} of bow {speed}.</source>
+        <translation>{strokes}, {slurs}, {retakes}; Betonungen: {driven} getrieben, {up} im Aufstrich, {buried} verdeckt, {unstruck} nicht angestrichen; {consistency} einheitlich; geht rund auf; längster Strich {seconds} Sekunden, {used} Bogen {speed}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>{strokes}, {slurs}, {retakes}; accents: {driven} driven, {up} on an up-bow, {buried} buried, {unstruck} unstruck; {consistency} consistent; does not come round; longest stroke {seconds} seconds, {used} of bow {speed}.</source>
+        <translation>{strokes}, {slurs}, {retakes}; Betonungen: {driven} getrieben, {up} im Aufstrich, {buried} verdeckt, {unstruck} nicht angestrichen; {consistency} einheitlich; geht nicht rund auf; längster Strich {seconds} Sekunden, {used} Bogen {speed}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Dance</source>
+        <translation>Tanz</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Key</source>
+        <translation>Tonart</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Metre</source>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Choose a tune of {name}</source>
+        <translation>Ein Stück aus {name} auswählen</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Find by title, dance, key or number</source>
+        <translation>Nach Titel, Tanz, Tonart oder Nummer suchen</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Find a tune</source>
+        <translation>Stück finden</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Tunes</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>{found} of {count} tunes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>{count} tunes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/undo_desk.py"/>
+        <source>Preview</source>
+        <translation>Vorschau</translation>
+    </message>
+    <message>
+        <location filename="../../app/undo_desk.py"/>
+        <source>{command} “{edit}”</source>
+        <comment>undo or redo</comment>
+        <translation>{command}: {edit}</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>The tune, bowed. Click a note to slur it to the next or to separate the two; drag over notes to put them in one bow. Click a bow mark to turn the stroke round: dark marks are fixed by you, lighter ones follow from the strokes before. Under the staff stands how each accent is met. The right button tells all that can be done.</source>
+        <translation>Das Stück mit seinen Strichen. Eine Note anklicken, um sie an die nächste zu binden oder beide zu trennen; über Noten ziehen, um sie auf einen Strich zu nehmen. Ein Strichzeichen anklicken, um den Strich umzudrehen: Dunkle Zeichen sind festgelegt, hellere folgen aus den Strichen davor. Unter der Notenzeile steht, wie jede Betonung getroffen wird. Die rechte Taste zeigt alles, was möglich ist.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Ways to open a tune: a file, text that was copied, one of the tunes that come with the program, or what you opened lately.</source>
+        <translation>Wege, ein Stück zu öffnen: eine Datei, kopierter Text, eines der mitgelieferten Stücke oder zuletzt Geöffnetes.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>What there is to know of the file that was opened or saved.</source>
+        <translation>Was es zu der geöffneten oder gespeicherten Datei zu wissen gibt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>The bowings of this tune. Choose one to work on it; tick several to see them under one another.</source>
+        <translation>Die Strichfassungen dieses Stücks. Eine auswählen, um sie zu bearbeiten; mehrere ankreuzen, um sie untereinander zu sehen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>What a player would trip over in this bowing: totals, the accents that it should drive, and what was found. Choose a finding to see its notes, why it matters and what mends it; the right button turns its rule down.</source>
+        <translation>Worüber man in dieser Strichfassung stolpern würde: Zahlen, die zu treibenden Betonungen und die Befunde. Einen Befund auswählen, um seine Noten, den Grund und die Abhilfe zu sehen; die rechte Taste stellt seine Regel leiser.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Has a bowing worked out. Choose the accents to drive and how much to slur: the best bowing is shown on the page before anything is changed. Enter on the page takes it, Esc drops it.</source>
+        <translation>Lässt eine Strichfassung ausarbeiten. Betonungen und Menge der Bindebögen wählen: Die beste Strichfassung steht auf dem Blatt, bevor etwas geändert wird. Eingabe auf dem Blatt übernimmt, Esc verwirft sie.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Which pane stands beside the page.</source>
+        <translation>Welches Feld neben dem Blatt steht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>A bowing that was worked out is shown, and nothing is edited yet: take it or drop it.</source>
+        <translation>Eine ausgearbeitete Strichfassung wird gezeigt, noch ist nichts geändert: übernehmen oder verwerfen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Where on its hair the bow is, from frog (below) to tip, as the tune goes on at an even speed. A triangle stands where it would leave the hair, a full one where no ordinary speed could keep it on. Click to go to a note.</source>
+        <translation>Wo auf seinem Bezug der Bogen ist, vom Frosch (unten) bis zur Spitze, bei gleichmäßiger Geschwindigkeit. Ein Dreieck steht, wo er den Bezug verließe, ein volles, wo keine gewöhnliche Geschwindigkeit ihn darauf hielte. Klicken führt zu einer Note.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>What is played, how fast, and where the bow is. The three dots say from where to where the speed climbs; Levels turns parts up, down or off.</source>
+        <translation>Was gespielt wird, wie schnell und wo der Bogen ist. Die drei Punkte sagen, von wo bis wo das Tempo steigt; „Pegel“ stellt Stimmen lauter, leiser oder aus.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>A catalogue of your lessons and tune books. Type words or first notes to find a tune, Enter opens it. Your files are read, never changed.</source>
+        <translation>Ein Katalog der eigenen Lektionen und Sammlungen. Wörter oder Anfangsnoten eingeben, um ein Stück zu finden, Eingabe öffnet es. Dateien werden gelesen, nie geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>What is needed most; everything else is in the menus.</source>
+        <translation>Was am häufigsten gebraucht wird; alles andere steht in den Menüs.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>What the pointer would do, or what was just done; at the right how large the page is.</source>
+        <translation>Was der Zeiger bewirken würde oder was gerade getan wurde; rechts die Größe des Blatts.</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Open, save, print and export lessons</source>
+        <translation>Lektionen öffnen, speichern, drucken und exportieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Lessons and books that were open lately</source>
+        <translation>Zuletzt geöffnete Lektionen und Sammlungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Take back what was done, and open copied tunes</source>
+        <translation>Änderungen zurücknehmen und kopierte Stücke öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>What can be done with the marked note, or the selected ones</source>
+        <translation>Was mit der markierten Note oder den ausgewählten möglich ist</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Cuts, rolls, turns and bowed triplets of this bowing</source>
+        <translation>Cuts, Rolls, Doppelschläge und gestrichene Triolen dieser Strichfassung</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Which places of the bar are driven, from here on</source>
+        <translation>Welche Stellen des Taktes von hier an getrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Which places of this bar are driven</source>
+        <translation>Welche Stellen dieses Taktes getrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Which places of this phrase are driven</source>
+        <translation>Welche Stellen dieser Phrase getrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Which places of this part are driven</source>
+        <translation>Welche Stellen dieses Teils getrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Which places of the whole tune are driven</source>
+        <translation>Welche Stellen des ganzen Stücks getrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Add, copy, name and compare bowings of the tune</source>
+        <translation>Strichfassungen des Stücks hinzufügen, kopieren, benennen und vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Choose which bowings stand under this one</source>
+        <translation>Auswählen, welche Strichfassungen unter dieser stehen</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Have bowings worked out for the accents</source>
+        <translation>Strichfassungen für die Betonungen ausarbeiten lassen</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Hear the tune as it is bowed</source>
+        <translation>Das Stück hören, wie es gestrichen wird</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>What is heard: fiddle, backing, click, count-in</source>
+        <translation>Was zu hören ist: Geige, Begleitung, Klick, Einzähler</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Go through what was found, and set what is told</source>
+        <translation>Die Befunde durchgehen und einstellen, was gemeldet wird</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>What is shown, how large and in which colours</source>
+        <translation>Was gezeigt wird, wie groß und in welchen Farben</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Which strokes carry a bow mark on the page</source>
+        <translation>Welche Striche auf dem Blatt ein Strichzeichen tragen</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Light or dark</source>
+        <translation>Hell oder dunkel</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>In which language the program speaks</source>
+        <translation>In welcher Sprache das Programm spricht</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>The manual, all keys, the tour, and what the program is made of</source>
+        <translation>Das Handbuch, alle Tasten, der Rundgang und woraus das Programm besteht</translation>
+    </message>
+    <message>
+        <location filename="../../app/whats_this.py"/>
+        <source>Show or hide: {part}</source>
+        <translation>Zeigen oder verbergen: {part}</translation>
+    </message>
+    <message>
+        <location filename="../../app/window_layout.py"/>
+        <source>What the pointer would do</source>
+        <translation>Was der Zeiger bewirken würde</translation>
+    </message>
+    <message>
+        <location filename="../../app/window_layout.py"/>
+        <source>Tools</source>
+        <translation>Werkzeuge</translation>
     </message>
     <message>
         <location filename="../../core/accent_plan.py"/>
@@ -1628,27 +5660,6 @@
         <translation>{length} cm Bezug</translation>
     </message>
     <message>
-        <location filename="../../core/checks/reach.py"/>
-        <source>{count} quarters</source>
-        <translation>{count} Viertel</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/reach.py"/>
-        <source>{beat} = {number}</source>
-        <comment>tempo</comment>
-        <translation>{beat} = {number}</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/reach.py"/>
-        <source>{tempo}, usual for this dance</source>
-        <translation>{tempo}, üblich für diesen Tanz</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/reach.py"/>
-        <source>{tempo}, assumed</source>
-        <translation>{tempo}, angenommen</translation>
-    </message>
-    <message>
         <location filename="../../core/checks/retakes.py"/>
         <source>the same way as the stroke before</source>
         <translation>in dieselbe Richtung wie der Strich davor</translation>
@@ -1675,15 +5686,6 @@
         <translation>
             <numerusform>1 Neuansatz über einer Pause</numerusform>
             <numerusform>{n} Neuansätze über Pausen</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../../core/checks/retakes.py"/>
-        <source>{n} retakes</source>
-        <extracomment>one: 1 retake</extracomment>
-        <translation>
-            <numerusform>1 Neuansatz</numerusform>
-            <numerusform>{n} Neuansätze</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2010,6 +6012,16 @@
     </message>
     <message>
         <location filename="../../core/checks/words.py"/>
+        <source>down-bow</source>
+        <translation>Abstrich</translation>
+    </message>
+    <message>
+        <location filename="../../core/checks/words.py"/>
+        <source>up-bow</source>
+        <translation>Aufstrich</translation>
+    </message>
+    <message>
+        <location filename="../../core/checks/words.py"/>
         <source>down</source>
         <comment>direction of a stroke</comment>
         <translation>Abstrich</translation>
@@ -2022,16 +6034,6 @@
     </message>
     <message>
         <location filename="../../core/checks/words.py"/>
-        <source>bar {number}</source>
-        <translation>Takt {number}</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/words.py"/>
-        <source>the pick-up</source>
-        <translation>Auftakt</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/words.py"/>
         <source>the pick-up to bar {number}</source>
         <translation>Auftakt zu Takt {number}</translation>
     </message>
@@ -2040,15 +6042,6 @@
         <source>{first}–{last}</source>
         <comment>bars</comment>
         <translation>{first}–{last}</translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../../core/checks/words.py"/>
-        <source>bars {numbers}</source>
-        <extracomment>one: bar {numbers}</extracomment>
-        <translation>
-            <numerusform>Takt {numbers}</numerusform>
-            <numerusform>Takt {numbers}</numerusform>
-        </translation>
     </message>
     <message>
         <location filename="../../core/checks/words.py"/>
@@ -2096,12 +6089,6 @@
         <location filename="../../core/checks/words.py"/>
         <source>{note} of {bar}</source>
         <translation>{note} in {bar}</translation>
-    </message>
-    <message>
-        <location filename="../../core/drills.py"/>
-        <location filename="../../core/planner/versions.py"/>
-        <source>Separate bows</source>
-        <translation>Einzelstriche</translation>
     </message>
     <message>
         <location filename="../../core/drills.py"/>
@@ -2330,11 +6317,6 @@
     </message>
     <message>
         <location filename="../../core/pack/contents.py"/>
-        <source>Sheet</source>
-        <translation>Blatt</translation>
-    </message>
-    <message>
-        <location filename="../../core/pack/contents.py"/>
         <source>MusicXML</source>
         <translation>MusicXML</translation>
     </message>
@@ -2357,21 +6339,6 @@
         <location filename="../../core/pack/contents.py"/>
         <source>Tune</source>
         <translation>Stück</translation>
-    </message>
-    <message>
-        <location filename="../../core/pack/contents.py"/>
-        <source>Dance</source>
-        <translation>Tanz</translation>
-    </message>
-    <message>
-        <location filename="../../core/pack/contents.py"/>
-        <source>Key</source>
-        <translation>Tonart</translation>
-    </message>
-    <message>
-        <location filename="../../core/pack/contents.py"/>
-        <source>Bowings</source>
-        <translation>Strichfassungen</translation>
     </message>
     <message>
         <location filename="../../core/pack/contents.py"/>
@@ -2402,11 +6369,6 @@
         <source>en</source>
         <comment>code of the language of this page</comment>
         <translation>de</translation>
-    </message>
-    <message>
-        <location filename="../../core/pack/contents.py"/>
-        <source>Untitled</source>
-        <translation>Ohne Titel</translation>
     </message>
     <message>
         <location filename="../../core/pack/contents.py"/>
@@ -2460,13 +6422,6 @@
     </message>
     <message>
         <location filename="../../core/planner/account.py"/>
-        <location filename="../../core/set_check.py"/>
-        <source>, </source>
-        <comment>between parts of a sentence</comment>
-        <translation>, </translation>
-    </message>
-    <message>
-        <location filename="../../core/planner/account.py"/>
         <source>{change} in {bars}</source>
         <translation>{change} in {bars}</translation>
     </message>
@@ -2479,12 +6434,6 @@
         <location filename="../../core/planner/account.py"/>
         <source>the other bow throughout</source>
         <translation>durchweg der andere Strich</translation>
-    </message>
-    <message>
-        <location filename="../../core/planner/account.py"/>
-        <source>; </source>
-        <comment>between clauses</comment>
-        <translation>; </translation>
     </message>
     <message numerus="yes">
         <location filename="../../core/planner/account.py"/>
@@ -2661,28 +6610,10 @@
             <numerusform>{n} Betonungen verfehlt</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <location filename="../../core/planner/suitability.py"/>
-        <source>{n} breaks</source>
-        <extracomment>one: 1 break</extracomment>
-        <translation>
-            <numerusform>1 Bruch</numerusform>
-            <numerusform>{n} Brüche</numerusform>
-        </translation>
-    </message>
     <message>
         <location filename="../../core/planner/suitability.py"/>
         <source>every accent driven and everything that comes again bowed alike</source>
         <translation>jede Betonung getrieben und alles, was wiederkommt, gleich gestrichen</translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../../core/planner/suitability.py"/>
-        <source>{n} slurs</source>
-        <extracomment>one: 1 slur</extracomment>
-        <translation>
-            <numerusform>1 Bindebogen</numerusform>
-            <numerusform>{n} Bindebögen</numerusform>
-        </translation>
     </message>
     <message>
         <location filename="../../core/planner/suitability.py"/>
@@ -2772,8 +6703,18 @@
     </message>
     <message>
         <location filename="../../core/reading/abc.py"/>
+        <source>The text has more than {most} lines.</source>
+        <translation>Der Text hat mehr als {most} Zeilen.</translation>
+    </message>
+    <message>
+        <location filename="../../core/reading/abc.py"/>
         <source>The text is indented: read as if not.</source>
         <translation>Der Text ist eingerückt: Er wird gelesen, als wäre er es nicht.</translation>
+    </message>
+    <message>
+        <location filename="../../core/reading/abc.py"/>
+        <source>The file has more than {most} notes and bars: the rest is left out.</source>
+        <translation>Die Datei hat mehr als {most} Noten und Takte: Der Rest wird weggelassen.</translation>
     </message>
     <message>
         <location filename="../../core/reading/abc.py"/>
@@ -3043,6 +6984,11 @@
     </message>
     <message>
         <location filename="../../core/reading/abc_music.py"/>
+        <source>The tune has more than {most} bars: what follows is left out.</source>
+        <translation>Das Stück hat mehr als {most} Takte: Was folgt, wird weggelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../core/reading/abc_music.py"/>
         <source>A bar holds more than {most} notes: it is cut there.</source>
         <translation>Ein Takt fasst mehr als {most} Noten: Er wird dort abgeschnitten.</translation>
     </message>
@@ -3085,11 +7031,6 @@
         <location filename="../../core/reading/abc_music.py"/>
         <source>A tie must touch the note that it leads from: it is read as if it did.</source>
         <translation>Ein Haltebogen muss die Note berühren, von der er ausgeht: Er wird gelesen, als täte er es.</translation>
-    </message>
-    <message>
-        <location filename="../../core/reading/abc_music.py"/>
-        <source>The tune has more than {most} bars: what follows is left out.</source>
-        <translation>Das Stück hat mehr als {most} Takte: Was folgt, wird weggelassen.</translation>
     </message>
     <message>
         <location filename="../../core/reading/abc_music.py"/>
@@ -3477,11 +7418,6 @@
         <source>hairpins</source>
         <comment>in a list of what is left out</comment>
         <translation>Gabeln für lauter und leiser</translation>
-    </message>
-    <message>
-        <location filename="../../core/reading/left_out.py"/>
-        <source>“{name}”</source>
-        <translation>„{name}“</translation>
     </message>
     <message>
         <location filename="../../core/reading/left_out.py"/>
@@ -3873,6 +7809,11 @@
     </message>
     <message>
         <location filename="../../core/reading/xml_tree.py"/>
+        <source>The file has more than {most} tags and attributes.</source>
+        <translation>Die Datei hat mehr als {most} Marken und Attribute.</translation>
+    </message>
+    <message>
+        <location filename="../../core/reading/xml_tree.py"/>
         <source>The file holds no XML element.</source>
         <translation>Die Datei enthält kein XML-Element.</translation>
     </message>
@@ -4118,6 +8059,24 @@
         <translation>{note} beim ersten Mal als {direction} nehmen</translation>
     </message>
     <message>
+        <location filename="../../core/severity.py"/>
+        <source>fault</source>
+        <comment>severity</comment>
+        <translation>Fehler</translation>
+    </message>
+    <message>
+        <location filename="../../core/severity.py"/>
+        <source>warning</source>
+        <comment>severity</comment>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <location filename="../../core/severity.py"/>
+        <source>note</source>
+        <comment>severity</comment>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
         <location filename="../../core/sheet_plan.py"/>
         <source>Rest your arms every few minutes, keep shoulder and wrist loose, stop when anything hurts, and ask a teacher or a doctor if it does not pass.</source>
         <translation>Die Arme alle paar Minuten ausruhen, Schulter und Handgelenk locker halten, aufhören, wenn etwas schmerzt, und Lehrkraft oder Arzt fragen, wenn es nicht vergeht.</translation>
@@ -4361,6 +8320,41 @@
     </message>
     <message>
         <location filename="../../core/strings.py"/>
+        <source>standard</source>
+        <translation>Standard</translation>
+    </message>
+    <message>
+        <location filename="../../core/strings.py"/>
+        <source>high bass</source>
+        <translation>hoher Bass</translation>
+    </message>
+    <message>
+        <location filename="../../core/strings.py"/>
+        <source>cross tuning</source>
+        <translation>Kreuzstimmung</translation>
+    </message>
+    <message>
+        <location filename="../../core/strings.py"/>
+        <source>cross tuning with a third</source>
+        <translation>Kreuzstimmung mit Terz</translation>
+    </message>
+    <message>
+        <location filename="../../core/strings.py"/>
+        <source>low treble</source>
+        <translation>tiefer Diskant</translation>
+    </message>
+    <message>
+        <location filename="../../core/strings.py"/>
+        <source>low cross tuning</source>
+        <translation>tiefe Kreuzstimmung</translation>
+    </message>
+    <message>
+        <location filename="../../core/strings.py"/>
+        <source>all on D</source>
+        <translation>alles auf D</translation>
+    </message>
+    <message>
+        <location filename="../../core/strings.py"/>
         <source>“{text}” is no tuning: expected open strings from low to high, such as G3 D4 A4 E5.</source>
         <translation>„{text}“ ist keine Stimmung: erwartet werden leere Saiten von tief nach hoch wie G3 D4 A4 E5.</translation>
     </message>
@@ -4432,12 +8426,6 @@
     </message>
     <message>
         <location filename="../../core/translation.py"/>
-        <source>{row} and {word}</source>
-        <comment>the end of a row</comment>
-        <translation>{row} und {word}</translation>
-    </message>
-    <message>
-        <location filename="../../core/translation.py"/>
         <source>{n}st</source>
         <translation>{n}.</translation>
     </message>
@@ -4470,14 +8458,15 @@
     </message>
     <message>
         <location filename="../../core/translation.py"/>
+        <source>small</source>
+        <comment>first letter of a text that is put inside a sentence: “small”, or “as it is”</comment>
+        <translation>as it is</translation>
+    </message>
+    <message>
+        <location filename="../../core/translation.py"/>
         <source>{clause}.</source>
         <comment>a clause becomes a sentence</comment>
         <translation>{clause}.</translation>
-    </message>
-    <message>
-        <location filename="../../core/tune_set.py"/>
-        <source>A set holds at most {most} tunes.</source>
-        <translation>Ein Set fasst höchstens {most} Stücke.</translation>
     </message>
     <message>
         <location filename="../../core/tune_set.py"/>

@@ -7,6 +7,7 @@ import pytest
 from app.here import Here
 from app.note_words import describe_note, place_text, span_text
 from app.proposals import (
+    CLICK,
     Preview,
     Proposal,
     propose_bow,
@@ -85,8 +86,8 @@ def test_the_undo_step_says_what_was_done_and_where(here, propose, label):
 
 
 def test_the_sentence_of_the_status_line_is_made_of_the_same_words(here):
-    assert propose_join(here, "b0n1").says("Click") == "Click to slur bar 1, notes 1–2."
-    assert propose_join(here, "b3n5").says("Click") == "A rest comes next: a slur cannot run over a rest."
+    assert propose_join(here, "b0n1").says(CLICK) == "Click to slur bar 1, notes 1–2."
+    assert propose_join(here, "b3n5").says(CLICK) == "A rest comes next: a slur cannot run over a rest."
 
 
 def test_turning_keeps_the_pass_that_a_mark_is_limited_to(four_bars):
