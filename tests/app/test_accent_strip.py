@@ -187,7 +187,7 @@ def strip_menu(window, place) -> QMenu:
 
 @pytest.mark.parametrize(
     ("words", "bars"),
-    [("In this &bar", range(5, 6)), ("In this &phrase", range(4, 8)), ("In this p&art", range(8)),
+    [("In this &bar", range(5, 6)), ("In this &phrase", range(4, 8)), ("In this pa&rt", range(8)),
      ("In the whole &tune", range(16))],
 )  # fmt: skip
 def test_the_menu_of_the_strip_sets_a_plan_near_and_far(window, words, bars):
