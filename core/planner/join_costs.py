@@ -67,6 +67,7 @@ def by_weights(kept: Bowing, weights: Weights, before: Note, note: Note, *, open
     if before.pitches == note.pitches and not kept.signs_on(note.id).parts:
         cost += weights.equal_pitches
     cost += weights.over_bar_line * opens + weights.into_beat * on_beat
+    cost += weights.after_longer * (before.length > note.length)
     if before.pitches and note.pitches:
         semitones = abs(before.pitches[-1].midi - note.pitches[-1].midi)
         cost += weights.leap * ((semitones > STEP) + (semitones > FIFTH))

@@ -27,7 +27,7 @@ class Flow(IntEnum):
 class Weights:
     """What makes one bowing dearer than another that misses and breaks as little; whole numbers from 0 to 10,000.
 
-    The first seven are paid for each playing of a note or stroke, ``plan_change`` where it is written. Values are
+    The first eight are paid for each playing of a note or stroke, ``plan_change`` where it is written. Values are
     ours, by reading the plans they give; what they express is common practice, no source.
 
     Attributes:
@@ -35,6 +35,7 @@ class Weights:
         equal_pitches: More, if the two are the same notes and nothing parts them.
         over_bar_line: More, if a bar line stands between.
         into_beat: More, if the note begins a beat.
+        after_longer: More, if the note before is longer: of a quarter and two eighths rather the eighths are slurred.
         leap: More, if the two lie more than two semitones apart, and once again beyond a fifth.
         retake: A planned retake.
         retake_over_rest: A planned retake with a rest before it (rule B7).
@@ -47,6 +48,7 @@ class Weights:
     equal_pitches: int = 30
     over_bar_line: int = 5
     into_beat: int = 3
+    after_longer: int = 1
     leap: int = 1
     retake: int = 100
     retake_over_rest: int = 8
