@@ -69,6 +69,7 @@ USES = {
     "numpy": "samples of the sound",
     "immutabledict": "values that never change",
     "lxml": "reading and writing MusicXML",
+    "lightgbm": "learning how somebody slurs",
     "pypdf": "outline of printed sheets",
     "soundfile": "sound files",
     "mido": "MIDI files",
