@@ -21,6 +21,7 @@ from core.errors import RefusedEditError
 from core.planner import Plan, PlannerSettings, work_out_plan
 from core.recurrence import bar_classes, is_material
 from core.style.style import Style, log_odds
+from core.translation import tr
 from core.tune import Tune
 
 V = TypeVar("V")
@@ -90,18 +91,35 @@ def carry_on(
     """
     given = frozenset(marked)
     _refuse(tune, given)
-    free = {note.id for index, bar in enumerate(tune.bars) if index not in given for note in bar.notes}
-    kept = replace(
-        bowing, joins=immutabledict({note_id: how for note_id, how in bowing.joins.items() if note_id not in free})
-    )
+    kept = _bare_elsewhere(tune, bowing, given)
     odds = log_odds(style, tune, kept, given)
+    return decode(tune, bowing, given, odds, joined_from=joined_from, settings=settings, go_on=go_on)
+
+
+def decode(
+    tune: Tune,
+    bowing: Bowing,
+    marked: frozenset[int],
+    odds: Mapping[str, float],
+    *,
+    joined_from: float = LIKELY,
+    settings: PlannerSettings = SETTINGS,
+    go_on: Callable[[], None] = lambda: None,
+) -> Proposal:
+    """Make of log-odds for each note the likeliest bowing under the rules of the planner; the rest as in ``carry_on``.
+
+    Raises:
+        RefusedPlanError: what is fixed leaves no bowing.
+    """
+    free = _ids_elsewhere(tune, marked)
     line = log(joined_from / (1 - joined_from))
     leaning = {note_id: said - line for note_id, said in odds.items()}
+    kept = _bare_elsewhere(tune, bowing, marked)
     plan = work_out_plan(tune, kept, settings, style=leaning, free=free, go_on=go_on)
     chances = {note_id: 1 / (1 + exp(-said)) for note_id, said in odds.items() if note_id in free}
     return Proposal(
-        plan, given, immutabledict(chances), immutabledict(_by_bar(tune, plan.bowing, chances)),
-        contradictions(tune, bowing, given),
+        plan, marked, immutabledict(chances), immutabledict(_by_bar(tune, plan.bowing, chances)),
+        contradictions(tune, bowing, marked),
     )  # fmt: skip
 
 
@@ -131,6 +149,18 @@ def contradictions(tune: Tune, bowing: Bowing, marked: Collection[int]) -> tuple
     )
 
 
+def _ids_elsewhere(tune: Tune, marked: frozenset[int]) -> set[str]:
+    return {note.id for index, bar in enumerate(tune.bars) if index not in marked for note in bar.notes}
+
+
+def _bare_elsewhere(tune: Tune, bowing: Bowing, marked: frozenset[int]) -> Bowing:
+    """The bowing without slurs outside the marked bars."""
+    free = _ids_elsewhere(tune, marked)
+    return replace(
+        bowing, joins=immutabledict({note_id: how for note_id, how in bowing.joins.items() if note_id not in free})
+    )
+
+
 def _mixed(own: Mapping[str, V], other: Mapping[str, V], ids: Collection[str]) -> immutabledict[str, V]:
     """The other's entries under these ids, the own ones elsewhere."""
     entries = {key: value for key, value in own.items() if key not in ids}
@@ -141,11 +171,10 @@ def _refuse(tune: Tune, marked: frozenset[int]) -> None:
     full = sum(not tune.bars[index].is_pickup for index in marked)
     if 0 < full < FEWEST_BARS:
         raise RefusedEditError(
-            f"One marked bar is too little to tell a hand by: mark at least {FEWEST_BARS}, or let the style alone "
-            "propose the whole tune."
+            tr("One marked bar is too little to tell a hand by: mark two or more, or let the style propose the tune.")
         )
     if all(index in marked for index, bar in enumerate(tune.bars) if bar.notes):
-        raise RefusedEditError("Every bar is marked already: there is nothing to carry on.")
+        raise RefusedEditError(tr("Every bar is marked already: there is nothing to carry on."))
 
 
 def _by_bar(tune: Tune, proposed: Bowing, chances: Mapping[str, float]) -> dict[int, float]:

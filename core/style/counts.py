@@ -17,6 +17,7 @@ FEWEST = 2  # a key that was seen once only is not kept
 MOST = 50  # seen oftener is as good
 GLOBAL = tuple(context for context in CONTEXTS if not context.only_within)
 COLUMNS = tuple((context, by_dance) for context in GLOBAL for by_dance in (False, True)[: 1 + context.by_dance])
+WIDTH = sum(1 if by_dance else 2 for _, by_dance in COLUMNS)  # columns of ``Counts.measures``
 PRIOR, DANCE_PRIOR = 2.0, 3.0  # places that the share of all places, and that of all dances, count for
 
 

@@ -21,6 +21,9 @@ SURE = 0.01  # a chance is not taken for nearer to 0 or 1
 SHARE, PLACES = 0.2, 5.0  # of all places joined, about; so many count for that in a tune's own share
 OUTSIDE = -3.0  # log-odds beside the first and the last place
 
+MARKED_WIDTH = 3 * len(CONTEXTS) + 2 * len(SHARPNESS) + 4  # columns of ``from_marked``
+NEIGHBOURS_WIDTH = 11 + 2 * len(CONTEXTS) + len(SHARPNESS)  # of ``from_neighbours``
+
 Numbers = NDArray[np.float64]
 
 
@@ -57,7 +60,7 @@ def from_marked(likeness: Likeness, joined: Numbers, guess: Numbers) -> NDArray[
     marked = np.flatnonzero(~np.isnan(joined))
     count, contexts = len(joined), len(CONTEXTS)
     if not len(marked):
-        nothing = np.full((count, 3 * contexts + 2 * len(SHARPNESS) + 4), np.nan, np.float32)
+        nothing = np.full((count, MARKED_WIDTH), np.nan, np.float32)
         nothing[:, -1] = guess
         return nothing
     equal = likeness.equal[:, marked, :].astype(np.float64)

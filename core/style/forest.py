@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import BowbenchError
+from core.translation import tr
 
 LARGEST = float(np.finfo(np.float32).max)
 DEPTH = 6  # questions from the root of a tree to a leaf, at most
@@ -88,7 +89,7 @@ class Nursery:
             import lightgbm  # slow to load, and not needed to read a forest
         except (ImportError, OSError) as error:  # OSError: a library of the system that it needs, such as libgomp
             raise MissingLibraryError(
-                f"To learn a style LightGBM is needed, which cannot be loaded here: {error}"
+                tr("To learn a style LightGBM is needed, which cannot be loaded here: {why}", why=error)
             ) from error
         self._train = lightgbm.train
         self._trees = growth.trees

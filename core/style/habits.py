@@ -13,6 +13,7 @@ from math import isnan, log
 
 from core.style.learning import Example
 from core.style.places import Place
+from core.translation import listed, percent, tr, translatable
 
 FEWEST_CASES = 12
 CLOSE = 0.1  # shares that differ by less tell the same
@@ -31,24 +32,25 @@ def _on_beat(place: Place) -> bool:
     return place.note.at % place.note.beat == 0
 
 
+# the first that holds
 LENGTHS: tuple[Part, ...] = (
-    ("notes of a triplet", lambda place: place.inside_tuplet),
-    ("two equal notes", lambda place: not place.inside_tuplet and place.before.length == place.note.length),
-    ("a longer note and a shorter one", lambda place: place.before.length > place.note.length),
-    ("a shorter note and a longer one", lambda place: place.before.length < place.note.length),
+    (translatable("notes of a triplet"), lambda place: place.inside_tuplet),
+    (translatable("two equal notes"), lambda place: place.before.length == place.note.length),
+    (translatable("a longer note and a shorter one"), lambda place: place.before.length > place.note.length),
+    (translatable("a shorter note and a longer one"), lambda place: place.before.length < place.note.length),
 )  # fmt: skip
 MOTIONS: tuple[Part, ...] = (
-    ("falling by a step", lambda place: place.step == -STEP),
-    ("rising by a step", lambda place: place.step == STEP),
-    ("falling by a leap", lambda place: place.step < -STEP),
-    ("rising by a leap", lambda place: place.step > STEP),
-    ("on the same line or space", lambda place: place.step == 0),
+    (translatable("falling by a step"), lambda place: place.step == -STEP),
+    (translatable("rising by a step"), lambda place: place.step == STEP),
+    (translatable("falling by a leap"), lambda place: place.step < -STEP),
+    (translatable("rising by a leap"), lambda place: place.step > STEP),
+    (translatable("on the same line or space"), lambda place: place.step == 0),
 )
 PLACES: tuple[Part, ...] = (
-    ("over the bar line", lambda place: place.over_bar_line),
-    ("into the beat", lambda place: not place.over_bar_line and _on_beat(place)),
-    ("from the beat", lambda place: not _on_beat(place) and _from_beat(place)),
-    ("off the beat", lambda place: not _on_beat(place) and not _from_beat(place)),
+    (translatable("over the bar line"), lambda place: place.over_bar_line),
+    (translatable("into the beat"), lambda place: not place.over_bar_line and _on_beat(place)),
+    (translatable("from the beat"), lambda place: not _on_beat(place) and _from_beat(place)),
+    (translatable("off the beat"), lambda place: not _on_beat(place) and not _from_beat(place)),
 )  # fmt: skip
 ANY: Part = ("", lambda _: True)
 
@@ -58,13 +60,13 @@ class Habit:
     """What a hand does in one figure.
 
     Attributes:
-        figure: Which two notes: ``"two equal notes falling by a step into the beat"``.
+        figure: Which two notes, in one to three phrases: ``("two equal notes", "falling by a step")``.
         joined, seen: How often they are in one stroke, and how often they come.
         where: Some of the cases that do as most do, as (title of the tune, printed number of the bar of the second
             note); from several tunes where there are.
     """
 
-    figure: str
+    figure: tuple[str, ...]
     joined: int
     seen: int
     where: tuple[tuple[str, int], ...]
@@ -76,13 +78,16 @@ class Habit:
 
     def sentence(self) -> str:
         """In words, with the number of cases."""
-        share = self.share
-        counted = f"({self.joined} of {self.seen})"
-        if share <= HARDLY_EVER:
-            told = f"You hardly ever slur {self.figure} {counted}"
-        else:
-            told = f"You slur {self.figure} in {100 * share:.0f} % of cases {counted}"
-        return f"{told}, for example {_bars(self.where)}."
+        told = {
+            "figure": " ".join(tr(phrase) for phrase in self.figure), "joined": self.joined, "seen": self.seen,
+            "bars": _bars(self.where),
+        }  # fmt: skip
+        if self.share <= HARDLY_EVER:
+            return tr("You hardly ever slur {figure} ({joined} of {seen} cases), for example {bars}.", **told)
+        return tr(
+            "You slur {figure} in {share} of the cases ({joined} of {seen}), for example {bars}.",
+            share=percent(self.share), **told,
+        )  # fmt: skip
 
 
 def habits(examples: Sequence[Example], most: int = 8) -> tuple[Habit, ...]:
@@ -146,14 +151,14 @@ def _habit(figure: tuple[str, ...], cases: Sequence[tuple[str, int, bool]]) -> H
         by_tune.setdefault(place[0], []).append(place)
     spread = [place for rank in range(MOST_BARS) for own in by_tune.values() for place in own[rank : rank + 1]]
     where = tuple(sorted(spread[:MOST_BARS], key=places.index))
-    return Habit(" ".join(words for words in figure if words), joined, len(cases), where)
+    return Habit(tuple(phrase for phrase in figure if phrase), joined, len(cases), where)
 
 
 def _bars(where: tuple[tuple[str, int], ...]) -> str:
     titles = list(dict.fromkeys(title for title, _ in where))
     told = []
     for title in titles:
-        *most, last = [str(bar) for of, bar in where if of == title]
-        bars = f"bars {', '.join(most)} and {last}" if most else f"bar {last}"
-        told.append(bars if len(titles) == 1 else f"{bars} of “{title}”")
-    return "; ".join(told)
+        bars = [str(bar) for of, bar in where if of == title]
+        text = tr("bar {bar}", bar=bars[0]) if len(bars) == 1 else tr("bars {bars}", bars=listed(bars))
+        told.append(text if len(titles) == 1 else tr("{bars} of “{title}”", bars=text, title=title))
+    return tr("; ", "between tunes").join(told)

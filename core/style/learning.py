@@ -21,6 +21,7 @@ from core.style.counts import Counts, count
 from core.style.evidence import Numbers, from_marked, from_neighbours
 from core.style.forest import Growth, Nursery
 from core.style.style import Facts, Figures, Style, chance, facts
+from core.translation import tr
 from core.tune import Tune
 
 SEGUE = "segue"  # "and so on": notes behind it that are not slurred say nothing
@@ -115,9 +116,12 @@ def refuse_too_little(examples: Sequence[Example]) -> None:
     slurred = int(sum(np.nansum(shown.joined) for shown in examples))
     if len(examples) < FEWEST_LESSONS or slurred < FEWEST_SLURRED:
         raise TooLittleError(
-            f"There is too little to learn a style from: {len(examples)} bowed lessons with {slurred} slurred notes; "
-            f"at least {FEWEST_LESSONS} lessons with {FEWEST_SLURRED} slurred notes in all are needed."
-        )
+            tr(
+                "There is too little to learn a style from (bowed lessons: {lessons}, slurred notes: {slurred}): at "
+                "least {fewest_lessons} lessons with {fewest_slurred} slurred notes in all are needed.",
+                lessons=len(examples), slurred=slurred, fewest_lessons=FEWEST_LESSONS, fewest_slurred=FEWEST_SLURRED,
+            )
+        )  # fmt: skip
 
 
 def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 1883) -> Style:

@@ -108,8 +108,11 @@ NUMBERS: dict[str, Callable[[Place], float]] = {
 }
 
 
+WIDTH = 1 + len(NUMBERS)  # columns of ``measure``
+
+
 def measure(found: tuple[Place, ...], dance: str) -> NDArray[np.float32]:
     """Measure places of a tune: a row for each, a column for the dance and one for each of ``NUMBERS``."""
     number = dance_number(dance)
     rows = [[number, *[measured(place) for measured in NUMBERS.values()]] for place in found]
-    return np.array(rows, dtype=np.float32).reshape(len(found), 1 + len(NUMBERS))
+    return np.array(rows, dtype=np.float32).reshape(len(found), WIDTH)

@@ -12,6 +12,8 @@ import json
 import zipfile
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
+from functools import cache
+from importlib.resources import files
 from typing import Any
 
 import numpy as np
@@ -20,15 +22,31 @@ from numpy.typing import NDArray
 
 from core.bowing import Bowing
 from core.errors import UnreadableFileError
+from core.style import counts
+from core.style import numbers as measures
 from core.style.counts import Counts, digests
-from core.style.evidence import Likeness, Numbers, from_marked, from_neighbours, identify
+from core.style.evidence import (
+    MARKED_WIDTH,
+    NEIGHBOURS_WIDTH,
+    Likeness,
+    Numbers,
+    from_marked,
+    from_neighbours,
+    identify,
+)
 from core.style.forest import Forest
 from core.style.numbers import measure
 from core.style.places import Place, places
+from core.translation import tr
 from core.tune import Tune
 
 FORMAT = "bowbench-style/1"
-STAGES = ("alone", "beside_marked", "beside_all")
+ALONE = measures.WIDTH + counts.WIDTH
+WIDTHS = {  # by stage: columns of its rows
+    "alone": ALONE,
+    "beside_marked": ALONE + MARKED_WIDTH,
+    "beside_all": ALONE + MARKED_WIDTH + NEIGHBOURS_WIDTH,
+}
 LARGEST_FILE = 50_000_000  # bytes, unpacked
 
 
@@ -56,7 +74,7 @@ class Style:
         notice: Where the lessons come from and under what terms; may be empty.
         figures: What it was learned from.
         counts: How often notes were joined in each context.
-        forests: For each of ``STAGES`` its forests, which speak together.
+        forests: For each of ``WIDTHS`` its forests, which speak together.
     """
 
     name: str
@@ -179,7 +197,7 @@ def to_bytes(style: Style) -> bytes:
         "about": np.frombuffer(json.dumps(about).encode(), np.uint8),
         "keys": style.counts.keys, "joined": style.counts.joined, "seen": style.counts.seen,
     }  # fmt: skip
-    for stage, forests in zip(STAGES, style.forests, strict=True):
+    for stage, forests in zip(WIDTHS, style.forests, strict=True):
         for number, forest in enumerate(forests):
             arrays |= {f"{stage}.{number}.{name}": array for name, array in forest.arrays().items()}
     file = io.BytesIO()
@@ -196,29 +214,39 @@ def from_bytes(data: bytes) -> Style:
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             if sum(entry.file_size for entry in archive.infolist()) > LARGEST_FILE:
-                raise UnreadableFileError("This is no style: it is far too large.")
+                raise UnreadableFileError(tr("This is no style: it is far too large."))
         with np.load(io.BytesIO(data), allow_pickle=False) as arrays:
             about = json.loads(arrays["about"].tobytes())
             if about["format"] != FORMAT:
-                raise UnreadableFileError(f"A style of the form {FORMAT} was expected, not {about['format']}.")
-            counts = Counts(arrays["keys"], arrays["joined"], arrays["seen"], float(about["share"]))
+                raise UnreadableFileError(
+                    tr("A style of the form {ours} was expected, not {found}.", ours=FORMAT, found=about["format"])
+                )
+            counted = Counts(arrays["keys"], arrays["joined"], arrays["seen"], float(about["share"]))
             forests = tuple(
-                tuple(_forest(arrays, f"{stage}.{number}.") for number in range(count))
-                for stage, count in zip(STAGES, about["stages"], strict=True)
+                tuple(_forest(arrays, f"{stage}.{number}.", width) for number in range(count))
+                for (stage, width), count in zip(WIDTHS.items(), about["stages"], strict=True)
             )
-            return Style(about["name"], about["notice"], Figures(**about["figures"]), counts, forests)
+            return Style(about["name"], about["notice"], Figures(**about["figures"]), counted, forests)
     except (zipfile.BadZipFile, ValueError, KeyError, TypeError, OSError, EOFError) as error:
-        raise UnreadableFileError("This is no style: one saved by this program was expected.") from error
+        raise UnreadableFileError(tr("This is no style: one saved by this program was expected.")) from error
 
 
-def _forest(arrays: Mapping[str, NDArray[Any]], prefix: str) -> Forest:
+def _forest(arrays: Mapping[str, NDArray[Any]], prefix: str, width: int) -> Forest:
     forest = Forest(**{name: arrays[prefix + name] for name in Forest.__dataclass_fields__})
     nodes = len(forest.value)
     if any(len(array) != nodes for name, array in forest.arrays().items() if name != "roots"):
         raise ValueError("a forest lists its nodes differently")
     if any(((array < 0) | (array >= nodes)).any() for array in (forest.left, forest.right, forest.roots)):
         raise ValueError("a tree leads nowhere")
+    if ((forest.column < 0) | (forest.column >= width)).any():
+        raise ValueError("a tree asks for what is not measured")
     return forest
+
+
+@cache
+def book_of_1883() -> Style:
+    """The style that comes with the program; what it was learned from is told in its notice and beside it."""
+    return from_bytes((files("resources") / "styles" / "book_of_1883.npz").read_bytes())
 
 
 def renamed(style: Style, name: str) -> Style:

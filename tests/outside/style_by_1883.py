@@ -3,8 +3,10 @@
 ``python -m tests.outside.style_by_1883 measure [FILE]`` learns from four fifths of the tunes with at least ten slurs
 and carries on in the last fifth, five times over, given the first four bars, the first section, or nothing; prints the
 figures beside the baselines; and keeps what was said in FILE (``.npz``) for the next ones.
-``... decoded FILE`` puts what was said through the planner and counts what comes round, and what is missed and broken.
-``... unused`` learns from all of them and writes out 20 other tunes, as printed and as proposed.
+``... fold N FILE`` does one of the five times only; ``... figures FILE...`` prints the figures of such files.
+``... decoded EVERY FILE...`` puts what was said of each EVERY-th tune through the planner and counts what comes round,
+and what is missed and broken.
+``... unused STYLE`` writes out 20 tunes of 8 or 9 slurs, as printed and as proposed by a style from all the others.
 ``... write OUT.npz`` writes the style that comes with the program.
 
 A joined pair is two notes next to each other in one stroke. Behind the word "segue" nothing is counted: slurs are left
@@ -17,17 +19,24 @@ import sys
 from collections import defaultdict
 from collections.abc import Callable, Iterator, Sequence
 from concurrent.futures import ProcessPoolExecutor
+from dataclasses import replace
 from functools import cache
+from itertools import pairwise, product
 from multiprocessing import get_context
 from pathlib import Path
 
 import numpy as np
+from immutabledict import immutabledict
 from numpy.typing import NDArray
 
+from core.accent_plan import AccentPlan, PlanKind, plan_of_dance
 from core.bowing import Bowing
+from core.planner import RefusedPlanError, pose, score
+from core.strokes import work_out
+from core.style.carry_on import SETTINGS, Proposal, decode
 from core.style.learning import Example, example, first_bars, first_section, learn, marked_only, nothing
-from core.style.style import Style, chance, say, to_bytes
-from core.tune import Tune
+from core.style.style import Style, agreed, chance, from_bytes, say, to_bytes
+from core.tune import Bar, Tune
 from tests.outside.book_of_1883 import all_tunes
 
 FEWEST_SLURS = 10
@@ -139,10 +148,10 @@ def baselines(title: str) -> Iterator[tuple[str, dict[str, NDArray[np.float64]]]
             for name in everything
         },
     )
-    yield "copy equal bars", {name: _copied(one, VIEWS[title](one)) for name, one in everything.items()}
+    yield "copy equal bars", {name: copied(one, VIEWS[title](one)) for name, one in everything.items()}
 
 
-def _copied(one: Example, marked: NDArray[np.bool_]) -> NDArray[np.float64]:
+def copied(one: Example, marked: NDArray[np.bool_]) -> NDArray[np.float64]:
     joined = marked_only(one, marked)
     known = ~np.isnan(joined)
     exact = one.read.likeness.equal[:, :, 0]
@@ -161,15 +170,134 @@ def report(title: str, way: str, said: dict[str, NDArray[np.float64]]) -> None:
     )
 
 
-def measure(file: Path | None) -> None:
-    """Print the figures of all views."""
-    said = say_of_all()
-    if file:
-        np.savez(file, **{f"{title}/{name}": each for title, tunes in said.items() for name, each in tunes.items()})
+def save(file: Path, said: Said) -> None:
+    """Keep what was said."""
+    np.savez(file, **{f"{title}/{name}": each for title, tunes in said.items() for name, each in tunes.items()})
+
+
+def load(files: Sequence[str]) -> Said:
+    """What was kept, in one or several files."""
+    said: Said = {title: {} for title in VIEWS}
+    for file in files:
+        with np.load(file) as arrays:
+            for key in arrays:
+                title, name = key.split("/")
+                said[title][name] = arrays[key]
+    return said
+
+
+def report_all(said: Said) -> None:
+    """Print the figures of all views beside the baselines."""
     for title in VIEWS:
         for way, simple in baselines(title):
-            report(title, way, simple)
+            report(title, way, {name: simple[name] for name in said[title]})
         report(title, "a style", said[title])
+
+
+def measure(file: Path | None) -> None:
+    """Learn, say and print."""
+    said = say_of_all()
+    if file:
+        save(file, said)
+    report_all(said)
+
+
+def decoded(said: Said, every: int) -> None:
+    """Print what the planner makes of every so many-th tune, without accents and with those of its dance."""
+    for title, plan in product(VIEWS, ("none", "of the dance")):
+        pairs: list[tuple[bool, bool, float]] = []
+        ours: list[tuple[int, int, bool]] = []
+        theirs: list[tuple[int, int, bool]] = []
+        bars: list[tuple[float, bool]] = []
+        refused = 0
+        for name in sorted(said[title])[::every]:
+            one, (tune, bowing) = examples()[name], all_tunes()[name]
+            accents = AccentPlan(PlanKind.NONE) if plan == "none" else plan_of_dance(tune.dance, tune.bars[0].meter)
+            printed = replace(bowing, accents=accents)
+            try:
+                proposal, asked = _proposed(one, printed, VIEWS[title](one), said[title][name])
+            except RefusedPlanError:
+                refused += 1
+                continue
+            right: dict[int, bool] = {}
+            cases = zip(one.read.found, one.joined, asked, said[title][name], strict=True)
+            for place, joined, counts, probability in cases:
+                if counts:
+                    proposed = place.note.note_id in proposal.bowing.joins
+                    pairs.append((joined > 0, proposed, probability))
+                    right[place.note.bar] = right.get(place.note.bar, True) and proposed == (joined > 0)
+            bars += [(proposal.bar_chances[bar], all_right) for bar, all_right in right.items()]
+            for bowed, found in ((proposal.bowing, ours), (printed, theirs)):
+                problem = pose(tune, printed, SETTINGS, keep=False)
+                judged = score(problem, bowed)
+                found.append((judged.missed, judged.broken, work_out(tune, bowed).comes_round))
+        joined, proposed, chances = (np.array(column) for column in zip(*pairs, strict=True))
+        precision, recall, f1 = scores(joined, proposed)
+        print(
+            f"{title}, accents {plan}: {len(ours)} tunes, {refused} refused; precision {precision:.3f} "
+            f"recall {recall:.3f} F1 {f1:.3f} (not decoded {scores(joined, chances >= THRESHOLD)[2]:.3f})"
+        )
+        for who, found in (("proposed", ours), ("printed", theirs)):
+            missed, broken, rounds = (sum(column) for column in zip(*found, strict=True))
+            print(f"    {who}: {rounds} of {len(found)} come round, missed {missed}, broken {broken}")
+        for low, high in pairwise((0, 0.2, 0.4, 0.6, 0.8, 0.9, 1.01)):
+            inside = [all_right for sure, all_right in bars if low <= sure < high]
+            if inside:
+                print(f"    bars said to be right with {low} to {min(high, 1)}: {np.mean(inside):.2f} of {len(inside)}")
+
+
+def _proposed(
+    one: Example, printed: Bowing, marked: NDArray[np.bool_], chances: NDArray[np.float64]
+) -> tuple[Proposal, NDArray[np.bool_]]:
+    """What the planner makes of probabilities, given the bars that the marked places stand in; what counts."""
+    given = frozenset(
+        index for index in range(len(one.tune.bars))
+        if any(marked[one.read.bars == index]) or (marked.any() and index < one.read.bars[marked].min())
+    )  # fmt: skip
+    ids = {note.id for index in given for note in one.tune.bars[index].notes}
+    bowing = replace(
+        printed,
+        marks=immutabledict({note_id: mark for note_id, mark in printed.marks.items() if note_id in ids}),
+        retakes=printed.retakes & ids,
+    )
+    clipped = np.clip(chances, 1e-6, 1 - 1e-6)
+    said = agreed(one.read, np.log(clipped / (1 - clipped)), marked_only(one, marked))
+    odds = {place.note.note_id: float(each) for place, each in zip(one.read.found, said, strict=True)}
+    return decode(one.tune, bowing, given, odds), ~np.isnan(one.joined) & ~marked
+
+
+def unused() -> dict[str, tuple[Tune, Bowing]]:
+    """Twenty tunes with a few slurs less than all that is learned and measured from."""
+    few = (name for name, each in all_tunes().items() if slurs(*each) in UNUSED_SLURS)
+    return {name: all_tunes()[name] for name in sorted(few)[:UNUSED]}
+
+
+def write_out(style: Style) -> None:
+    """Print the unused tunes: below each bar as printed the bar as proposed, where the two differ."""
+    for name, (tune, bowing) in unused().items():
+        one = example(tune, bowing)
+        marked = first_bars(one)
+        probabilities = chance(say(style, one.read, marked_only(one, marked)))
+        printed = replace(bowing, accents=AccentPlan(PlanKind.NONE))
+        proposal, asked = _proposed(one, printed, marked, probabilities)
+        ids = {place.note.note_id for place, counts in zip(one.read.found, asked, strict=True) if counts}
+        *_, f1 = scores(*(np.array([note_id in each.joins for note_id in ids]) for each in (bowing, proposal.bowing)))
+        print(f"\n{name} ({tune.dance} {tune.bars[0].meter}), F1 {f1:.2f}")
+        for index, bar in enumerate(tune.bars):
+            lines = [_typed(bar, each) for each in (bowing, proposal.bowing)]
+            given = " given" if index in proposal.marked else ""
+            print(f"  {bar.number:3} {lines[0]}{given}")
+            if lines[1] != lines[0]:
+                print(f"      {lines[1]}   <- {proposal.bar_chances.get(index, 1):.2f}")
+
+
+def _typed(bar: Bar, bowing: Bowing) -> str:
+    words = []
+    for note in bar.notes:
+        joined = "~" if note.id in bowing.joins else "-" if note.held else " "
+        pitch = str(note.pitches[-1]) if note.pitches else "z"
+        words.append(f"{joined}{pitch}{'³' if note.tuplet else ''}:{note.length}")
+    return "".join(words)
 
 
 def learned_from_all() -> Style:
@@ -184,6 +312,14 @@ def main(arguments: list[str]) -> None:
             measure(None)
         case ["measure", file]:
             measure(Path(file))
+        case ["fold", fold, file]:
+            save(Path(file), say_of_fold(int(fold)))
+        case ["figures", *files]:
+            report_all(load(files))
+        case ["decoded", every, *files]:
+            decoded(load(files), int(every))
+        case ["unused", file]:
+            write_out(from_bytes(Path(file).read_bytes()))
         case ["write", out]:
             Path(out).write_bytes(to_bytes(learned_from_all()))
         case _:
