@@ -13,16 +13,15 @@ from pathlib import Path
 
 from core.accent_plan import AccentPlan
 from core.bowing import set_plan
-from core.errors import UnreadableFileError
 from core.lesson import Lesson
 from core.order import playing_order
 from core.planner import RefusedPlanError, work_out_plan
 from core.planner.counts import slur_count
-from core.reading import read_file
 from core.shelf.catalogue import Catalogue
 from core.shelf.figures import Figures, figures_of, put_figures
+from core.shelf.lessons import lessons_in
 from core.shelf.query import Query
-from core.shelf.scan import LARGEST_FILE_BYTES, FileProblem, Progress
+from core.shelf.scan import FileProblem, Progress
 from core.shelf.search import EVERYTHING, Entry, find, lesson_of
 from core.translation import tr
 
@@ -87,7 +86,7 @@ def rank(
             missing.setdefault(entry.file, []).append(entry)
     total, done = sum(map(len, missing.values())), 0
     for file, waiting in missing.items():
-        lessons = _lessons(file, problems)
+        lessons = lessons_in(file, problems)
         for entry in waiting:
             watch(Progress(done, total, entry.title))
             done += 1
@@ -118,18 +117,3 @@ def plan_figures(lesson: Lesson, plan: AccentPlan) -> Figures:
     tune = lesson.tune
     found = work_out_plan(tune, set_plan(tune, lesson.bowings[0], plan), keep=False)
     return Figures(*found.score, slurs=slur_count(tune, found.bowing), playings=len(playing_order(tune)))
-
-
-def _lessons(file: Path, problems: list[FileProblem]) -> tuple[Lesson, ...]:
-    """The lessons in a file; none, told as a problem, where it cannot be read."""
-    try:
-        if file.stat().st_size > LARGEST_FILE_BYTES:
-            raise UnreadableFileError(
-                tr("is larger than {size} MB and was left out.", size=LARGEST_FILE_BYTES // 2**20)
-            )
-        return read_file(file.read_bytes()).lessons
-    except OSError as fault:
-        problems.append(FileProblem(file, tr("cannot be opened: {reason}.", reason=fault.strerror or fault)))
-    except UnreadableFileError as fault:
-        problems.append(FileProblem(file, str(fault)))
-    return ()
