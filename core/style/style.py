@@ -168,17 +168,19 @@ def log_odds(style: Style, tune: Tune, bowing: Bowing, marked: Collection[int] =
 
 
 def agreed(read: Facts, said: Numbers, joined: Numbers) -> Numbers:
-    """One answer for equal bars: what the marked ones say where they agree, else the mean of all that is said.
+    """One answer for equal bars: what the marked ones say, else the mean of all that is said.
 
-    The first note of a bar is told apart by the step into it.
+    Where marked ones contradict one another, it lies between their share and what is said. The first note of a bar is
+    told apart by the step into it.
     """
     exact = read.likeness.equal[:, :, 0].astype(np.float64)
     means = exact @ said / exact.sum(axis=1)
     known = ~np.isnan(joined)
     seen = exact @ known
     yes = exact @ np.where(known, joined, 0.0)
-    means = np.where((seen > 0) & (yes == seen), SURE_ODDS, means)
-    return np.where((seen > 0) & (yes == 0), -SURE_ODDS, means)
+    shares = np.log((yes + 0.5) / (seen - yes + 0.5))
+    told = np.where(yes == seen, SURE_ODDS, np.where(yes == 0, -SURE_ODDS, (means + shares) / 2))
+    return np.where(seen > 0, told, means)
 
 
 SURE_ODDS = 8.0  # 1 in 3,000 against
