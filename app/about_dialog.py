@@ -21,12 +21,13 @@ from PySide6.QtWidgets import (
 from app.desktop_entry import program_icon
 from app.licences import Part, all_parts, version_lines
 from app.theme import scaled_font
+from core.translation import tr, translatable
 
-TITLE = "About Bowbench"
-SENTENCE = "Works out, checks, plays and prints the bowings of fiddle tunes."
-RIGHTS = "Free software under the MIT licence. What it is made of, and under which licences:"
-NO_TEXT = "No licence text came with this part; its home has it."
-COPY, COPIED = "&Copy versions", "The versions are in the clipboard."
+TITLE = translatable("About Bowbench")
+SENTENCE = translatable("Works out, checks, plays and prints the bowings of fiddle tunes.")
+RIGHTS = translatable("Free software under the MIT licence. What it is made of, and under which licences:")
+NO_TEXT = translatable("No licence text came with this part; its home has it.")
+COPY, COPIED = translatable(("&Copy versions", "The versions are in the clipboard."))
 ICON_SIDE = 64  # pixels of the screen at a scale of 1
 SIZE = QSize(760, 540)
 
@@ -36,7 +37,7 @@ class AboutDialog(QDialog):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(TITLE)
+        self.setWindowTitle(tr(TITLE))
         self.parts = all_parts()
         versions = version_lines()
         name = QLabel("Bowbench")
@@ -47,7 +48,7 @@ class AboutDialog(QDialog):
         self.version.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         words = QVBoxLayout()
         words.setSpacing(2)
-        for label in (name, QLabel(SENTENCE), self.version):
+        for label in (name, QLabel(tr(SENTENCE)), self.version):
             words.addWidget(label)
         picture = QLabel()
         picture.setPixmap(program_icon().pixmap(QSize(ICON_SIDE, ICON_SIDE), self.devicePixelRatioF()))
@@ -55,24 +56,24 @@ class AboutDialog(QDialog):
         head.setSpacing(16)
         head.addWidget(picture, 0, Qt.AlignmentFlag.AlignTop)
         head.addLayout(words, 1)
-        rights = QLabel(RIGHTS)
+        rights = QLabel(tr(RIGHTS))
         rights.setWordWrap(True)
         self.list = QListWidget()
-        self.list.setAccessibleName("Parts of the program")
+        self.list.setAccessibleName(tr("Parts of the program"))
         self.list.addItems([" ".join(filter(None, (part.name, part.version))) for part in self.parts])
         self.list.currentRowChanged.connect(self._show_part)
         self.text = QTextBrowser()
-        self.text.setAccessibleName("Licence of the part")
+        self.text.setAccessibleName(tr("Licence of the part"))
         self.text.setOpenExternalLinks(True)
         both = QHBoxLayout()
         both.addWidget(self.list, 2)
         both.addWidget(self.text, 5)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
-        self.copy_button = QPushButton(COPY)
-        self.copy_button.setToolTip("For a report of a fault")
+        self.copy_button = QPushButton(tr(COPY))
+        self.copy_button.setToolTip(tr("For a report of a fault"))
         self.copy_button.setAutoDefault(False)
         self.copy_button.clicked.connect(lambda: QGuiApplication.clipboard().setText("\n".join(versions)))
-        self.copy_button.clicked.connect(lambda: self.copy_button.setText(COPIED))
+        self.copy_button.clicked.connect(lambda: self.copy_button.setText(tr(COPIED)))
         buttons.addButton(self.copy_button, QDialogButtonBox.ButtonRole.ActionRole)
         buttons.rejected.connect(self.reject)
         column = QVBoxLayout(self)
@@ -97,11 +98,15 @@ class AboutDialog(QDialog):
 def part_page(part: Part) -> str:
     """All that is known of a part as HTML."""
     home = f'<a href="{escape(part.home)}">{escape(part.home)}</a>' if part.home else ""
-    rows = (("Used for", escape(part.use)), ("Licence", escape(part.licence)), ("Home", home))
+    rows = (
+        (tr("Used for"), escape(tr(part.use) if part.use else "")),
+        (tr("Licence"), escape(part.licence)),
+        (tr("Home"), home),
+    )
     table = "".join(
         f"<tr><td style='padding-right:14px'>{label}</td><td>{value}</td></tr>" for label, value in rows if value
     )
     text = part.notice()
     title = " ".join(filter(None, (part.name, part.version)))
-    notice = f"<pre style='white-space:pre-wrap'>{escape(text)}</pre>" if text else f"<p>{NO_TEXT}</p>"
+    notice = f"<pre style='white-space:pre-wrap'>{escape(text)}</pre>" if text else f"<p>{escape(tr(NO_TEXT))}</p>"
     return f"<h3>{escape(title)}</h3><table>{table}</table>{notice}"

@@ -11,6 +11,7 @@ from pathlib import Path
 
 from app.files import FileError, lesson_path, save_lesson
 from app.notes_json import notes_json
+from app.tune_choice import first_taken
 from core.accent_plan import AccentPlan, plan_name
 from core.bowing import set_plan
 from core.lesson import Lesson, add_bowing
@@ -18,7 +19,7 @@ from core.planner import Flow, Plan, PlannerSettings, RefusedPlanError, Score, a
 from core.planner.counts import slur_count
 from core.reading import Reading
 from core.strokes import work_out
-from core.translation import plural, tr
+from core.translation import tr
 
 DONE, WRONG_CALL = 0, 2  # as ``app.cli`` has them
 MOST_ALTERNATIVES = 20
@@ -77,15 +78,6 @@ def run_bow(options: argparse.Namespace, reading: Reading) -> int:
         for number, each in enumerate(plans):
             print(f"{_numbers(each.score)}: {difference(plan, each)}" if number else _line(each))
     return DONE
-
-
-def first_taken(file: object, count: int, lesson: Lesson) -> str:
-    """That of several tunes in a file the first was taken."""
-    return plural(
-        "{file}: of 1 tune the first was taken, “{title}”; --tune chooses another",
-        "{file}: of {n} tunes the first was taken, “{title}”; --tune chooses another",
-        count, file=file, title=lesson.tune.title or tr("untitled"),
-    )  # fmt: skip
 
 
 def _with(lesson: Lesson, plans: tuple[Plan, ...], options: argparse.Namespace) -> Lesson:

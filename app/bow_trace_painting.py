@@ -19,6 +19,7 @@ from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPen, 
 from app.theme import Theme, mix, scaled_font
 from core.bow_way import BowWay, Leg, Out
 from core.check import Severity
+from core.translation import tr, translatable
 
 SECOND = 2.6  # line heights a second is wide at least
 WIDEST_SECOND = 8.0
@@ -26,7 +27,7 @@ HAIR = 3.6  # line heights the hair is high
 BEYOND = 0.75  # line heights drawn beyond either end of the hair
 LEAST_BARRED = 0.06  # of the hair; less is not worth a shape
 PAD = 8  # pixels at either end of the tune
-FROG, TIP, OUT = "frog", "tip", "out"
+FROG, TIP, OUT = translatable(("frog", "tip", "out"))  # at the ends of the hair, and where it ends
 
 
 @dataclass(frozen=True)
@@ -70,7 +71,7 @@ class TracePainter:
         self._line = QFontMetricsF(font).height()
         self._metrics = QFontMetricsF(self.small)
         self._digit = self._metrics.horizontalAdvance("0")
-        self.gutter = round(max(self._metrics.horizontalAdvance(word) for word in (FROG, TIP)) + 2 * PAD)
+        self.gutter = round(max(self._metrics.horizontalAdvance(tr(word)) for word in (FROG, TIP)) + 2 * PAD)
         self._beyond = BEYOND * self._line
         self.height = round(self._metrics.height() + 2 * self._beyond + HAIR * self._line)
 
@@ -125,7 +126,7 @@ class TracePainter:
         self._paint_outs(painter, legs, scale)
         painter.restore()
         painter.setPen(QPen(QColor(theme.quiet), 1))
-        for word, y in ((FROG, scale.frog), (TIP, scale.tip)):
+        for word, y in ((tr(FROG), scale.frog), (tr(TIP), scale.tip)):
             painter.drawLine(QPointF(self.gutter, y), QPointF(width, y))
             place = QRectF(0, y - self._metrics.height() / 2, self.gutter - PAD / 2, self._metrics.height())
             painter.drawText(place, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, word)
@@ -180,7 +181,7 @@ class TracePainter:
 
     def _paint_outs(self, painter: QPainter, legs: Sequence[Leg], scale: Scale) -> None:
         outs = [leg for leg in legs if leg.out is not Out.NO]
-        wide = self._metrics.horizontalAdvance(OUT)
+        wide = self._metrics.horizontalAdvance(tr(OUT))
         for index, leg in enumerate(outs):
             anyhow = leg.out is Out.ANYHOW
             colour = QColor(self.theme.severities[Severity.WARNING] if anyhow else self.theme.text)
@@ -199,7 +200,7 @@ class TracePainter:
             if after is None or left + wide < after - size / 2:
                 height = self._metrics.height()
                 place = QRectF(left, base if leg.down else base - height * 0.9, wide + 2, height * 0.9)
-                painter.drawText(place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, OUT)
+                painter.drawText(place, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter, tr(OUT))
 
 
 def leaves_s(leg: Leg, hair_cm: float) -> float:

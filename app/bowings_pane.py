@@ -156,7 +156,7 @@ class BowingsPane(QWidget):
         self.list.setDropIndicatorShown(True)
         self.list.setToolTip(TIP)
         self.list.selectionModel().currentChanged.connect(self._on_chosen)
-        heading = QLabel(tr("Bowings"))
+        heading = QLabel(tr("Bowings", "heading beside narrow buttons"))
         heading.setProperty("rank", "heading")
         self.buttons: dict[str, QToolButton] = {}
         row = QHBoxLayout()
@@ -182,11 +182,11 @@ class BowingsPane(QWidget):
 
     def _button_table(self) -> tuple[tuple[str, str, str, Callable[[], None]], ...]:
         return (
-            ("add", tr("Add"), tr("Add a bowing with separate bows"), self.add),
-            ("copy", tr("Copy"), tr("Copy the bowing on the page"), self.copy),
+            ("add", tr("Add", "narrow button"), tr("Add a bowing with separate bows"), self.add),
+            ("copy", tr("Copy", "narrow button"), tr("Copy the bowing on the page"), self.copy),
             ("up", "↑", tr("Move the bowing up in the list"), lambda: self.move_by(-1)),
             ("down", "↓", tr("Move the bowing down in the list"), lambda: self.move_by(1)),
-            ("delete", tr("Delete"), tr("Delete the bowing on the page"), self.delete),
+            ("delete", tr("Delete", "narrow button"), tr("Delete the bowing on the page"), self.delete),
         )
 
     # ------------------------------------------------------------------------------------------------- edits

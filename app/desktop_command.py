@@ -25,11 +25,13 @@ def run_desktop(options: argparse.Namespace) -> int:
     from app.desktop_entry import install, own_command, remove, user_data  # needs Qt, for the icons
 
     if sys.platform in ("win32", "darwin"):
-        print("Desktop entries are for Linux; README.md says how it is done on Windows and macOS.", file=sys.stderr)
+        print(tr("Desktop entries are for Linux; README.md says how it is done on Windows and macOS."), file=sys.stderr)
         return 2
     command = own_command()
     if options.what == INSTALL and command is None:
-        print("There is no command “bowbench” that the menu could start: install the program first.", file=sys.stderr)
+        print(
+            tr("There is no command “bowbench” that the menu could start: install the program first."), file=sys.stderr
+        )
         return 2
     try:
         touched = remove(user_data()) if command is None or options.what == REMOVE else install(command, user_data())
@@ -39,5 +41,5 @@ def run_desktop(options: argparse.Namespace) -> int:
     for path in touched:
         print(path)
     if options.what == REMOVE and not touched:
-        print("There was no entry.", file=sys.stderr)
+        print(tr("There was no entry."), file=sys.stderr)
     return 0

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QWhatsThis
 from app.dialogs import Dialogs
 from app.help_texts import KEYS_TITLE, keys_text
 from app.settings import Settings
+from core.translation import tr
 
 if TYPE_CHECKING:
     from app.main_window import MainWindow
@@ -82,7 +83,7 @@ class HelpDesk(QObject):
 
     def show_keys(self) -> None:
         """Show what mouse and keys do on the page."""
-        self._dialogs.tell(self._window, KEYS_TITLE, keys_text(self._actions))
+        self._dialogs.tell(self._window, tr(KEYS_TITLE), keys_text(self._actions))
 
     def show_about(self) -> None:
         """Show what the program is made of."""

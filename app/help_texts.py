@@ -6,13 +6,14 @@ from collections.abc import Mapping
 
 from PySide6.QtGui import QAction, QKeySequence
 
-from app.actions import ACTIONS
+from app.actions import ACTIONS, told_tip
 from app.gestures import NOTE_TIPS, SIGN_TIPS
+from core.translation import tr, translatable
 
-KEYS_TITLE = "Keys and gestures"
-GESTURES = (
+KEYS_TITLE = translatable("Keys and gestures")
+GESTURES = translatable(
     "<p><b>Mouse.</b> Click a note to slur it to the next, or to separate the two. "
-    f"{NOTE_TIPS} Shift+click selects up to a note. Click a bow mark to turn the stroke round. {SIGN_TIPS} "
+    "{note_tips} Shift+click selects up to a note. Click a bow mark to turn the stroke round. {sign_tips} "
     "The right button opens the menu of a note. Ctrl and the wheel zoom.</p>"
     "<p><b>Accents under the staff.</b> A full wedge is driven by a down-bow, an open wedge lies on an up-bow, "
     "a dot under an arch is buried inside a slur, a ring is not struck; two shapes stand for two passes. Click "
@@ -29,8 +30,9 @@ def keys_text(actions: Mapping[str, QAction]) -> str:
     """What mouse and keys do on the page; keys as they are set now."""
     rows = [
         f"<tr><td style='padding-right:18px'>{sequence.toString(QKeySequence.SequenceFormat.NativeText)}</td>"
-        f"<td>{spec.tip}</td></tr>"
+        f"<td>{told_tip(spec)}</td></tr>"
         for spec in ACTIONS
         if spec.page_only and (sequence := actions[spec.name].shortcut())
     ]
-    return f"{GESTURES}<table>{''.join(rows)}</table>"
+    gestures = tr(GESTURES, note_tips=tr(NOTE_TIPS), sign_tips=tr(SIGN_TIPS))
+    return f"{gestures}<table>{''.join(rows)}</table>"

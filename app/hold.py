@@ -15,6 +15,8 @@ from collections.abc import Iterator
 from contextlib import contextmanager, suppress
 from pathlib import Path
 
+from core.translation import tr
+
 NO_LOCKS = {errno.ENOLCK, errno.EOPNOTSUPP, errno.ENOSYS}  # said by some network folders
 LOOK_S = 0.02
 
@@ -101,7 +103,7 @@ def turn(hold: Hold, patience_s: float) -> Iterator[None]:
     end = time.monotonic() + patience_s
     while not hold.take():
         if time.monotonic() > end:
-            raise TimeoutError(errno.ETIMEDOUT, "another window is busy with it")
+            raise TimeoutError(errno.ETIMEDOUT, tr("another window is busy with it"))
         time.sleep(LOOK_S)
     try:
         yield

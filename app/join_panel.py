@@ -16,16 +16,16 @@ from app.set_rows import SeamRow
 from core.bowing import Bowing
 from core.check import Remedy, Report
 from core.lesson import Lesson
-from core.set_check import SET_RULES, SetFinding, name
+from core.set_check import SET_RULES, SetFinding, SetRule, name
 from core.set_remedies import SetRemedy, set_remedies
 from core.severity import Severity
 from core.translation import tr, translatable
 
-GOES_ON = "The bow goes on by itself here, and the tune is bowed as it is alone."
+GOES_ON = translatable("The bow goes on by itself here, and the tune is bowed as it is alone.")
 NONE_FOUND = translatable(
     "No single change at the end of the one tune or the start of the other mends this without doing harm."
 )
-ELSEWHERE = "In {name}, which is not on the page: {text}. Open it and add the change there."
+ELSEWHERE = translatable("In {name}, which is not on the page: {text}. Open it and add the change there.")
 
 
 class JoinPanel(QWidget):
@@ -78,8 +78,7 @@ class JoinPanel(QWidget):
         on_page = row is not None and self._sets.is_open(row.seam.after.entry)
         self._show_notes((row.seam.first_note,) if on_page else (), row.severity if on_page else None)
         self.why.setText(
-            " ".join(f"{SET_RULES[finding.rule].title}. {SET_RULES[finding.rule].why}" for finding in findings)
-            or (GOES_ON if row is not None else "")
+            " ".join(_why(SET_RULES[finding.rule]) for finding in findings) or (tr(GOES_ON) if row is not None else "")
         )
         self.why.setVisible(row is not None)
         self.setVisible(row is not None)
@@ -132,7 +131,7 @@ class JoinPanel(QWidget):
         self.remedies.offer([remedy.remedy for remedy in self._here])
         self.elsewhere.setText(
             "\n".join(
-                ELSEWHERE.format(name=name(tune_set, remedy.entry), text=remedy.remedy.text)
+                tr(ELSEWHERE, name=name(tune_set, remedy.entry), text=remedy.remedy.text)
                 for remedy in found
                 if remedy not in self._here
             )
@@ -157,3 +156,8 @@ def _search(state: SetState, lessons: tuple[Lesson, ...], finding: SetFinding, d
         return set_remedies(state.tune_set, finding, judge)
     except DroppedError:
         return ()
+
+
+def _why(rule: SetRule) -> str:
+    """What a rule is called and what it rests on."""
+    return tr("{title}. {why}", "of a rule", title=tr(rule.title), why=tr(rule.why))

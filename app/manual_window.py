@@ -8,10 +8,10 @@ from PySide6.QtWidgets import QHBoxLayout, QListWidget, QPushButton, QTextBrowse
 
 from app.manual import PAGES, manual_folder
 from app.window_layout import FRAME
-from core.translation import tr
+from core.translation import tr, translatable
 
-TITLE = "Manual – Bowbench"
-BACK, BROWSER, CLOSE = "&Back", "Show in the &browser", "&Close"
+TITLE = translatable("Manual – Bowbench")
+BACK, BROWSER, CLOSE = translatable(("&Back", "Show in the &browser", "&Close"))
 SIZE = QSize(1160, 760)
 LIST_WIDTH = 200  # pixels
 EDGE = 100  # pixels beside a picture that has no room in its own size: the margins of a page
@@ -24,8 +24,8 @@ class ManualWindow(QWidget):
         super().__init__(parent, Qt.WindowType.Window)
         self.setWindowTitle(tr(TITLE))
         self.pages = QListWidget()
-        self.pages.setAccessibleName("Pages of the manual")
-        self.pages.addItems([page.title for page in PAGES])
+        self.pages.setAccessibleName(tr("Pages of the manual"))
+        self.pages.addItems([tr(page.title) for page in PAGES])
         self.pages.setFixedWidth(LIST_WIDTH)
         self.pages.currentRowChanged.connect(self._on_row_changed)
         self.text = ManualText()
@@ -86,7 +86,7 @@ class ManualText(QTextBrowser):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Page of the manual")
+        self.setAccessibleName(tr("Page of the manual"))
         self.setOpenExternalLinks(True)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)  # so that a page keeps its width
         self.setSearchPaths([str(manual_folder())])

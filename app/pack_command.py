@@ -9,10 +9,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from core.pack.kinds import Kind, in_order_text, parse_kinds
-from core.translation import tr
+from core.translation import plural, tr
 
 if TYPE_CHECKING:
-    from app.pack_run import Progress
+    from app.pack_run import Progress, repaired_text
 
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3  # as ``app.cli`` has them
 INTERRUPTED = 130  # as shells have it for Ctrl+C
@@ -30,7 +30,8 @@ def add_pack_parser(commands: argparse._SubParsersAction[argparse.ArgumentParser
         "--jobs", type=_jobs, metavar="N", help=tr("processes at a time; as many as processors if left out")
     )
     pack.add_argument("--only", type=_kinds, metavar="KIND,KIND",
-                      help=tr("what is made of each lesson, of {kinds}; all if left out", kinds=in_order_text(Kind)))  # fmt: skip
+                      help=tr("what is made of each lesson, of {kinds}; all if left out",
+                              kinds=in_order_text(Kind)))  # fmt: skip
 
 
 def run_pack(options: argparse.Namespace) -> int:
@@ -47,7 +48,7 @@ def run_pack(options: argparse.Namespace) -> int:
     for problem in found.problems:
         _say(problem)
     if not found.sources:
-        _say("There is no lesson and no tune book to pack.")
+        _say(tr("There is no lesson and no tune book to pack."))
         return UNREADABLE if found.problems else WRONG_CALL
     on_terminal = sys.stderr.isatty()
     try:
@@ -56,23 +57,26 @@ def run_pack(options: argparse.Namespace) -> int:
         _say(str(fault))
         return WRONG_CALL
     except OSError as fault:
-        _say(f"{options.out} cannot be written: {fault.strerror or fault}.")
+        _say(tr("{path} cannot be written: {reason}.", path=options.out, reason=fault.strerror or fault))
         return WRONG_CALL
     except KeyboardInterrupt:
         _wipe(on_terminal)
-        _say("Stopped. What is made stands; pack again to make the rest.")
+        _say(tr("Stopped. What is made stands; pack again to make the rest."))
         return INTERRUPTED
     _wipe(on_terminal)
     for line in [*map(str, report.problems), *report.notices]:
         _say(line)
     if report.remarks:
-        _say(f"{_count(report.remarks, 'thing')} repaired or left out on reading; the contents page tells.")
-    print(f"{_count(report.made, 'lesson')} made, {report.kept} up to date: {report.contents or options.out}")
+        _say(repaired_text(report.remarks))
+    print(plural(
+        "1 lesson made, {kept} up to date: {path}", "{n} lessons made, {kept} up to date: {path}",
+        report.made, kept=report.kept, path=report.contents or options.out,
+    ))  # fmt: skip
     return UNREADABLE if report.problems or found.problems else DONE
 
 
 def _show(progress: Progress) -> None:
-    text = f"{progress.stage} {progress.done} of {progress.total}  {progress.name}"
+    text = progress.text
     width = shutil.get_terminal_size().columns - 1
     print(f"\r{text[:width]:{width}}", end="", file=sys.stderr, flush=True)
 
@@ -91,12 +95,10 @@ def _kinds(text: str) -> frozenset[Kind]:
 
 def _jobs(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text) <= MOST_JOBS:
-        raise argparse.ArgumentTypeError(f"“{text}” is no number of processes: expected 1 to {MOST_JOBS}")
+        raise argparse.ArgumentTypeError(
+            tr("“{text}” is no number of processes: expected 1 to {most}", text=text, most=MOST_JOBS)
+        )
     return int(text)
-
-
-def _count(number: int, word: str) -> str:
-    return f"{number} {word}" if number == 1 else f"{number} {word}s"
 
 
 def _say(text: str) -> None:

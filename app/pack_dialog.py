@@ -23,11 +23,11 @@ from app.dialogs import Dialogs
 from app.document import Document
 from app.notice import Notice
 from app.pack_form import PackForm
-from app.pack_run import PackReport, Progress
+from app.pack_run import PackReport, Progress, repaired_text
 from app.pack_sources import Source
 from app.pack_work import PackWork
 from app.settings import Settings
-from core.translation import tr
+from core.translation import plural, tr
 
 
 def open_folder(path: Path) -> bool:
@@ -148,7 +148,7 @@ class PackDialog(QDialog):
         wish = self.form.wish(self._on_page)
         self.notice.hide()
         self._out = wish.out
-        self._on_moved(Progress("Reading", 0, 0))
+        self._on_moved(Progress(tr("Reading"), 0, 0))
         self._turn_to(self._working, self.stop_button)
         self.stop_button.setEnabled(True)
         self.stop_button.setFocus()
@@ -180,7 +180,7 @@ class PackDialog(QDialog):
 
         state = self._document.state
         assert state is not None, "a lesson that was on the page leaves it for another one only"
-        path = self._document.path or Path(f"{state.tune.title or 'Untitled'}.musicxml")
+        path = self._document.path or Path(f"{state.tune.title or tr('Untitled')}.musicxml")
         return Source(path, write_musicxml(state.lesson).encode())
 
     def _turn_to(self, page: QWidget, *buttons: QPushButton) -> None:
@@ -197,22 +197,22 @@ class PackDialog(QDialog):
             return  # it is stopping
         self.bar.setRange(0, progress.total)
         self.bar.setValue(progress.done)
-        count = f"{progress.done} of {progress.total}" if progress.total else "…"
-        self.doing.setText(" ".join(filter(None, (progress.stage, count, progress.name))))
+        self.doing.setText(progress.text)
 
     def _on_ended(self, report: PackReport, problems: Sequence[str]) -> None:
-        made = "1 lesson was" if report.made == 1 else f"{report.made} lessons were"
-        text = f"{made} made, {report.kept} stood already."
+        text = plural(
+            "1 lesson was made, {kept} stood already.", "{n} lessons were made, {kept} stood already.",
+            report.made, kept=report.kept,
+        )  # fmt: skip
         if report.stopped:
-            text += " The pack is not whole: make it again, and only the rest is made."
-        elif problems:
-            text += " These are not in the pack:"
-        self.told.setText(text)
+            more = tr("The pack is not whole: make it again, and only the rest is made.")
+        else:
+            more = tr("These are not in the pack:") if problems else ""
+        self.told.setText(f"{text} {more}".strip())
         self.lines.clear()
         self.lines.addItems([*problems, *report.notices])
         if report.remarks:
-            things = "1 thing" if report.remarks == 1 else f"{report.remarks} things"
-            self.lines.addItem(tr("{things} repaired or left out on reading; the contents page tells.", things=things))
+            self.lines.addItem(repaired_text(report.remarks))
         self.lines.setVisible(self.lines.count() > 0)
         self._rest.setVisible(self.lines.count() == 0)
         self._turn_to(self._end, self.again_button, self.folder_button, self.close_button)

@@ -77,9 +77,9 @@ class PackFolder:
                 raise PackFolderError(tr("{path} cannot be written.", path=self.path))
             raise PackFolderError(
                 tr(
-                    "{path} is in use by another program that packs; if none does, delete {most}.",
+                    "{path} is in use by another program that packs; if none does, delete {file}.",
                     path=self.path,
-                    most=LOCK,
+                    file=LOCK,
                 )
             )
         try:
@@ -87,7 +87,13 @@ class PackFolder:
         except FileNotFoundError:
             self._keep(Manifest())
         except ValueError as fault:
-            self.notices.append(f"{self.path / MANIFEST} cannot be used ({fault}); all lessons are made again.")
+            self.notices.append(
+                tr(
+                    "{path} cannot be used ({fault}); all lessons are made again.",
+                    path=self.path / MANIFEST,
+                    fault=fault,
+                )
+            )
             self._keep(Manifest())
         self.sweep()
 
@@ -192,9 +198,11 @@ class PackFolder:
             path.unlink()
             return
         taken = {same_file(other.stem) for other in path.parent.iterdir()}
-        aside = path.with_name(free_name(f"{path.stem}, changed", taken) + path.suffix)
+        aside = path.with_name(free_name(tr("{name}, changed", name=path.stem), taken) + path.suffix)
         path.rename(aside)
-        self.notices.append(f"{path} was changed since it was packed; it is kept as {aside.name}.")
+        self.notices.append(
+            tr("{path} was changed since it was packed; it is kept as {kept}.", path=path, kept=aside.name)
+        )
 
     def sweep(self) -> None:
         """Delete what a process that was killed left half-written, under names of its own."""

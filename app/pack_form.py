@@ -27,10 +27,10 @@ from app.pack_work import PackWish
 from app.settings import Settings
 from core.pack.kinds import WORDS, in_order, ready
 from core.shelf.paths import to_text
-from core.translation import tr
+from core.translation import tr, translatable
 
-FOLDER_NAME = "Lesson pack"
-INTRODUCTION = (
+FOLDER_NAME = translatable("Lesson pack")
+INTRODUCTION = translatable(
     "Each lesson, and each tune of a book, gets a folder with its files; a contents page and a zip of all stand beside "
     "them. Packing into the same folder again makes only what is missing or has changed."
 )
@@ -54,7 +54,7 @@ class PackForm(QWidget):
     def __init__(self, settings: Settings, dialogs: Dialogs, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._settings, self._dialogs = settings, dialogs
-        introduction = QLabel(INTRODUCTION)
+        introduction = QLabel(tr(INTRODUCTION))
         introduction.setWordWrap(True)
         introduction.setProperty("rank", "quiet")
         label = QLabel(tr("&Lessons and tune books"))
@@ -70,7 +70,7 @@ class PackForm(QWidget):
         for button in (self.add_files, self.add_folder, self.remove_button):
             adding.addWidget(button)
         adding.addStretch(1)
-        self.kinds = {kind: QCheckBox(WORDS[kind]) for kind in in_order(ready())}
+        self.kinds = {kind: QCheckBox(tr(WORDS[kind])) for kind in in_order(ready())}
         made = QGroupBox(tr("Made of each lesson"))
         column = QVBoxLayout(made)
         for box in self.kinds.values():
@@ -78,7 +78,7 @@ class PackForm(QWidget):
             box.toggled.connect(self.changed)
             column.addWidget(box)
         folder_label = QLabel(tr("&Into the folder"))
-        self.folder = QLineEdit(str(settings.folder / FOLDER_NAME))
+        self.folder = QLineEdit(str(settings.folder / tr(FOLDER_NAME)))
         self.folder.setAccessibleName(tr("Folder of the pack"))
         folder_label.setBuddy(self.folder)
         self.choose_folder = QPushButton(tr("&Choose…"))

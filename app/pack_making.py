@@ -130,7 +130,7 @@ def make(order: Order) -> Made | Refused:
         for name, data in made:
             write_atomically(folder / name, data)
     except OSError as fault:
-        return Refused(f"cannot be written: {fault.strerror or fault}", fault.errno in ENDS_ALL)
+        return Refused(tr("cannot be written: {reason}", reason=fault.strerror or fault), fault.errno in ENDS_ALL)
     return Made(tuple(record_of(f"{order.name}/{name}", data) for name, data in made), remarks)
 
 

@@ -35,7 +35,7 @@ class Progress:
     """How far a packing is.
 
     Attributes:
-        stage: What is done, such as "Reading".
+        stage: What is done, such as "Reading", in the language of the reader.
         done, total: Of this stage.
         name: What was done last, or "".
     """
@@ -44,6 +44,21 @@ class Progress:
     done: int
     total: int
     name: str = ""
+
+    @property
+    def text(self) -> str:
+        """In one line, such as "Packing 3 of 12 The Warm Stove"."""
+        count = tr("{done} of {total}", done=self.done, total=self.total) if self.total else "…"
+        return " ".join(filter(None, (self.stage, count, self.name)))
+
+
+def repaired_text(count: int) -> str:
+    """That things were repaired or left out on reading."""
+    return plural(
+        "1 thing repaired or left out on reading; the contents page tells.",
+        "{n} things repaired or left out on reading; the contents page tells.",
+        count,
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,7 +169,9 @@ class _Packing:
             self.report.kept = len(plan.standing)
             if plan.unknown:
                 names = ", ".join(record.name for record in plan.unknown)
-                self.report.notices.append(f"Not read again, so left as packed before, off the contents page: {names}.")
+                self.report.notices.append(
+                    tr("Not read again, so left as packed before, off the contents page: {names}.", names=names)
+                )
             missing = list(plan.missing)
             if missing or plan.outdated:
                 self._folder.drop(plan.outdated)
@@ -168,7 +185,7 @@ class _Packing:
         tasks = [(source, self._settings) for source in self._sources]
         places = {source.path: place for place, source in enumerate(self._sources)}
         wrong: dict[int, PackProblem] = {}
-        for (source, _), outcome in self._done("Reading", look, tasks, lambda task: task[0].path.name):
+        for (source, _), outcome in self._done(tr("Reading"), look, tasks, lambda task: task[0].path.name):
             place = places[source.path]
             if isinstance(outcome, Looked):
                 self._looked[place] = outcome
@@ -184,7 +201,7 @@ class _Packing:
             for one in missing
         ]  # fmt: skip
         by_name = {one.name: one for one in missing}
-        for order, outcome in self._done("Packing", make, orders, lambda order: order.name):
+        for order, outcome in self._done(tr("Packing"), make, orders, lambda order: order.name):
             one = by_name[order.name]
             if isinstance(outcome, Made):
                 self._folder.add(
@@ -192,8 +209,11 @@ class _Packing:
                 )
                 self.report.made += 1
                 continue
-            title = one.facts.title or "untitled"
-            text = f", tune {one.place + 1}, “{title}”: {_why(outcome)}"
+            title = one.facts.title or tr("untitled")
+            text = tr(
+                ", tune {number}, “{title}”: {why}", "behind the name of a file",
+                number=one.place + 1, title=title, why=_why(outcome),
+            )  # fmt: skip
             self.report.problems.append(PackProblem(order.source, text))
             if isinstance(outcome, Refused) and outcome.ends_all:
                 self.report.stopped = True
@@ -218,12 +238,12 @@ class _Packing:
             if one.identity in records
         ]
         told = [*(problem.brief for problem in self.report.problems), *self._remarks_on_books()]
-        title = self._folder.path.resolve().name or "Lesson pack"
+        title = self._folder.path.resolve().name or tr("Lesson pack")
         self.report.contents = self._folder.write_contents(contents_page(title, rows, told, left_out))
         files = sum(len(row.record.files) for row in rows) + 1
 
         def watch(done: int) -> bool:
-            self._watch(Progress("Zipping", done, files))
+            self._watch(Progress(tr("Zipping"), done, files))
             return self._stopped()
 
         self.report.archive = self._folder.write_archive([row.record for row in rows], watch)

@@ -11,6 +11,7 @@ from pathlib import Path
 from app.pack_folder import MANIFEST
 from core.shelf.paths import is_under, to_bytes, to_path, to_text
 from core.shelf.walk import Walk
+from core.translation import tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,8 +63,10 @@ def find_sources(places: Sequence[Path], given: Iterable[Source] = ()) -> Source
         if os.path.exists(place):
             walk.take(Path(os.path.abspath(place)))
         else:
-            problems.append(f"{to_text(place)}: there is no such file or folder.")
-    problems += [f"{to_text(to_path(path))}: cannot be looked into: {why}." for path, why in walk.closed]
+            problems.append(tr("{file}: there is no such file or folder.", file=to_text(place)))
+    problems += [
+        tr("{file}: cannot be looked into: {why}.", file=to_text(to_path(path)), why=why) for path, why in walk.closed
+    ]
     tops = [to_bytes(place) for place in places]
     packs: dict[Path, bool] = {}
     taken = {to_bytes(source.path) for source in first}

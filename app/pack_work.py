@@ -91,7 +91,7 @@ class PackWork(QObject):
     def _work(self, wish: PackWish, stop: Event) -> tuple[PackReport, list[str]]:
         found = find_sources(wish.places, wish.given)
         if not found.sources:
-            raise PackFolderError(" ".join([*found.problems, "There is no lesson and no tune book to pack."]))
+            raise PackFolderError(" ".join([*found.problems, tr("There is no lesson and no tune book to pack.")]))
 
         def watch(progress: Progress) -> None:
             self._progress = progress

@@ -17,6 +17,8 @@ from multiprocessing.connection import Connection, wait
 from multiprocessing.process import BaseProcess
 from typing import TypeVar, cast
 
+from core.translation import number, tr
+
 T = TypeVar("T")
 R = TypeVar("R")
 
@@ -137,7 +139,7 @@ class Workers:
         else:
             if time.monotonic() - worker.since < self._patience_s:
                 return None
-            why = f"it took longer than {self._patience_s:g} seconds"
+            why = tr("it took longer than {seconds} seconds", seconds=number(self._patience_s))
         worker.process.kill()
         self._drop(worker)
         return (Lost(why),)
@@ -156,8 +158,8 @@ class Workers:
 
 def _last_words(code: int | None) -> str:
     if code is not None and code < 0:
-        return f"the process at work on it was ended by signal {-code}"
-    return f"the process at work on it ended with status {code}"
+        return tr("the process at work on it was ended by signal {code}", code=-code)
+    return tr("the process at work on it ended with status {code}", code=code)
 
 
 def _serve(pipe: Connection) -> None:
@@ -172,7 +174,7 @@ def _serve(pipe: Connection) -> None:
         try:
             outcome = work(task)
         except Exception as fault:
-            outcome = Lost(f"the program went wrong ({type(fault).__name__}: {fault})")
+            outcome = Lost(tr("the program went wrong ({name}: {fault})", name=type(fault).__name__, fault=fault))
         try:
             pipe.send(outcome)
         except OSError:

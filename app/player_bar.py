@@ -12,7 +12,7 @@ from app.player_choice import LEAST_SPEED, MOST_SPEED, SPEED_STEP
 from app.player_panels import LadderPanel, LevelsPanel
 from app.player_take import Moment
 from app.theme import Theme
-from core.translation import tr
+from core.translation import inside, tr
 from core.tune import Tune
 
 
@@ -37,13 +37,15 @@ class PlayerBar(QFrame):
         self.player = player
         self.play_button, self.round_button, self.ladder_button = QToolButton(), QToolButton(), QToolButton()
         self.first, self.last = QSpinBox(), QSpinBox()
-        self.all_button = QToolButton(text="All", checkable=True, toolTip="Play the whole tune with its repeats")
+        self.all_button = QToolButton(
+            text=tr("All"), checkable=True, toolTip=tr("Play the whole tune with its repeats")
+        )
         self.speed = QSpinBox()
-        self.ladder_set = QToolButton(text="…", toolTip="Set the rungs of the practice ladder")
-        self.levels_button = QToolButton(text="Levels…", toolTip="Fiddle, backing, click and count-in")
+        self.ladder_set = QToolButton(text="…", toolTip=tr("Set the rungs of the practice ladder"))
+        self.levels_button = QToolButton(text=tr("Levels…"), toolTip=tr("Fiddle, backing, click and count-in"))
         self.bow = BowPicture()
         self.words = QLabel()
-        self.close_button = QToolButton(text="✕", toolTip="Stop and hide the player")
+        self.close_button = QToolButton(text="✕", toolTip=tr("Stop and hide the player"))
         self.levels = LevelsPanel(player, self)
         self.ladder = LadderPanel(player, self)
         self._tune: Tune | None = None
@@ -53,7 +55,7 @@ class PlayerBar(QFrame):
         self.hide()
 
     def _build(self) -> None:
-        for spin, name in ((self.first, "First bar played"), (self.last, "Last bar played")):
+        for spin, name in ((self.first, tr("First bar played")), (self.last, tr("Last bar played"))):
             spin.setAccessibleName(name)
             spin.setToolTip(name)
             spin.setKeyboardTracking(False)
@@ -69,7 +71,7 @@ class PlayerBar(QFrame):
         self.close_button.setAccessibleName(tr("Hide the player"))
         self.words.setAccessibleName(tr("What is heard now"))
         self.words.setProperty("rank", "quiet")
-        self.words.setMinimumWidth(self.words.fontMetrics().horizontalAdvance("Counting in: 8 "))
+        self.words.setMinimumWidth(self.words.fontMetrics().horizontalAdvance(tr("Counting in: {count}", count="8 ")))
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # a long one widens nothing
         row = QHBoxLayout(self)
         row.setContentsMargins(10, 4, 8, 4)
@@ -154,18 +156,21 @@ class PlayerBar(QFrame):
         passage = moment.recipe.passage
         self.bow.show_bow(moment.bow, passage.reach.hair_cm)
         if moment.counted:
-            self._say(f"Counting in: {moment.counted}", counting=True)
+            self._say(tr("Counting in: {count}", count=moment.counted), counting=True)
             return
         bar = passage.tune.bars[moment.bar]
-        words = f"Bar {bar.number}" if moment.pass_number == 1 else f"Bar {bar.number}, time {moment.pass_number}"
+        if moment.pass_number == 1:
+            words = tr("Bar {number}", number=bar.number)
+        else:
+            words = tr("Bar {number}, time {time}", number=bar.number, time=moment.pass_number)
         if passage.tune is not self._tune:
-            words = f"{passage.tune.title or 'Untitled'}: {words[0].lower()}{words[1:]}"
+            words = tr("{title}: {bar}", title=passage.tune.title or tr("Untitled"), bar=inside(words))
         self._say(words)
 
     def _say(self, words: str, *, counting: bool = False) -> None:
         silence = self.player.silence
         if silence:
-            words = f"{words} (silent)" if words and not counting else words or silence
+            words = tr("{words} (silent)", words=words) if words and not counting else words or silence
         if words != self.words.text():
             self.words.setText(words)
             self.words.setToolTip(silence)

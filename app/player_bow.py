@@ -10,10 +10,10 @@ from app.theme import LIGHT, Theme
 from core.bowing import Bow
 from core.check import Severity
 from core.sound.bow_place import BowMoment
-from core.translation import tr
+from core.translation import tr, translatable
 
-NAME = "Bow"
-WORDS = {Bow.DOWN: "down-bow", Bow.UP: "up-bow"}
+NAME = translatable("Bow")
+WORDS = translatable({Bow.DOWN: "down-bow", Bow.UP: "up-bow"})
 FROG, TIP = 12, 6  # pixels left and right of the hair
 ARROW = 10  # pixels
 SIGN = 22  # pixels right of the bow
@@ -24,7 +24,7 @@ class BowPicture(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName(NAME)
+        self.setAccessibleName(tr(NAME))
         self.setToolTip(tr("Frog on the left, tip on the right; the upright line is the string"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setMinimumWidth(110)
@@ -36,10 +36,11 @@ class BowPicture(QWidget):
     def words(self) -> str:
         """What is shown, in words."""
         if self._moment is None:
-            return "The bow rests"
+            return tr("The bow rests")
         cm = round(self._moment.cm)
-        where = f"{cm} cm from the frog" if 0 <= cm <= round(self._hair_cm) else "beyond the hair"
-        return f"{WORDS[self._moment.bow]}, {where}"
+        is_on_hair = 0 <= cm <= round(self._hair_cm)
+        where = tr("{cm} cm from the frog", cm=cm) if is_on_hair else tr("beyond the hair")
+        return tr("{bow}, {where}", bow=tr(WORDS[self._moment.bow]), where=where)
 
     def set_theme(self, theme: Theme) -> None:
         """Take other colours."""

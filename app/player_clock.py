@@ -7,6 +7,7 @@ from collections.abc import Callable
 from app.player_device import MOST_REBUILT, MOST_SKIPPED_S, STALLED, STALLED_S, Devices, NoSoundError, Opened
 from app.player_feed import Feed
 from core.sound.track import SAMPLES_A_SECOND
+from core.translation import tr
 
 STEP_S = 0.1  # a device may say so seldom what it plays
 
@@ -40,7 +41,7 @@ class SoundClock:
             NoSoundError: it does not go on, however often it is built anew.
         """
         if self._opened is None:
-            raise NoSoundError(STALLED)
+            raise NoSoundError(tr(STALLED))
         sample = min(self._base + self._opened.samples, self._feed.given)
         now = self._now()
         if sample > self._seen or (self._feed.ended and sample >= self._feed.given):
@@ -50,7 +51,7 @@ class SoundClock:
         elif now - self._seen_at >= STALLED_S:
             self._rebuilt += 1
             if self._rebuilt > MOST_REBUILT:
-                raise NoSoundError(STALLED)
+                raise NoSoundError(tr(STALLED))
             self.rebuild()
         since = min(max(now - self._seen_at, 0.0), STEP_S) if self._seen > self._base else 0.0
         going_on = min(self._seen + int(since * SAMPLES_A_SECOND), self._feed.given)

@@ -206,7 +206,7 @@ class PlayerDesk(QObject):
         if self._actions:
             action, plays = self._actions["play"], self.plays
             action.setText(tr("&Stop") if plays else tr("&Play"))
-            action.setIconText("Stop" if plays else "Play")
+            action.setIconText(tr("Stop") if plays else tr("Play"))
             action.setIcon(draw_icon("stop" if plays else "play", self._theme))
 
     def _on_moved(self, moment: Moment | None) -> None:

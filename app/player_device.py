@@ -15,6 +15,7 @@ from PySide6.QtCore import QIODevice, QLoggingCategory, QObject, Signal
 
 from app.player_feed import Feed
 from core.sound.track import SAMPLES_A_SECOND, Samples
+from core.translation import tr, translatable
 
 BUFFER_MS = 150  # what the device holds; the window may be busy for so long
 STALLED_S = 0.5
@@ -22,8 +23,8 @@ ANSWERS_WITHIN_S = 0.2
 MOST_REBUILT = 3  # times in a row without a sample heard
 MOST_SKIPPED_S = 0.25  # a clock that slept for longer goes on where it fell asleep
 QUIET = "qt.multimedia*=false"  # it tells of each library of the system that it would do without
-NO_DEVICE = "No sound device was found: the tune is played in silence."
-STALLED = "The sound device does not answer: the tune is played in silence."
+NO_DEVICE = translatable("No sound device was found: the tune is played in silence.")
+STALLED = translatable("The sound device does not answer: the tune is played in silence.")
 
 
 class NoSoundError(Exception):
@@ -113,17 +114,17 @@ class Devices(QObject):
         """
         multimedia = self._load()
         if self._server is not None and not _answers(self._server):
-            raise NoSoundError("The sound server has ended: the tune is played in silence.")
+            raise NoSoundError(tr("The sound server has ended: the tune is played in silence."))
         device = multimedia.QMediaDevices.defaultAudioOutput()
         if device.isNull():
-            raise NoSoundError(NO_DEVICE)
+            raise NoSoundError(tr(NO_DEVICE))
         form, pack, frame_bytes = self._format(device)
         sink = multimedia.QAudioSink(device, form, self)
         sink.setBufferSize(SAMPLES_A_SECOND * BUFFER_MS // 1000 * frame_bytes)
         opened = Opened(sink, Pull(feed, pack, frame_bytes, self))
         if sink.error() in (multimedia.QAudio.Error.OpenError, multimedia.QAudio.Error.FatalError):
             opened.close()
-            raise NoSoundError("The sound device cannot be opened: the tune is played in silence.")
+            raise NoSoundError(tr("The sound device cannot be opened: the tune is played in silence."))
         return opened
 
     def _load(self) -> Any:
@@ -132,8 +133,8 @@ class Devices(QObject):
             try:
                 from PySide6 import QtMultimedia
             except ImportError as fault:
-                why = f"QtMultimedia cannot be loaded ({fault.msg})"
-                raise NoSoundError(f"The tune is played in silence: {why}.") from None
+                text = tr("The tune is played in silence: QtMultimedia cannot be loaded ({why}).", why=fault.msg)
+                raise NoSoundError(text) from None
             self._multimedia = QtMultimedia
             server = _server_socket()
             self._server = server if server is not None and _answers(server) else None
@@ -154,7 +155,7 @@ class Devices(QObject):
             form.setSampleFormat(kind)
             if device.isFormatSupported(form):
                 return form, _spread(pack, channels), channels * size
-        raise NoSoundError("The sound device takes no format of ours: the tune is played in silence.")
+        raise NoSoundError(tr("The sound device takes no format of ours: the tune is played in silence."))
 
 
 def _server_socket() -> str | None:

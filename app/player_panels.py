@@ -11,10 +11,10 @@ from app.player import Player
 from app.player_choice import LEAST_LEVEL, MOST_COUNTED, MOST_DELAY_MS, MOST_LEVEL, PlayerChoice
 from core.sound.ladder import MOST_PERCENT, Ladder
 from core.sound.part import Part
-from core.translation import number, tr
+from core.translation import inside, number, plural, tr, translatable
 
-WORDS = {Part.FIDDLE: "Fiddle", Part.BACKING: "Backing", Part.CLICK: "Click", Part.COUNT_IN: "Count-in"}
-CAUTION = "Rest often. Where shoulder, arm or hand hurts, stop, and ask a teacher or a doctor."
+WORDS = translatable({Part.FIDDLE: "Fiddle", Part.BACKING: "Backing", Part.CLICK: "Click", Part.COUNT_IN: "Count-in"})
+CAUTION = translatable("Rest often. Where shoulder, arm or hand hurts, stop, and ask a teacher or a doctor.")
 
 
 class Panel(QFrame):
@@ -46,10 +46,11 @@ class LevelsPanel(Panel):
     """A switch and a slider for each part, the bars that are counted in, and when the mark follows."""
 
     def __init__(self, player: Player, parent: QWidget) -> None:
-        super().__init__(player, "Levels", parent)
+        super().__init__(player, tr("Levels"), parent)
         self.switches: dict[Part, QCheckBox] = {}
         self.sliders: dict[Part, QSlider] = {}
-        for row, (part, word) in enumerate(WORDS.items()):
+        for row, (part, name) in enumerate(WORDS.items()):
+            word = tr(name)
             switch = QCheckBox(word)
             switch.setAccessibleName(tr("{word} is heard", word=word))
             switch.toggled.connect(lambda on, part=part: player.hear(part, on))
@@ -57,14 +58,20 @@ class LevelsPanel(Panel):
             slider.setRange(LEAST_LEVEL, MOST_LEVEL)
             slider.setPageStep(3)
             slider.setFixedWidth(150)
-            slider.setAccessibleName(tr("Level of the {part}, in decibels", part=word.lower()))
+            slider.setAccessibleName(tr("Level of the {part}, in decibels", part=inside(word)))
             slider.valueChanged.connect(lambda level, part=part: player.set_level(part, level))
             self.grid.addWidget(switch, row, 0)
             self.grid.addWidget(slider, row, 1)
             self.switches[part], self.sliders[part] = switch, slider
-        self.count_in = _spin(self.grid, 4, "Bars counted in", (0, MOST_COUNTED), lambda n: player.choose(count_in=n))
+        self.count_in = _spin(
+            self.grid, 4, tr("Bars counted in"), (0, MOST_COUNTED), lambda n: player.choose(count_in=n)
+        )
         self.delay = _spin(
-            self.grid, 5, "Mark behind the sound", (-MOST_DELAY_MS, MOST_DELAY_MS), lambda n: player.choose(delay_ms=n)
+            self.grid,
+            5,
+            tr("Mark behind the sound"),
+            (-MOST_DELAY_MS, MOST_DELAY_MS),
+            lambda n: player.choose(delay_ms=n),
         )
         self.delay.setSuffix(tr(" ms"))
         self.delay.setSingleStep(5)
@@ -87,18 +94,18 @@ class LadderPanel(Panel):
     """From which speed to which, by what steps, how often on each."""
 
     def __init__(self, player: Player, parent: QWidget) -> None:
-        super().__init__(player, "Practice ladder", parent)
+        super().__init__(player, tr("Practice ladder"), parent)
         most = MOST_PERCENT
-        self.first = _spin(self.grid, 0, "From", (10, most), lambda n: self._choose("first", n))
-        self.last = _spin(self.grid, 1, "To", (10, most), lambda n: self._choose("last", n))
-        self.step = _spin(self.grid, 2, "In steps of", (1, 50), lambda n: self._choose("step", n))
-        self.times = _spin(self.grid, 3, "Times on each", (1, 10), lambda n: self._choose("times", n))
+        self.first = _spin(self.grid, 0, tr("From"), (10, most), lambda n: self._choose("first", n))
+        self.last = _spin(self.grid, 1, tr("To", "speed of a ladder"), (10, most), lambda n: self._choose("last", n))
+        self.step = _spin(self.grid, 2, tr("In steps of"), (1, 50), lambda n: self._choose("step", n))
+        self.times = _spin(self.grid, 3, tr("Times on each"), (1, 10), lambda n: self._choose("times", n))
         for spin in (self.first, self.last, self.step):
             spin.setSuffix(" %")
         self.first.setSingleStep(5)
         self.last.setSingleStep(5)
         self._words = _wide_label(self.grid, 4)
-        _wide_label(self.grid, 5).setText(CAUTION)
+        _wide_label(self.grid, 5).setText(tr(CAUTION))
 
     def show_choice(self, choice: PlayerChoice) -> None:
         """Show what is chosen."""
@@ -110,7 +117,11 @@ class LadderPanel(Panel):
         ):
             _show(spin, value)
         self._words.setText(
-            tr("{count} rungs, {times} times in all.", count=len(ladder.rungs), times=len(ladder.speeds))
+            tr(
+                "{rungs}, {playings} in all.",
+                rungs=plural("1 rung", "{n} rungs", len(ladder.rungs)),
+                playings=plural("1 time", "{n} times", len(ladder.speeds), "of a ladder"),
+            )
         )
 
     def _choose(self, name: str, value: int) -> None:

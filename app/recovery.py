@@ -24,6 +24,7 @@ from app.hold import Hold
 from app.imprint import Imprint
 from app.recovery_copy import Left, Note, hold_of, left_behind, new_path, remove
 from app.recovery_writer import RecoveryWriter
+from core.translation import tr
 
 REST_MS = 700
 LATEST_MS = 2000  # leaves three of five seconds for the writing on a busy machine
@@ -202,7 +203,10 @@ class Recovery(QObject):
                 if not self._has_failed:
                     self._has_failed = True
                     self.failed.emit(
-                        f"No recovery copy of this lesson can be kept: {why(fault, writing=True)}. Save it soon."
+                        tr(
+                            "No recovery copy of this lesson can be kept: {why}. Save it soon.",
+                            why=why(fault, writing=True),
+                        )
                     )
             else:
                 self._has_failed = False

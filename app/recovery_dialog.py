@@ -20,13 +20,14 @@ from PySide6.QtWidgets import (
 )
 
 from app.recovery_copy import Left, remove
+from core.translation import tr, translatable
 
-COLUMNS = ("Tune", "File", "Last edit", "Edits")
-NO_FILE, NOT_READABLE = "never saved", "cannot be read"
+COLUMNS = translatable(("Tune", "File", "Last edit", "Edits"))
+NO_FILE, NOT_READABLE = translatable(("never saved", "cannot be read"))
 WIDTH, ROWS = 100, 6  # characters; rows shown at most
 EDGES = 12
 RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-THROW_AWAY, FOR_GOOD = "&Throw away", "&Throw away for good"
+THROW_AWAY, FOR_GOOD = translatable(("&Throw away", "&Throw away for good"))
 
 
 class RecoveryDialog(QDialog):
@@ -44,20 +45,20 @@ class RecoveryDialog(QDialog):
 
     def __init__(self, left: Sequence[Left], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Lessons that were not saved")
+        self.setWindowTitle(tr("Lessons that were not saved"))
         self.left = list(left)
         self.chosen: Left | None = None
-        sentence = QLabel("The program ended before these lessons were saved. They are as they stood then.")
+        sentence = QLabel(tr("The program ended before these lessons were saved. They are as they stood then."))
         sentence.setWordWrap(True)
         self.table = QTableWidget(len(self.left), len(COLUMNS))
         self.about = QLabel()
         self.about.setWordWrap(True)
         self.about.setTextFormat(Qt.TextFormat.PlainText)
         self.about.setProperty("rank", "quiet")
-        self.about.setAccessibleName("About the chosen lesson")
-        self.open_button = QPushButton("&Open")
-        self.keep_button = QPushButton("&Keep for later")
-        self.throw_button = QPushButton(THROW_AWAY)
+        self.about.setAccessibleName(tr("About the chosen lesson"))
+        self.open_button = QPushButton(tr("&Open"))
+        self.keep_button = QPushButton(tr("&Keep for later"))
+        self.throw_button = QPushButton(tr(THROW_AWAY))
         self._fill()
         self._lay_out(sentence)
         self.open_button.clicked.connect(self._open)
@@ -77,8 +78,8 @@ class RecoveryDialog(QDialog):
 
     def _fill(self) -> None:
         table = self.table
-        table.setHorizontalHeaderLabels(COLUMNS)
-        table.setAccessibleName("Lessons that were not saved")
+        table.setHorizontalHeaderLabels([tr(title) for title in COLUMNS])
+        table.setAccessibleName(tr("Lessons that were not saved"))
         table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -123,7 +124,7 @@ class RecoveryDialog(QDialog):
 
     def _show_current(self) -> None:
         left = self.current
-        self.throw_button.setText(THROW_AWAY)
+        self.throw_button.setText(tr(THROW_AWAY))
         self.throw_button.setEnabled(left is not None)
         self.open_button.setEnabled(left is not None and left.lesson is not None)
         self.about.setText(about(left) if left is not None else "")
@@ -138,13 +139,13 @@ class RecoveryDialog(QDialog):
         if left is None:
             return
         if self.throw_button.text() != FOR_GOOD:
-            self.throw_button.setText(FOR_GOOD)
-            self.about.setText("Press once more to throw this lesson away. There is no way back.")
+            self.throw_button.setText(tr(FOR_GOOD))
+            self.about.setText(tr("Press once more to throw this lesson away. There is no way back."))
             return
         try:
             remove(left.path, left.hold)
         except OSError:
-            self.about.setText(f"It cannot be thrown away: {left.path} is protected.")
+            self.about.setText(tr("It cannot be thrown away: {path} is protected.", path=left.path))
             return
         row = self.table.currentRow()
         del self.left[row]
@@ -160,22 +161,25 @@ def about(left: Left) -> str:
     """A sentence or two on where a lesson came from and what has become of that."""
     note = left.note
     if left.lesson is None:
-        return f"This copy cannot be read. It stands in {left.path}."
+        return tr("This copy cannot be read. It stands in {path}.", path=left.path)
     if note.file is None:
-        return "It was never saved in a file of its own."
+        return tr("It was never saved in a file of its own.")
     if not os.path.exists(note.file):
-        return f"Its file was {note.file}, which is not there now."
+        return tr("Its file was {file}, which is not there now.", file=note.file)
     if left.file_has_changed:
-        return f"Its file is {note.file}, which has been changed since. Saving will ask which of the two to keep."
-    return f"Its file is {note.file}."
+        return tr(
+            "Its file is {file}, which has been changed since. Saving will ask which of the two to keep.",
+            file=note.file,
+        )
+    return tr("Its file is {file}.", file=note.file)
 
 
 def _words(left: Left) -> tuple[str, str, str, str]:
     note = left.note
     when = QDateTime.fromSecsSinceEpoch(int(note.edited.timestamp()))
-    file = NOT_READABLE if left.lesson is None else NO_FILE if note.file is None else note.file.name
+    file = tr(NOT_READABLE) if left.lesson is None else tr(NO_FILE) if note.file is None else note.file.name
     return (
-        note.title or "Untitled",
+        note.title or tr("Untitled"),
         file,
         QLocale().toString(when, QLocale.FormatType.ShortFormat),
         str(note.edits) if note.edits else "",

@@ -13,6 +13,7 @@ from app.recovery import Recovery
 from app.recovery_copy import Left
 from app.saving import Saving
 from app.set_list import SetList
+from core.translation import tr
 
 
 class RecoveryOffer(QObject):
@@ -65,7 +66,7 @@ class RecoveryOffer(QObject):
         left = self._recovery.left_behind()
         if not left:
             if asked:
-                self.hinted.emit("All lessons were saved.")
+                self.hinted.emit(tr("All lessons were saved."))
             return
         chosen = self._dialogs.lesson_left_behind(self._window, left)
         if chosen is not None and not self._saving.may_leave():
@@ -84,5 +85,8 @@ class RecoveryOffer(QObject):
         self._recovery.open_left(left)
         self._file.know(left.note.file, left.note.known)
         self.opened.emit()
-        opened = f"“{left.note.title or 'Untitled'}” is open as it stood, and is not saved yet. {about(left)}"
+        opened = tr(
+            "“{title}” is open as it stood, and is not saved yet. {about}",
+            title=left.note.title or tr("Untitled"), about=about(left),
+        )  # fmt: skip
         self.told.emit(f"{opened} {elsewhere(self._document, self._file)}".strip())

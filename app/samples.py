@@ -6,6 +6,8 @@ import re
 from importlib.resources import as_file, files
 from pathlib import Path
 
+from core.translation import plural, tr
+
 SAMPLE_SUFFIXES = (".abc", ".musicxml", ".mxl")
 _TUNE = re.compile(r"^X:", re.MULTILINE)
 _TITLE = re.compile(r"^T:(.*)$|<(?:work|movement)-title>([^<]*)<", re.MULTILINE)
@@ -26,7 +28,7 @@ def sample_label(path: Path) -> str:
     text = path.read_text("utf-8")
     tunes = len(_TUNE.findall(text))
     if tunes > 1:
-        return f"{path.stem.replace('_', ' ').capitalize()} ({tunes} tunes)"
+        return plural("{book} (1 tune)", "{book} ({n} tunes)", tunes, book=path.stem.replace("_", " ").capitalize())
     title = _TITLE.search(text)
     name = " ".join((title[1] or title[2]).split()) if title is not None else path.stem
-    return name if path.suffix == ".abc" else f"{name} (finished lesson)"
+    return name if path.suffix == ".abc" else tr("{title} (finished lesson)", title=name)

@@ -37,7 +37,7 @@ class AddTuneButton(QPushButton):
     def __init__(
         self, sets: SetList, document: Document, settings: Settings, dialogs: Dialogs, parent: QWidget | None = None
     ) -> None:
-        super().__init__("&Add a tune", parent)
+        super().__init__(tr("&Add a tune"), parent)
         self._sets, self._document, self._settings, self._dialogs = sets, document, settings, dialogs
         self.ways = QMenu(self)
         self.from_page = self.ways.addAction(tr("The tune on the &page"), self.add_open_tune)
@@ -52,7 +52,7 @@ class AddTuneButton(QPushButton):
 
     def add_from_book(self) -> None:
         """Ask for a tune of the open book and put it at the end."""
-        index = self._dialogs.tune_of_book(self.window(), "the open book", self._sets.book)
+        index = self._dialogs.tune_of_book(self.window(), tr("the open book"), self._sets.book)
         if index is not None:
             self._add(partial(self._sets.add_from_book, index))
 

@@ -44,13 +44,16 @@ class TuneRow:
 
     @property
     def title(self) -> str:
-        return f"{self.place + 1}. {self.tune.lesson.tune.title or 'Untitled'}"
+        return f"{self.place + 1}. {self.tune.lesson.tune.title or tr('Untitled')}"
 
     @property
     def detail(self) -> str:
         """Its bowing and times, and where it is open or comes from."""
-        where = "on the page" if self.is_open else self.tune.path.name if self.tune.path else "in no file"
-        return f"{self.tune.lesson.bowings[self.tune.bowing].name}, {times_text(self.tune.times)} ({where})"
+        where = tr("on the page") if self.is_open else self.tune.path.name if self.tune.path else tr("in no file")
+        return tr(
+            "{bowing}, {times} ({where})",
+            bowing=self.tune.lesson.bowings[self.tune.bowing].name, times=times_text(self.tune.times), where=where,
+        )  # fmt: skip
 
     @property
     def text(self) -> str:

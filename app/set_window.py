@@ -33,10 +33,12 @@ from app.set_rows import Role, SeamRow, SetDelegate, SetModel, TuneRow, rows_of
 from app.settings import Settings
 from app.theme import Theme
 from core.set_orders import MOST_ORDERED, Order, orders
-from core.translation import tr
+from core.translation import plural, tr, translatable
 from core.tune_set import MOST_TIMES
 
-EMPTY = "Add the tunes in the order you play them, and how the bow comes from each to the next stands between them."
+EMPTY = translatable(
+    "Add the tunes in the order you play them, and how the bow comes from each to the next stands between them."
+)
 
 
 class SetWindow(QDialog):
@@ -81,7 +83,7 @@ class SetWindow(QDialog):
         self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
-        self._empty = QLabel(EMPTY)
+        self._empty = QLabel(tr(EMPTY))
         self._empty.setWordWrap(True)
         self._empty.setProperty("rank", "quiet")
         self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
@@ -89,7 +91,7 @@ class SetWindow(QDialog):
         self.add_menu, self.add_open = self.add_button.ways, self.add_button.from_page
         self.add_book, self.add_file = self.add_button.from_book, self.add_button.from_file
         self.up_button, self.down_button, self.remove_button = (
-            QPushButton(text) for text in ("Move &up", "Move &down", "&Remove")
+            QPushButton(text) for text in (tr("Move &up"), tr("Move &down"), tr("&Remove"))
         )
         self.bowing = QComboBox()
         self.bowing.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
@@ -258,8 +260,10 @@ class SetWindow(QDialog):
         lost += self._sets.recall(names, read_path)
         self._show_set()
         if lost:
-            what = "One tune" if len(lost) == 1 else f"{len(lost)} tunes"
-            self.notice.say(tr("{what} of the last set cannot be read again.", what=what), lost)
+            self.notice.say(plural(
+                "One tune of the last set cannot be read again.", "{n} tunes of the last set cannot be read again.",
+                len(lost),
+            ), lost)  # fmt: skip
         if self._sets.state.tunes:
             self.choose_tune(0)
 
@@ -298,14 +302,15 @@ class SetWindow(QDialog):
         if not state.report.seams:
             self.verdict.setText("")
         else:
-            text = "The set comes round." if state.report.comes_round else "The set does not come round as it began."
+            comes_round = state.report.comes_round
+            text = tr("The set comes round.") if comes_round else tr("The set does not come round as it began.")
             if 1 < len(state.tunes) <= MOST_ORDERED:
                 found = orders(state.tune_set)
                 if found[0].places != tuple(range(len(state.tunes))):
                     self._best = found[0]
                 text += f" {orders_text(found)}"
             elif len(state.tunes) > MOST_ORDERED:
-                text += f" Orders are compared of up to {MOST_ORDERED} tunes."
+                text = f"{text} {tr('Orders are compared of up to {most} tunes.', most=MOST_ORDERED)}"
             self.verdict.setText(text)
         self.verdict.setVisible(bool(self.verdict.text()))
         self.order_button.setVisible(self._best is not None)

@@ -22,7 +22,7 @@ from core.shelf.rebuild import rebuild
 from core.shelf.remarks import STATUSES
 from core.shelf.scan import Progress, ScanReport, add_places, places_of, scan
 from core.shelf.search import Entry, count, find
-from core.translation import tr
+from core.translation import plural, tr
 
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3  # as ``app.cli`` has them
 
@@ -81,7 +81,7 @@ def run_shelf(options: argparse.Namespace) -> int:
     try:
         return ACTIONS[options.action](path, options)
     except UnusableShelfError as fault:
-        _say(f"{fault} “bowbench shelf add --rebuild” does that.")
+        _say(tr("{fault} “bowbench shelf add --rebuild” does that.", fault=fault))
     except ShelfError as fault:
         _say(str(fault))
     return UNREADABLE
@@ -91,19 +91,23 @@ def _add(path: Path, options: argparse.Namespace) -> int:
     if options.rebuild:
         rebuilt = rebuild(path)
         if rebuilt.old is not None:
-            noted = _count(rebuilt.remarks, "tune")
-            _say(f"The old catalogue is now {rebuilt.old}; what you noted of {noted} is kept.")
+            _say(plural(
+                "The old catalogue is now {old}; what you noted of 1 tune is kept.",
+                "The old catalogue is now {old}; what you noted of {n} tunes is kept.",
+                rebuilt.remarks, old=rebuilt.old,
+            ))  # fmt: skip
     with Catalogue(path) as catalogue:
         missing = [place for place in options.places if not os.path.exists(place)]
         for place in missing:
-            _say(f"{to_text(place)}: there is no such file or folder.")
+            _say(tr("{file}: there is no such file or folder.", file=to_text(place)))
         places = [place for place in options.places if place not in missing]
         add_places(catalogue, places)
         if not options.places and not places_of(catalogue):
-            _say("The shelf is empty: name a folder or a file to put on it.")
+            _say(tr("The shelf is empty: name a folder or a file to put on it."))
             return WRONG_CALL
         report = _scan(catalogue, places if options.places else None)
-        print(f"{_count(count(catalogue), 'tune')} on the shelf; {_told(report)}.")
+        print(plural("1 tune on the shelf; {scan}.", "{n} tunes on the shelf; {scan}.", count(catalogue),
+                     scan=_told(report)))  # fmt: skip
     return UNREADABLE if missing or report.problems else DONE
 
 
@@ -128,7 +132,7 @@ def _rank(path: Path, options: argparse.Namespace) -> int:
     from core.shelf.rank import rank  # loads the planner
 
     on_terminal = sys.stderr.isatty()
-    watch = partial(_show, what="tunes") if on_terminal else lambda _: None
+    watch = partial(_show, of_tunes=True) if on_terminal else lambda _: None
     with Catalogue(path) as catalogue:
         try:
             found = rank(catalogue, options.accents, _query(options), watch=watch)
@@ -146,8 +150,12 @@ def _rank(path: Path, options: argparse.Namespace) -> int:
         return UNREADABLE if found.problems else DONE
     for one in tunes:
         figures = one.figures
-        numbers = f"missed {figures.missed}, broken {figures.broken}, {_count(figures.slurs, 'slur')}"
-        print(f"{numbers} in {_count(figures.playings, 'bar')} played — {_line(one.entry)}")
+        print(plural(
+            "missed {missed}, broken {broken}, {slurs} in 1 bar played — {tune}",
+            "missed {missed}, broken {broken}, {slurs} in {n} bars played — {tune}",
+            figures.playings, missed=figures.missed, broken=figures.broken,
+            slurs=plural("1 slur", "{n} slurs", figures.slurs), tune=_line(one.entry),
+        ))  # fmt: skip
     return UNREADABLE if found.problems else DONE
 
 
@@ -164,15 +172,16 @@ def _find(path: Path, options: argparse.Namespace) -> int:
         for entry in entries:
             print(_line(entry))
         if not entries:
-            _say("No such tune on the shelf." if places_of(catalogue) else
-                 "The shelf is empty: “bowbench shelf add FOLDER” puts tunes on it.")  # fmt: skip
+            _say(tr("No such tune on the shelf.") if places_of(catalogue) else
+                 tr("The shelf is empty: “bowbench shelf add FOLDER” puts tunes on it."))  # fmt: skip
     return DONE
 
 
 def _line(entry: Entry) -> str:
-    facts = [entry.dance, entry.key, entry.meter, entry.status, *(f"#{tag}" for tag in entry.tags)]
-    where = f"{to_text(entry.file)}, tune {entry.place}"
-    return f"{entry.title or 'Untitled'} — {', '.join(filter(None, facts))} — {where}"
+    status = tr(entry.status) if entry.status else ""
+    facts = [entry.dance, entry.key, entry.meter, status, *(f"#{tag}" for tag in entry.tags)]
+    where = tr("{file}, tune {number}", file=to_text(entry.file), number=entry.place)
+    return f"{entry.title or tr('Untitled')} — {', '.join(filter(None, facts))} — {where}"
 
 
 def _entry_json(entry: Entry) -> dict[str, object]:
@@ -196,17 +205,19 @@ def _entry_json(entry: Entry) -> dict[str, object]:
 
 
 def _told(report: ScanReport) -> str:
-    return f"{_count(report.files, 'file')}: " + ", ".join(
-        f"{getattr(report, name)} {name}" for name in ("new", "changed", "moved", "back", "gone")
-    )
+    return plural(
+        "1 file: {new} new, {changed} changed, {moved} moved, {back} back, {gone} gone",
+        "{n} files: {new} new, {changed} changed, {moved} moved, {back} back, {gone} gone",
+        report.files, new=report.new, changed=report.changed, moved=report.moved, back=report.back, gone=report.gone,
+    )  # fmt: skip
 
 
-def _count(number: int, word: str) -> str:
-    return f"{number} {word}" if number == 1 else f"{number} {word}s"
-
-
-def _show(progress: Progress, what: str = "files") -> None:
-    text = f"{progress.done} of {progress.total} {what}  {progress.name}" if progress.total else "Looking ..."
+def _show(progress: Progress, *, of_tunes: bool = False) -> None:
+    if progress.total:
+        text = tr("{done} of {total} tunes  {name}" if of_tunes else "{done} of {total} files  {name}",
+                  done=progress.done, total=progress.total, name=progress.name)  # fmt: skip
+    else:
+        text = tr("Looking ...")
     width = shutil.get_terminal_size().columns - 1
     print(f"\r{text[:width]:{width}}", end="", file=sys.stderr, flush=True)
 
@@ -221,7 +232,7 @@ def _say(text: str) -> None:
 
 def _at_most(text: str) -> int:
     if not text.isdecimal() or not int(text):
-        raise argparse.ArgumentTypeError(f"“{text}” is no number of tunes: expected 1 or more")
+        raise argparse.ArgumentTypeError(tr("“{text}” is no number of tunes: expected 1 or more", text=text))
     return int(text)
 
 

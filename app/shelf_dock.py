@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QDockWidget, QWidget
 
 from app.samples import sample_files
 from app.shelf_place import default_shelf
+from core.translation import tr
 
 if TYPE_CHECKING:
     from app.shelf_desk import ShelfDesk
@@ -43,7 +44,7 @@ class ShelfDock(QDockWidget):
     left = Signal()
 
     def __init__(self, parent: QWidget, path: Path | None = None) -> None:
-        super().__init__("Shelf", parent)
+        super().__init__(tr("Shelf"), parent)
         self.setObjectName("shelf")
         self.setAllowedAreas(Qt.DockWidgetArea.AllDockWidgetAreas)
         self._path = path or default_shelf()

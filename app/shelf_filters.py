@@ -11,10 +11,16 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QVBo
 from core.shelf.query import Query
 from core.shelf.remarks import STATUSES
 from core.shelf.search import Choices
-from core.translation import tr
+from core.translation import tr, translatable
 
 PAUSE_MS = 120  # after a key, so that a word typed in one go is one search
-ANY = {"dance": "Any dance", "key": "Any key", "meter": "Any metre", "status": "Any status"}
+ANY = translatable({"dance": "Any dance", "key": "Any key", "meter": "Any metre", "status": "Any status"})
+NAMES = translatable({"dance": "Dance", "key": "Key", "meter": "Metre", "status": "Status"})
+TIPS = translatable({
+    "dance": "Find tunes of one dance only", "key": "Find tunes of one key only",
+    "meter": "Find tunes of one metre only", "status": "Find tunes of one status only",
+})  # fmt: skip
+NO_KEY = translatable("no key")
 STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1, Qt.Key.Key_PageDown: 10, Qt.Key.Key_PageUp: -10}
 
 
@@ -36,9 +42,9 @@ class ShelfFilters(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.order = "best"
-        self.words = _line("Find by title, tag, composer …", "Words of the tune")
+        self.words = _line(tr("Find by title, tag, composer …"), tr("Words of the tune"))
         self.words.setToolTip(tr("Beginnings of words in titles, tags, credits and file names"))
-        self.notes = _line("First notes: u d s, or dBAF", "First notes of the tune")
+        self.notes = _line(tr("First notes: u d s, or dBAF"), tr("First notes of the tune"))
         self.notes.setToolTip(
             tr("How the tune begins: u, d and s for up, down and same, or names of notes (DD for two D)")
         )
@@ -46,7 +52,8 @@ class ShelfFilters(QWidget):
         self.any_key.setToolTip(tr("Find the names of notes in every key"))
         self.any_key.setEnabled(False)
         self.boxes = {name: _box(name, text) for name, text in ANY.items()}
-        self.boxes["status"].addItems([*STATUSES, "none"])
+        for status in (*STATUSES, "none"):
+            self.boxes["status"].addItem(tr(status), status)
         self._pause = QTimer(self, singleShot=True, interval=PAUSE_MS)
         self._pause.timeout.connect(self.changed)
         rows = QVBoxLayout(self)
@@ -70,8 +77,8 @@ class ShelfFilters(QWidget):
     @property
     def query(self) -> Query:
         """What is looked for."""
-        chosen = {name: box.currentText() if box.currentIndex() > 0 else "" for name, box in self.boxes.items()}
-        if chosen["key"] == "no key":
+        chosen = {name: str(box.currentData() or "") for name, box in self.boxes.items()}
+        if chosen["key"] == NO_KEY:
             chosen["key"] = "none"
         words, notes = self.words.text(), self.notes.text()
         return Query(words, notes=notes, any_key=self.any_key.isChecked(), order=self.order, **chosen)
@@ -102,10 +109,12 @@ class ShelfFilters(QWidget):
 
     def _offer(self, name: str, values: Sequence[str]) -> None:
         box = self.boxes[name]
-        chosen = box.currentText()
+        chosen = box.currentData()
         box.clear()
-        box.addItems([ANY[name], *values])
-        box.setCurrentIndex(max(box.findText(chosen), 0))
+        box.addItem(tr(ANY[name]), "")
+        for value in values:
+            box.addItem(tr(NO_KEY) if value == NO_KEY else value, value)
+        box.setCurrentIndex(max(box.findData(chosen), 0))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Let arrow keys walk the list, Enter open and Escape empty a line while it has the keyboard."""
@@ -139,9 +148,9 @@ def _line(placeholder: str, name: str) -> QLineEdit:
 
 def _box(name: str, text: str) -> QComboBox:
     box = QComboBox()
-    box.addItem(text)
-    box.setAccessibleName(text.removeprefix("Any ").capitalize())
-    box.setToolTip(tr("Find tunes of one {what} only", what=text.removeprefix("Any ")))
+    box.addItem(tr(text), "")
+    box.setAccessibleName(tr(NAMES[name]))
+    box.setToolTip(tr(TIPS[name]))
     box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
     box.setMinimumContentsLength(7)
     return box

@@ -8,17 +8,19 @@ from dataclasses import replace
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from core.accent_plan import plan_name
 from core.shelf.paths import to_text
 from core.shelf.remarks import STATUSES, tags_typed
 from core.shelf.search import Entry
-from core.translation import tr
+from core.translation import plural, tr, translatable
 
 Index = QModelIndex | QPersistentModelIndex
-NO_STATUS = "none"
+NO_STATUS = translatable("none")
 # Heading, and the order of ``core.shelf.search.ORDERS`` that a click on it asks for; "" for none
 COLUMNS = (
-    ("Title", "title"), ("Dance", "dance"), ("Key", "key"), ("Metre", "meter"), ("Status", "status"), ("Tags", ""),
-    ("Bowings", ""), ("Last opened", "opened"),
+    (translatable("Title"), "title"), (translatable("Dance"), "dance"), (translatable("Key"), "key"),
+    (translatable("Metre"), "meter"), (translatable("Status"), "status"), (translatable("Tags"), ""),
+    (translatable("Bowings"), ""), (translatable("Last opened"), "opened"),
 )  # fmt: skip
 TITLE, STATUS, TAGS, BOWINGS = 0, 4, 5, 6
 EDITABLE = (STATUS, TAGS)
@@ -53,7 +55,7 @@ class ShelfModel(QAbstractTableModel):
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
-            return COLUMNS[section][0]
+            return tr(COLUMNS[section][0])
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
@@ -63,7 +65,7 @@ class ShelfModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.ToolTipRole:
             return _tip(entry, column)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{COLUMNS[column][0]}: {cells(entry)[column] or 'none'}"
+            return f"{tr(COLUMNS[column][0])}: {cells(entry)[column] or tr(NO_STATUS)}"
         return None
 
     def flags(self, index: Index) -> Qt.ItemFlag:
@@ -95,20 +97,21 @@ class StatusDelegate(QStyledItemDelegate):
 
     def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Index) -> QWidget:
         editor = QComboBox(parent)
-        editor.addItems([NO_STATUS, *STATUSES])
+        for status in (NO_STATUS, *STATUSES):
+            editor.addItem(tr(status), status)
         editor.setAccessibleName(tr("Status of the tune"))
         editor.activated.connect(lambda _: self._finish(editor))
         return editor
 
     def setEditorData(self, editor: QWidget, index: Index) -> None:
         assert isinstance(editor, QComboBox)
-        editor.setCurrentText(str(index.data()) or NO_STATUS)
+        editor.setCurrentText(str(index.data()) or tr(NO_STATUS))
         editor.showPopup()
 
     def setModelData(self, editor: QWidget, model: object, index: Index) -> None:
         assert isinstance(editor, QComboBox)
         assert isinstance(model, ShelfModel)
-        model.setData(index, editor.currentText())
+        model.setData(index, editor.currentData())
 
     def _finish(self, editor: QComboBox) -> None:
         self.commitData.emit(editor)
@@ -117,8 +120,9 @@ class StatusDelegate(QStyledItemDelegate):
 
 def cells(entry: Entry) -> tuple[str, ...]:
     """The texts of a row, in the order of ``COLUMNS``."""
+    status = tr(entry.status) if entry.status else ""
     return (
-        entry.title or "Untitled", entry.dance, _key(entry), entry.meter, entry.status, ", ".join(entry.tags),
+        entry.title or tr("Untitled"), entry.dance, _key(entry), entry.meter, status, ", ".join(entry.tags),
         _bowings(entry), (entry.opened or "")[:10],
     )  # fmt: skip
 
@@ -136,10 +140,18 @@ def _bowings(entry: Entry) -> str:
 
 def _tip(entry: Entry, column: int) -> str:
     if column == STATUS:
-        return "Double-click, or press S, to choose a status"
+        return tr("Double-click, or press S, to choose a status")
     if column == TAGS:
-        return "Double-click, or press T, to type tags with commas between"
+        return tr("Double-click, or press T, to type tags with commas between")
     if column == BOWINGS:
-        return "\n".join(f"{bowing.name}, accents {bowing.accents}" for bowing in entry.bowings)
-    lines = [*entry.other_titles, f"{entry.parts} parts, {entry.bars} bars, {entry.key}, begins {entry.notes[:8]}"]
-    return "\n".join([*lines, f"{to_text(entry.file)}, tune {entry.place}"])
+        return "\n".join(
+            tr("{bowing}, accents {plan}", bowing=bowing.name, plan=plan_name(bowing.accents))
+            for bowing in entry.bowings
+        )
+    facts = tr(
+        "{parts}, {bars}, {key}, begins {notes}",
+        parts=plural("1 part", "{n} parts", entry.parts), bars=plural("1 bar", "{n} bars", entry.bars),
+        key=entry.key, notes=entry.notes[:8],
+    )  # fmt: skip
+    place = tr("{file}, tune {number}", file=to_text(entry.file), number=entry.place)
+    return "\n".join([*entry.other_titles, facts, place])

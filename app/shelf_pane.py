@@ -31,14 +31,15 @@ from core.shelf.paths import to_text
 from core.shelf.query import Query
 from core.shelf.scan import Progress, ScanReport
 from core.shelf.search import Found
+from core.translation import plural, tr, translatable
 
-EMPTY = (
+EMPTY = translatable(
     "The shelf is empty. Add the folders in which your lessons and tune books lie: Bowbench reads them, never changes "
     "them, and finds every tune by its words, its dance, its key or its first notes."
 )
 LOOKS_A_SEARCH = 10  # once a second while a scan runs
 FIRST_WIDTH = 430  # pixels
-NOTHING_IN_IT = "There are no lessons or tune books (.musicxml, .mxl, .abc) in what is on the shelf."
+NOTHING_IN_IT = translatable("There are no lessons or tune books (.musicxml, .mxl, .abc) in what is on the shelf.")
 
 
 class ShelfPane(QWidget):
@@ -78,23 +79,23 @@ class ShelfPane(QWidget):
         self.message = QLabel()
         self.message.setWordWrap(True)
         self.message.setAlignment(Qt.AlignmentFlag.AlignLeft)
-        self.folder_button = _button("Add a folder…", self.folder_wanted.emit)
-        self.samples_button = _button("Add the tunes to try", self.samples_wanted.emit)
-        self.rebuild_button = _button("Build the shelf anew", self._rebuild)
+        self.folder_button = _button(tr("Add a folder…"), self.folder_wanted.emit)
+        self.samples_button = _button(tr("Add the tunes to try"), self.samples_wanted.emit)
+        self.rebuild_button = _button(tr("Build the shelf anew"), self._rebuild)
         self._pages = QStackedWidget()
         self._pages.addWidget(self.table)
         self._pages.addWidget(self._message_page())
         self.count = QLabel()
         self.count.setProperty("rank", "quiet")
         self.progress = QProgressBar()
-        self.progress.setAccessibleName("Reading files of the shelf")
+        self.progress.setAccessibleName(tr("Reading files of the shelf"))
         self.progress.setMaximumWidth(220)
         self.progress.setTextVisible(False)
         self.progress.setMaximumHeight(10)
-        self.cancel_button = _button("Leave off", self.desk.stop_scan)
+        self.cancel_button = _button(tr("Leave off"), self.desk.stop_scan)
         self.places_button = QToolButton()
-        self.places_button.setText("Folders")
-        self.places_button.setToolTip("Add folders, look through them again, take them off the shelf")
+        self.places_button.setText(tr("Folders"))
+        self.places_button.setToolTip(tr("Add folders, look through them again, take them off the shelf"))
         self.places_button.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         self.places_button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.places_menu = QMenu(self.places_button)
@@ -224,15 +225,20 @@ class ShelfPane(QWidget):
         if stock.tunes or self.desk.scans:
             self._show_page(0)
         else:
-            self._show_message(NOTHING_IN_IT if stock.places else EMPTY)
+            self._show_message(tr(NOTHING_IN_IT if stock.places else EMPTY))
         self.search()
 
     def _on_scan_moved(self, progress: Progress) -> None:
         self.progress.setRange(0, progress.total)
         self.progress.setValue(progress.done)
         self.progress.setToolTip(progress.name)
-        text = f"Reading {progress.done} of {progress.total} files" if progress.total else "Looking through folders"
-        self.count.setText(f"{text} …")
+        if progress.total:
+            text = plural(
+                "Reading {done} of 1 file …", "Reading {done} of {n} files …", progress.total, done=progress.done
+            )
+        else:
+            text = tr("Looking through folders …")
+        self.count.setText(text)
         self._show_scan(self.desk.scans)
         self._looks += 1
         if self._looks % LOOKS_A_SEARCH == 0 and not self.table.is_edited:
@@ -241,9 +247,11 @@ class ShelfPane(QWidget):
     def _on_scanned(self, report: ScanReport) -> None:
         self._show_scan(self.desk.scans)
         if report.problems and self._is_asked:
-            count = len(report.problems)
-            files = "1 file or folder" if count == 1 else f"{count} files or folders"
-            self.told.emit(f"{files} on the shelf cannot be read.", list(map(str, report.problems)))
+            text = plural(
+                "1 file or folder on the shelf cannot be read.", "{n} files or folders on the shelf cannot be read.",
+                len(report.problems),
+            )  # fmt: skip
+            self.told.emit(text, list(map(str, report.problems)))
         self.hinted.emit(scan_words(report))
 
     def _on_failed(self, sentence: str, is_unusable: bool) -> None:
@@ -288,9 +296,12 @@ class ShelfPane(QWidget):
         shown, total = len(self._found.entries), self._found.total
         if self._stock is None or self.desk.scans or not self._stock.tunes:
             return
-        of_all = f" of {self._stock.tunes}" if total != self._stock.tunes else ""
-        text = f"{total}{of_all} {'tune' if self._stock.tunes == 1 else 'tunes'}"
-        self.count.setText(f"{text}, the first {shown} listed" if shown < total else text)
+        stock = self._stock.tunes
+        if total == stock:
+            text = plural("1 tune", "{n} tunes", stock)
+        else:
+            text = plural("{found} of 1 tune", "{found} of {n} tunes", stock, found=total)
+        self.count.setText(tr("{text}, the first {shown} listed", text=text, shown=shown) if shown < total else text)
 
     def _show_scan(self, runs: bool) -> None:
         self.progress.setVisible(runs)
@@ -301,26 +312,32 @@ class ShelfPane(QWidget):
     def _fill_places_menu(self) -> None:
         menu = self.places_menu
         menu.clear()
-        menu.addAction("&Add a folder…", self.folder_wanted.emit)
-        scan = menu.addAction("Look for what is &new", self.scan)
+        menu.addAction(tr("&Add a folder…"), self.folder_wanted.emit)
+        scan = menu.addAction(tr("Look for what is &new"), self.scan)
         places = self._stock.places if self._stock is not None else ()
         scan.setEnabled(bool(places))
         if places:
-            menu.addSection("On the shelf")
+            menu.addSection(tr("On the shelf"))
         for place in places:
             inner = menu.addMenu(to_text(place).replace("&", "&&"))
-            inner.addAction("&Take it off the shelf", partial(self.desk.drop_place, place))
+            inner.addAction(tr("&Take it off the shelf"), partial(self.desk.drop_place, place))
 
 
 def scan_words(report: ScanReport) -> str:
     """What a scan did, in a sentence."""
-    told = {"new": "new", "changed": "changed", "moved": "moved", "back": "back again", "gone": "gone"}
-    parts = [f"{number} {words}" for name, words in told.items() if (number := getattr(report, name))]
-    files = "1 file" if report.files == 1 else f"{report.files} files"
-    if report.problems:
-        parts.append(f"{len(report.problems)} cannot be read")
-    begun = "Left off looking through" if report.stopped else "Looked through"
-    return f"{begun} {files}: {', '.join(parts) or 'nothing new'}."
+    told = (
+        (report.new, plural("1 new", "{n} new", report.new)),
+        (report.changed, plural("1 changed", "{n} changed", report.changed)),
+        (report.moved, plural("1 moved", "{n} moved", report.moved)),
+        (report.back, plural("1 back again", "{n} back again", report.back)),
+        (report.gone, plural("1 gone", "{n} gone", report.gone)),
+        (len(report.problems), plural("1 cannot be read", "{n} cannot be read", len(report.problems))),
+    )
+    parts = tr(", ", "between parts of a sentence").join(text for number, text in told if number) or tr("nothing new")
+    if report.stopped:
+        return plural("Left off looking through 1 file: {what}.", "Left off looking through {n} files: {what}.",
+                      report.files, what=parts)  # fmt: skip
+    return plural("Looked through 1 file: {what}.", "Looked through {n} files: {what}.", report.files, what=parts)
 
 
 def _button(text: str, do: object) -> QPushButton:

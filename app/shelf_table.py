@@ -134,14 +134,14 @@ class ShelfTable(QTableView):
         statuses = menu.addMenu(tr("&Status"))
         current = self.current
         for status in (NO_STATUS, *STATUSES):
-            action = statuses.addAction(status, lambda status=status: self._set_status(status))
+            action = statuses.addAction(tr(status), lambda status=status: self._set_status(status))
             action.setCheckable(True)
             action.setChecked(current is not None and (current.status or NO_STATUS) == status)
         menu.addAction(tr("&Tags…"), lambda: self.edit_column(TAGS))
         orders = menu.addMenu(tr("Order &by"))
         for heading, order in COLUMNS:
             if order:
-                orders.addAction(heading, lambda order=order: self.order_wanted.emit(order))
+                orders.addAction(tr(heading), lambda order=order: self.order_wanted.emit(order))
         menu.popup(place)
 
     def _set_status(self, status: str) -> None:

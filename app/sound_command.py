@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
 from app.files import written_beside
+from app.tune_choice import first_taken
 from core.bowing import Bowing
 from core.lesson import Lesson
 from core.reading import Reading
@@ -71,9 +72,11 @@ def run_sound(options: argparse.Namespace, reading: Reading) -> int:
     suffix = options.out.suffix.lower()
     try:
         if suffix not in SUFFIXES:
-            raise _CallError(f"{options.out}: expected a name that ends in {', '.join(SUFFIXES)}")
+            raise _CallError(
+                tr("{file}: expected a name that ends in {suffixes}", file=options.out, suffixes=", ".join(SUFFIXES))
+            )
         if options.apart and options.ladder is None:
-            raise _CallError("--apart needs --ladder")
+            raise _CallError(tr("--apart needs --ladder"))
         lesson = _lesson(options, reading)
         bowing = _bowing(options, lesson)
         strokes = _strokes(options, lesson.tune, bowing)
@@ -95,10 +98,9 @@ def run_sound(options: argparse.Namespace, reading: Reading) -> int:
 def _lesson(options: argparse.Namespace, reading: Reading) -> Lesson:
     chosen = [lesson for lesson in reading.lessons if options.tune in (None, lesson.tune.number)]
     if not chosen:
-        raise _CallError(f"{options.file}: there is no tune number {options.tune}")
+        raise _CallError(tr("{file}: there is no tune number {number}", file=options.file, number=options.tune))
     if options.tune is None and len(chosen) > 1:
-        title = chosen[0].tune.title or "untitled"
-        _say(f"{options.file}: of {len(chosen)} tunes the first was taken, “{title}”; --tune chooses another")
+        _say(first_taken(options.file, len(chosen), chosen[0]))
     return chosen[0]
 
 
@@ -109,7 +111,14 @@ def _bowing(options: argparse.Namespace, lesson: Lesson) -> Bowing:
         return lesson.named(options.bowing)
     except KeyError:
         names = ", ".join(f"“{bowing.name}”" for bowing in lesson.bowings)
-        raise _CallError(f"{options.file}: no bowing named “{options.bowing}”; there is {names}") from None
+        raise _CallError(
+            tr(
+                "{file}: no bowing named “{missing}”; there is {names}",
+                file=options.file,
+                missing=options.bowing,
+                names=names,
+            )
+        ) from None
 
 
 def _strokes(options: argparse.Namespace, tune: Tune, bowing: Bowing) -> Strokes:
@@ -124,7 +133,16 @@ def _strokes(options: argparse.Namespace, tune: Tune, bowing: Bowing) -> Strokes
         ]  # fmt: skip
         if not visits:
             numbers = [bar.number for bar in tune.bars]
-            raise _CallError(f"{options.file}: bars {first}-{last} are not among {min(numbers)}-{max(numbers)}")
+            raise _CallError(
+                tr(
+                    "{file}: bars {first}-{last} are not among {least}-{most}",
+                    file=options.file,
+                    first=first,
+                    last=last,
+                    least=min(numbers),
+                    most=max(numbers),
+                )
+            )
     return strokes if options.bars is None and options.times == 1 else excerpt(strokes, visits, options.times)
 
 
@@ -169,7 +187,9 @@ def _shown(path: Path) -> Callable[[float], None]:
 def _up_to(least: int, most: int) -> Callable[[str], int]:
     def read(text: str) -> int:
         if not text.isdecimal() or not least <= int(text) <= most:
-            raise argparse.ArgumentTypeError(f"“{text}” is not a number from {least} to {most}")
+            raise argparse.ArgumentTypeError(
+                tr("“{text}” is not a number from {least} to {most}", text=text, least=least, most=most)
+            )
         return int(text)
 
     return read
@@ -179,7 +199,7 @@ def _bars(text: str) -> tuple[int, int]:
     found = re.fullmatch(r"(\d{1,5})(?:-(\d{1,5}))?", text)
     first, last = (int(found[1]), int(found[2] or found[1])) if found else (1, 0)
     if first > last:
-        raise argparse.ArgumentTypeError(f"“{text}” names no bars: expected FROM-TO, such as 5-8")
+        raise argparse.ArgumentTypeError(tr("“{text}” names no bars: expected FROM-TO, such as 5-8", text=text))
     return first, last
 
 

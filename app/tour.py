@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QMainWindow, QWidget
 
 from app.settings import Settings
 from app.tour_balloon import TourBalloon
-from core.translation import tr
+from core.translation import tr, translatable
 
 
 class Stop(NamedTuple):
@@ -75,7 +75,7 @@ STOPS = (
 )
 
 
-COUNT = "{n} of {all}"
+COUNT = translatable("{n} of {all}")
 
 
 class Spot(NamedTuple):

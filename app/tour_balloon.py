@@ -6,9 +6,9 @@ from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QSize, Qt, QTimer, Si
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from core.translation import tr
+from core.translation import tr, translatable
 
-BACK, NEXT, DONE, LEAVE = "&Back", "&Next", "&Done", "&Leave the tour"
+BACK, NEXT, DONE, LEAVE = translatable(("&Back", "&Next", "&Done", "&Leave the tour"))
 LOOK = "#tour { background: palette(base); border: 2px solid palette(highlight); border-radius: 8px; }"
 WIDTH = 360  # pixels, at the usual size of text
 GAP, MARGIN = 12, 10  # pixels between part and balloon, and kept free at the window's edge

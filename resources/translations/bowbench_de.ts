@@ -4,6 +4,66 @@
 <context>
     <name>Bowbench</name>
     <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>About Bowbench</source>
+        <translation>Über Bowbench</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>Works out, checks, plays and prints the bowings of fiddle tunes.</source>
+        <translation>Arbeitet Strichfassungen von Geigenstücken aus, prüft, spielt und druckt sie.</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>Free software under the MIT licence. What it is made of, and under which licences:</source>
+        <translation>Freie Software unter der MIT-Lizenz. Woraus sie besteht und unter welchen Lizenzen:</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>No licence text came with this part; its home has it.</source>
+        <translation>Diesem Teil lag kein Lizenztext bei; er steht auf seiner Webseite.</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>&amp;Copy versions</source>
+        <translation>Versionen &amp;kopieren</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>The versions are in the clipboard.</source>
+        <translation>Die Versionen sind in der Zwischenablage.</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>Parts of the program</source>
+        <translation>Teile des Programms</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>Licence of the part</source>
+        <translation>Lizenz des Teils</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>For a report of a fault</source>
+        <translation>Für eine Fehlermeldung</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>Used for</source>
+        <translation>Zweck</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>Licence</source>
+        <translation>Lizenz</translation>
+    </message>
+    <message>
+        <location filename="../../app/about_dialog.py"/>
+        <source>Home</source>
+        <translation>Webseite</translation>
+    </message>
+    <message>
         <location filename="../../app/accent_chooser.py"/>
         <location filename="../../app/plan_suits.py"/>
         <location filename="../../app/plan_words.py"/>
@@ -106,6 +166,7 @@
         <location filename="../../app/note_words.py"/>
         <location filename="../../app/plan_words.py"/>
         <location filename="../../app/set_report.py"/>
+        <location filename="../../app/shelf_pane.py"/>
         <location filename="../../core/planner/account.py"/>
         <location filename="../../core/set_check.py"/>
         <source>, </source>
@@ -584,6 +645,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/set_window.py"/>
         <source>Move &amp;up</source>
         <translation>Nach &amp;oben</translation>
     </message>
@@ -595,6 +657,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/set_window.py"/>
         <source>Move &amp;down</source>
         <translation>Nach u&amp;nten</translation>
     </message>
@@ -875,6 +938,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <location filename="../../app/player_bar.py"/>
         <source>Play the whole tune with its repeats</source>
         <translation>Das ganze Stück mit seinen Wiederholungen spielen</translation>
     </message>
@@ -1265,24 +1329,9 @@
     </message>
     <message>
         <location filename="../../app/bow_command.py"/>
+        <location filename="../../app/sound_command.py"/>
         <source>{file}: there is no tune number {number}</source>
         <translation>{file}: Es gibt kein Stück mit der Nummer {number}</translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../../app/bow_command.py"/>
-        <source>{file}: of {n} tunes the first was taken, “{title}”; --tune chooses another</source>
-        <extracomment>one: {file}: of 1 tune the first was taken, “{title}”; --tune chooses another</extracomment>
-        <translation>
-            <numerusform>{file}: Von 1 Stück wurde das erste genommen, „{title}“; --tune wählt ein anderes</numerusform>
-            <numerusform>{file}: Von {n} Stücken wurde das erste genommen, „{title}“; --tune wählt ein anderes</numerusform>
-        </translation>
-    </message>
-    <message>
-        <location filename="../../app/bow_command.py"/>
-        <location filename="../../app/check_command.py"/>
-        <location filename="../../app/set_report.py"/>
-        <source>untitled</source>
-        <translation>ohne Titel</translation>
     </message>
     <message>
         <location filename="../../app/bow_command.py"/>
@@ -1428,6 +1477,23 @@
         <translation>Davor geht der Bogen nirgends zu Ende.</translation>
     </message>
     <message>
+        <location filename="../../app/bow_trace_painting.py"/>
+        <location filename="../../core/checks/reach.py"/>
+        <source>frog</source>
+        <translation>Frosch</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_trace_painting.py"/>
+        <location filename="../../core/checks/reach.py"/>
+        <source>tip</source>
+        <translation>Spitze</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_trace_painting.py"/>
+        <source>out</source>
+        <translation>aus</translation>
+    </message>
+    <message>
         <location filename="../../app/bow_words.py"/>
         <location filename="../../core/checks/reach.py"/>
         <source>{count} quarters</source>
@@ -1557,20 +1623,21 @@
     </message>
     <message>
         <location filename="../../app/bowings_pane.py"/>
-        <location filename="../../app/sheet_form.py"/>
-        <location filename="../../core/pack/contents.py"/>
         <source>Bowings</source>
-        <translation>Strichfassungen</translation>
+        <comment>heading beside narrow buttons</comment>
+        <translation>Striche</translation>
     </message>
     <message>
         <location filename="../../app/bowings_pane.py"/>
         <source>Add</source>
+        <comment>narrow button</comment>
         <translation>Neu</translation>
     </message>
     <message>
         <location filename="../../app/bowings_pane.py"/>
         <source>Copy</source>
-        <translation>Kopieren</translation>
+        <comment>narrow button</comment>
+        <translation>Kopie</translation>
     </message>
     <message>
         <location filename="../../app/bowings_pane.py"/>
@@ -1580,7 +1647,8 @@
     <message>
         <location filename="../../app/bowings_pane.py"/>
         <source>Delete</source>
-        <translation>Löschen</translation>
+        <comment>narrow button</comment>
+        <translation>Weg</translation>
     </message>
     <message>
         <location filename="../../app/bowings_pane.py"/>
@@ -1669,6 +1737,14 @@
     </message>
     <message>
         <location filename="../../app/check_command.py"/>
+        <location filename="../../app/pack_run.py"/>
+        <location filename="../../app/set_report.py"/>
+        <location filename="../../app/tune_choice.py"/>
+        <source>untitled</source>
+        <translation>ohne Titel</translation>
+    </message>
+    <message>
+        <location filename="../../app/check_command.py"/>
         <source>{file}: {title} — {bowing} (accents {plan})</source>
         <translation>{file}: {title} – {bowing} (Betonungen {plan})</translation>
     </message>
@@ -1685,6 +1761,7 @@
     <message numerus="yes">
         <location filename="../../app/check_command.py"/>
         <location filename="../../app/plan_words.py"/>
+        <location filename="../../app/shelf_command.py"/>
         <location filename="../../app/totals_view.py"/>
         <location filename="../../core/planner/suitability.py"/>
         <source>{n} slurs</source>
@@ -1868,12 +1945,27 @@
     <message>
         <location filename="../../app/desktop_command.py"/>
         <source>put the program into the menus of your desktop, or take it out</source>
-        <translation type="unfinished"></translation>
+        <translation>das Programm in die Menüs der Arbeitsumgebung aufnehmen oder daraus entfernen</translation>
     </message>
     <message>
         <location filename="../../app/desktop_command.py"/>
         <source>entry, icon and kinds of file, for you alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag, Symbol und Dateiarten, nur für dieses Benutzerkonto</translation>
+    </message>
+    <message>
+        <location filename="../../app/desktop_command.py"/>
+        <source>Desktop entries are for Linux; README.md says how it is done on Windows and macOS.</source>
+        <translation>Menüeinträge gibt es für Linux; README.md sagt, wie es unter Windows und macOS geht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/desktop_command.py"/>
+        <source>There is no command “bowbench” that the menu could start: install the program first.</source>
+        <translation>Es gibt keinen Befehl „bowbench“, den das Menü starten könnte: zuerst das Programm installieren.</translation>
+    </message>
+    <message>
+        <location filename="../../app/desktop_command.py"/>
+        <source>There was no entry.</source>
+        <translation>Es gab keinen Eintrag.</translation>
     </message>
     <message>
         <location filename="../../app/dialogs.py"/>
@@ -1957,6 +2049,7 @@
     </message>
     <message>
         <location filename="../../app/dialogs.py"/>
+        <location filename="../../app/shelf_pane.py"/>
         <source>Leave off</source>
         <translation>Abbrechen</translation>
     </message>
@@ -2212,10 +2305,14 @@
         <source>The sheet cannot be printed: {reason}</source>
         <translation>Das Blatt lässt sich nicht drucken: {reason}</translation>
     </message>
-    <message>
+    <message numerus="yes">
         <location filename="../../app/exporting.py"/>
-        <source>Wrote {name}, {pages} {value}.</source>
-        <translation type="unfinished"></translation>
+        <source>Wrote {name}, {n} pages.</source>
+        <extracomment>one: Wrote {name}, 1 page.</extracomment>
+        <translation>
+            <numerusform>{name} geschrieben, 1 Seite.</numerusform>
+            <numerusform>{name} geschrieben, {n} Seiten.</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../app/file_faults.py"/>
@@ -2365,7 +2462,7 @@
     <message>
         <location filename="../../app/files.py"/>
         <source>{name} is larger than {size} MB and was not opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist größer als {size} MB und wurde nicht geöffnet.</translation>
     </message>
     <message>
         <location filename="../../app/files.py"/>
@@ -2389,6 +2486,7 @@
     </message>
     <message>
         <location filename="../../app/findings_model.py"/>
+        <location filename="../../app/join_panel.py"/>
         <source>{title}. {why}</source>
         <comment>of a rule</comment>
         <translation>{title}. {why}</translation>
@@ -2430,9 +2528,34 @@
         <translation>Rechte Taste: Betonungen weiterer Takte.</translation>
     </message>
     <message>
+        <location filename="../../app/help_texts.py"/>
+        <source>Keys and gestures</source>
+        <translation>Tasten und Gesten</translation>
+    </message>
+    <message>
+        <location filename="../../app/help_texts.py"/>
+        <source>&lt;p&gt;&lt;b&gt;Mouse.&lt;/b&gt; Click a note to slur it to the next, or to separate the two. {note_tips} Shift+click selects up to a note. Click a bow mark to turn the stroke round. {sign_tips} The right button opens the menu of a note. Ctrl and the wheel zoom.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Accents under the staff.&lt;/b&gt; A full wedge is driven by a down-bow, an open wedge lies on an up-bow, a dot under an arch is buried inside a slur, a ring is not struck; two shapes stand for two passes. Click under a note to accent that place in its bar, or to stop doing so.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Bowings under one another.&lt;/b&gt; An arch under a line: slurred here; a cut arch: slurred in the bowing told from; a dotted arch: slurred in one, hooked in the other. A full square: a sign more; an empty one: a sign less; half full: another sign. A line with ticks: the bow goes the other way. Click a line to work on its bowing; Up and Down go from bowing to bowing.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Keys on the page.&lt;/b&gt; Arrow keys, Home and End move the focus note; with Shift they select.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;&lt;b&gt;Maus.&lt;/b&gt; Eine Note anklicken, um sie an die nächste zu binden oder beide zu trennen. {note_tips} Umschalt+Klick wählt bis zu einer Note aus. Ein Strichzeichen anklicken, um den Strich umzudrehen. {sign_tips} Die rechte Taste öffnet das Menü einer Note. Strg und das Rad ändern die Größe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Betonungen unter der Notenzeile.&lt;/b&gt; Ein voller Keil ist durch einen Abstrich getrieben, ein offener liegt auf einem Aufstrich, ein Punkt unter einem Bogen ist unter einem Bindebogen verdeckt, ein Ring ist nicht angestrichen; zwei Formen stehen für zwei Durchgänge. Unter eine Note klicken, um diese Stelle ihres Taktes zu betonen oder nicht mehr zu betonen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Strichfassungen untereinander.&lt;/b&gt; Ein Bogen unter einer Zeile: hier gebunden; ein durchgestrichener Bogen: gebunden in der Fassung, von der unterschieden wird; ein gepunkteter Bogen: in der einen gebunden, in der anderen angehängt. Ein volles Quadrat: ein Zeichen mehr; ein leeres: ein Zeichen weniger; halb voll: ein anderes Zeichen. Eine Linie mit Häkchen: Der Bogen geht andersherum. Eine Zeile anklicken, um ihre Strichfassung zu bearbeiten; Auf und Ab gehen von Fassung zu Fassung.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tasten auf dem Blatt.&lt;/b&gt; Pfeiltasten, Pos1 und Ende bewegen die markierte Note; mit Umschalt wählen sie aus.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <location filename="../../app/hold.py"/>
+        <source>another window is busy with it</source>
+        <translation>ein anderes Fenster arbeitet damit</translation>
+    </message>
+    <message>
+        <location filename="../../app/join_panel.py"/>
+        <source>The bow goes on by itself here, and the tune is bowed as it is alone.</source>
+        <translation>Der Bogen geht hier von selbst weiter, und das Stück wird gestrichen wie allein.</translation>
+    </message>
+    <message>
         <location filename="../../app/join_panel.py"/>
         <source>No single change at the end of the one tune or the start of the other mends this without doing harm.</source>
         <translation>Keine einzelne Änderung am Ende des einen oder am Anfang des anderen Stücks behebt das, ohne zu schaden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/join_panel.py"/>
+        <source>In {name}, which is not on the page: {text}. Open it and add the change there.</source>
+        <translation>In {name}, das nicht auf dem Blatt ist: {text}. Dort öffnen und ändern.</translation>
     </message>
     <message>
         <location filename="../../app/join_panel.py"/>
@@ -2468,13 +2591,114 @@
     </message>
     <message>
         <location filename="../../app/main_window.py"/>
+        <location filename="../../app/pack_dialog.py"/>
         <location filename="../../app/page_heading.py"/>
+        <location filename="../../app/player_bar.py"/>
+        <location filename="../../app/recovery_dialog.py"/>
+        <location filename="../../app/recovery_offer.py"/>
         <location filename="../../app/saving.py"/>
+        <location filename="../../app/set_rows.py"/>
         <location filename="../../app/sheet_content.py"/>
+        <location filename="../../app/shelf_command.py"/>
+        <location filename="../../app/shelf_model.py"/>
         <location filename="../../app/tune_chooser.py"/>
         <location filename="../../core/pack/contents.py"/>
         <source>Untitled</source>
         <translation>Ohne Titel</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>Manual</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>A first bowing</source>
+        <translation>Eine erste Strichfassung</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>What the bow check says</source>
+        <translation>Was die Strichprüfung sagt</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <location filename="../../app/plan_suits.py"/>
+        <source>Accents</source>
+        <translation>Betonungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>Have it worked out</source>
+        <translation>Ausarbeiten lassen</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>Compare bowings</source>
+        <translation>Strichfassungen vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>Hear it</source>
+        <translation>Anhören</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>Print it</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>Lesson packs</source>
+        <translation>Lektionspakete</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>The shelf</source>
+        <translation>Das Regal</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>Sets of tunes</source>
+        <translation>Sets von Stücken</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>All keys</source>
+        <translation>Alle Tasten</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual_window.py"/>
+        <source>Manual – Bowbench</source>
+        <translation>Handbuch – Bowbench</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual_window.py"/>
+        <location filename="../../app/pack_dialog.py"/>
+        <location filename="../../app/tour_balloon.py"/>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual_window.py"/>
+        <source>Show in the &amp;browser</source>
+        <translation>Im &amp;Browser zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual_window.py"/>
+        <location filename="../../app/set_window.py"/>
+        <source>&amp;Close</source>
+        <translation>&amp;Schließen</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual_window.py"/>
+        <source>Pages of the manual</source>
+        <translation>Seiten des Handbuchs</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual_window.py"/>
+        <source>Page of the manual</source>
+        <translation>Seite des Handbuchs</translation>
     </message>
     <message>
         <location filename="../../app/note_words.py"/>
@@ -2585,163 +2809,271 @@
     <message>
         <location filename="../../app/pack_command.py"/>
         <source>make sheets and files of many lessons in one folder, and a zip of all</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter und Dateien vieler Lektionen in einem Ordner herstellen, dazu eine Zip-Datei von allem</translation>
     </message>
     <message>
         <location filename="../../app/pack_command.py"/>
         <source>lessons and tune books</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektionen und Sammlungen</translation>
     </message>
     <message>
         <location filename="../../app/pack_command.py"/>
         <source>a new folder, or one that holds a pack: only what is missing in it is made</source>
-        <translation type="unfinished"></translation>
+        <translation>ein neuer Ordner oder einer mit einem Paket: Nur was darin fehlt, wird hergestellt</translation>
     </message>
     <message>
         <location filename="../../app/pack_command.py"/>
         <source>processes at a time; as many as processors if left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Prozesse zugleich; ohne Angabe so viele wie Prozessoren</translation>
     </message>
     <message>
         <location filename="../../app/pack_command.py"/>
         <source>what is made of each lesson, of {kinds}; all if left out</source>
-        <translation type="unfinished"></translation>
+        <translation>was aus jeder Lektion hergestellt wird, aus {kinds}; ohne Angabe alles</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <location filename="../../app/pack_work.py"/>
+        <source>There is no lesson and no tune book to pack.</source>
+        <translation>Es gibt keine Lektion und keine Sammlung zu packen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <source>{path} cannot be written: {reason}.</source>
+        <translation>{path} lässt sich nicht schreiben: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <source>Stopped. What is made stands; pack again to make the rest.</source>
+        <translation>Angehalten. Was hergestellt ist, bleibt; noch einmal packen, um den Rest herzustellen.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/pack_command.py"/>
+        <source>{n} lessons made, {kept} up to date: {path}</source>
+        <extracomment>one: 1 lesson made, {kept} up to date: {path}</extracomment>
+        <translation>
+            <numerusform>1 Lektion hergestellt, {kept} aktuell: {path}</numerusform>
+            <numerusform>{n} Lektionen hergestellt, {kept} aktuell: {path}</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_command.py"/>
+        <source>“{text}” is no number of processes: expected 1 to {most}</source>
+        <translation>„{text}“ ist keine Zahl von Prozessen: erwartet wird 1 bis {most}</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
+        <location filename="../../app/pack_form.py"/>
+        <location filename="../../app/pack_run.py"/>
         <source>Lesson pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektionspaket</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
         <source>How far the pack is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit das Paket ist</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
         <source>What is being packed</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gerade gepackt wird</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
         <source>What came of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was daraus wurde</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
         <source>What is not in the pack, and what else there is to tell</source>
-        <translation type="unfinished"></translation>
+        <translation>Was nicht im Paket ist und was sonst zu sagen ist</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
         <source>&amp;Make the pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Paket &amp;herstellen</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
         <location filename="../../app/player_desk.py"/>
         <source>&amp;Stop</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../../app/pack_dialog.py"/>
-        <source>&amp;Back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Anhalten</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
         <source>Open the &amp;folder</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ordner öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <location filename="../../app/pack_run.py"/>
+        <source>Reading</source>
+        <translation>Lesen:</translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
         <source>Stopping …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird angehalten …</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/pack_dialog.py"/>
+        <source>{n} lessons were made, {kept} stood already.</source>
+        <extracomment>one: 1 lesson was made, {kept} stood already.</extracomment>
+        <translation>
+            <numerusform>1 Lektion wurde hergestellt, {kept} waren schon da.</numerusform>
+            <numerusform>{n} Lektionen wurden hergestellt, {kept} waren schon da.</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../app/pack_dialog.py"/>
-        <source>{things} repaired or left out on reading; the contents page tells.</source>
-        <translation type="unfinished"></translation>
+        <source>The pack is not whole: make it again, and only the rest is made.</source>
+        <translation>Das Paket ist nicht vollständig: noch einmal herstellen, dann wird nur der Rest gemacht.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_dialog.py"/>
+        <source>These are not in the pack:</source>
+        <translation>Diese sind nicht im Paket:</translation>
     </message>
     <message>
         <location filename="../../app/pack_folder.py"/>
         <source>{path} cannot be used: {reason}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} lässt sich nicht benutzen: {reason}.</translation>
     </message>
     <message>
         <location filename="../../app/pack_folder.py"/>
         <source>{path} holds other files: choose a new folder, or one that holds a pack.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} enthält andere Dateien: einen neuen Ordner wählen oder einen mit einem Paket.</translation>
     </message>
     <message>
         <location filename="../../app/pack_folder.py"/>
         <source>{path} cannot be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path} lässt sich nicht schreiben.</translation>
     </message>
     <message>
         <location filename="../../app/pack_folder.py"/>
-        <source>{path} is in use by another program that packs; if none does, delete {most}.</source>
-        <translation type="unfinished"></translation>
+        <source>{path} is in use by another program that packs; if none does, delete {file}.</source>
+        <translation>{path} wird von einem anderen packenden Programm benutzt; wenn keines läuft, {file} löschen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_folder.py"/>
+        <source>{path} cannot be used ({fault}); all lessons are made again.</source>
+        <translation>{path} lässt sich nicht benutzen ({fault}); alle Lektionen werden neu hergestellt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_folder.py"/>
+        <source>{name}, changed</source>
+        <translation>{name}, geändert</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_folder.py"/>
+        <source>{path} was changed since it was packed; it is kept as {kept}.</source>
+        <translation>{path} wurde seit dem Packen geändert; es bleibt als {kept} erhalten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_form.py"/>
+        <source>Each lesson, and each tune of a book, gets a folder with its files; a contents page and a zip of all stand beside them. Packing into the same folder again makes only what is missing or has changed.</source>
+        <translation>Jede Lektion und jedes Stück einer Sammlung bekommt einen Ordner mit seinen Dateien; daneben stehen eine Inhaltsseite und eine Zip-Datei von allem. Noch einmal in denselben Ordner gepackt, wird nur hergestellt, was fehlt oder sich geändert hat.</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>&amp;Lessons and tune books</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lektionen und Sammlungen</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>Lessons and tune books that go into the pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektionen und Sammlungen, die ins Paket kommen</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>Add &amp;files…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dateien hinzufügen…</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>Add a f&amp;older…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ordner hinzufügen…</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
+        <location filename="../../app/set_window.py"/>
         <source>&amp;Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>Made of each lesson</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus jeder Lektion</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>&amp;Into the folder</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;In den Ordner</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>Folder of the pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner des Pakets</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>&amp;Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wählen…</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>Choose the folder of the pack</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner des Pakets wählen</translation>
     </message>
     <message>
         <location filename="../../app/pack_form.py"/>
         <source>{title} (the lesson on the page)</source>
-        <translation type="unfinished"></translation>
+        <translation>{title} (die Lektion auf dem Blatt)</translation>
     </message>
     <message>
         <location filename="../../app/pack_making.py"/>
         <source>the file was changed while it was packed; pack again</source>
         <translation>die Datei wurde beim Packen geändert; noch einmal packen</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_making.py"/>
+        <source>cannot be written: {reason}</source>
+        <translation>lässt sich nicht schreiben: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_run.py"/>
+        <source>{done} of {total}</source>
+        <translation>{done} von {total}</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/pack_run.py"/>
+        <source>{n} things repaired or left out on reading; the contents page tells.</source>
+        <extracomment>one: 1 thing repaired or left out on reading; the contents page tells.</extracomment>
+        <translation>
+            <numerusform>1 Stelle beim Lesen repariert oder weggelassen; die Inhaltsseite sagt mehr.</numerusform>
+            <numerusform>{n} Stellen beim Lesen repariert oder weggelassen; die Inhaltsseite sagt mehr.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_run.py"/>
+        <source>Not read again, so left as packed before, off the contents page: {names}.</source>
+        <translation>Nicht wieder gelesen, daher gelassen wie zuletzt gepackt und nicht auf der Inhaltsseite: {names}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_run.py"/>
+        <source>Packing</source>
+        <translation>Packen:</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_run.py"/>
+        <source>, tune {number}, “{title}”: {why}</source>
+        <comment>behind the name of a file</comment>
+        <translation>, Stück {number}, „{title}“: {why}</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_run.py"/>
+        <source>Zipping</source>
+        <translation>Zip-Datei:</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/pack_run.py"/>
@@ -2753,9 +3085,40 @@
         </translation>
     </message>
     <message>
+        <location filename="../../app/pack_sources.py"/>
+        <location filename="../../app/shelf_command.py"/>
+        <source>{file}: there is no such file or folder.</source>
+        <translation>{file}: Es gibt keine solche Datei und keinen solchen Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_sources.py"/>
+        <source>{file}: cannot be looked into: {why}.</source>
+        <translation>{file}: lässt sich nicht durchsehen: {why}.</translation>
+    </message>
+    <message>
         <location filename="../../app/pack_work.py"/>
         <source>The pack cannot be written: {reason}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Paket lässt sich nicht schreiben: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_workers.py"/>
+        <source>it took longer than {seconds} seconds</source>
+        <translation>es dauerte länger als {seconds} Sekunden</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_workers.py"/>
+        <source>the process at work on it was ended by signal {code}</source>
+        <translation>der Prozess dafür wurde durch Signal {code} beendet</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_workers.py"/>
+        <source>the process at work on it ended with status {code}</source>
+        <translation>der Prozess dafür endete mit Status {code}</translation>
+    </message>
+    <message>
+        <location filename="../../app/pack_workers.py"/>
+        <source>the program went wrong ({name}: {fault})</source>
+        <translation>das Programm lief auf einen Fehler ({name}: {fault})</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/page_notes.py"/>
@@ -3007,11 +3370,6 @@
         <location filename="../../app/plan_suits.py"/>
         <source>By phrase</source>
         <translation>Phrasenweise</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_suits.py"/>
-        <source>Accents</source>
-        <translation>Betonungen</translation>
     </message>
     <message>
         <location filename="../../app/plan_suits.py"/>
@@ -3275,97 +3633,315 @@
     <message>
         <location filename="../../app/player.py"/>
         <source>There is nothing to play: no tune is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts zu spielen: Kein Stück ist offen.</translation>
     </message>
     <message>
         <location filename="../../app/player.py"/>
         <source>The set is empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Set ist leer.</translation>
     </message>
     <message>
         <location filename="../../app/player.py"/>
         <source>Speed: {speed} % of the tempo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit: {speed} % des Tempos.</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>Player</source>
-        <translation type="unfinished"></translation>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Set the rungs of the practice ladder</source>
+        <translation>Sprossen der Tempoleiter einstellen</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Levels…</source>
+        <translation>Pegel…</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Fiddle, backing, click and count-in</source>
+        <translation>Geige, Begleitung, Klick und Einzähler</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Stop and hide the player</source>
+        <translation>Anhalten und den Spieler verbergen</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>First bar played</source>
+        <translation>Erster gespielter Takt</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Last bar played</source>
+        <translation>Letzter gespielter Takt</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>Speed, percent of the tempo</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit, Prozent des Tempos</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>Speed (F6 slower, F7 faster)</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwindigkeit (F6 langsamer, F7 schneller)</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>All bars, with repeats</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Takte, mit Wiederholungen</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>Rungs of the practice ladder</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprossen der Tempoleiter</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
+        <location filename="../../app/player_panels.py"/>
         <source>Levels</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegel</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>Hide the player</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Spieler verbergen</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>What is heard now</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gerade zu hören ist</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Counting in: {count}</source>
+        <translation>Einzählen: {count}</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>Bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Takte</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Bar {number}</source>
+        <translation>Takt {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>Bar {number}, time {time}</source>
+        <translation>Takt {number}, {time}. Mal</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>{title}: {bar}</source>
+        <translation>{title}: {bar}</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
+        <source>{words} (silent)</source>
+        <translation>{words} (stumm)</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bow.py"/>
+        <source>Bow</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bow.py"/>
+        <location filename="../../core/checks/words.py"/>
+        <source>down-bow</source>
+        <translation>Abstrich</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bow.py"/>
+        <location filename="../../core/checks/words.py"/>
+        <source>up-bow</source>
+        <translation>Aufstrich</translation>
     </message>
     <message>
         <location filename="../../app/player_bow.py"/>
         <source>Frog on the left, tip on the right; the upright line is the string</source>
-        <translation type="unfinished"></translation>
+        <translation>Links der Frosch, rechts die Spitze; die senkrechte Linie ist die Saite</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bow.py"/>
+        <source>The bow rests</source>
+        <translation>Der Bogen ruht</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bow.py"/>
+        <source>{cm} cm from the frog</source>
+        <translation>{cm} cm vom Frosch</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bow.py"/>
+        <source>beyond the hair</source>
+        <translation>jenseits des Bezugs</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bow.py"/>
+        <source>{bow}, {where}</source>
+        <translation>{bow}, {where}</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_desk.py"/>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_desk.py"/>
+        <source>Play</source>
+        <translation>Spielen</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_device.py"/>
+        <source>No sound device was found: the tune is played in silence.</source>
+        <translation>Kein Audiogerät gefunden: Das Stück wird stumm gespielt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_device.py"/>
+        <source>The sound device does not answer: the tune is played in silence.</source>
+        <translation>Das Audiogerät antwortet nicht: Das Stück wird stumm gespielt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_device.py"/>
+        <source>The sound server has ended: the tune is played in silence.</source>
+        <translation>Der Audiodienst ist beendet: Das Stück wird stumm gespielt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_device.py"/>
+        <source>The sound device cannot be opened: the tune is played in silence.</source>
+        <translation>Das Audiogerät lässt sich nicht öffnen: Das Stück wird stumm gespielt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_device.py"/>
+        <source>The tune is played in silence: QtMultimedia cannot be loaded ({why}).</source>
+        <translation>Das Stück wird stumm gespielt: QtMultimedia lässt sich nicht laden ({why}).</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_device.py"/>
+        <source>The sound device takes no format of ours: the tune is played in silence.</source>
+        <translation>Das Audiogerät nimmt keines unserer Formate: Das Stück wird stumm gespielt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Fiddle</source>
+        <translation>Geige</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Backing</source>
+        <translation>Begleitung</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Click</source>
+        <translation>Klick</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Count-in</source>
+        <translation>Einzähler</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Rest often. Where shoulder, arm or hand hurts, stop, and ask a teacher or a doctor.</source>
+        <translation>Oft ausruhen. Wenn Schulter, Arm oder Hand schmerzt, aufhören und Lehrkraft oder Arzt fragen.</translation>
     </message>
     <message>
         <location filename="../../app/player_panels.py"/>
         <source>{word} is heard</source>
-        <translation type="unfinished"></translation>
+        <translation>{word} ist zu hören</translation>
     </message>
     <message>
         <location filename="../../app/player_panels.py"/>
         <source>Level of the {part}, in decibels</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegel ({part}) in Dezibel</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Bars counted in</source>
+        <translation>Eingezählte Takte</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Mark behind the sound</source>
+        <translation>Markierung hinter dem Klang</translation>
     </message>
     <message>
         <location filename="../../app/player_panels.py"/>
         <source> ms</source>
-        <translation type="unfinished"></translation>
+        <translation> ms</translation>
     </message>
     <message>
         <location filename="../../app/player_panels.py"/>
         <source>How much later than the computer says the sound is heard; more for wireless headphones</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel später als vom Rechner angegeben der Klang zu hören ist; bei Funkkopfhörern mehr</translation>
     </message>
     <message>
         <location filename="../../app/player_panels.py"/>
         <source>{level} dB</source>
-        <translation type="unfinished"></translation>
+        <translation>{level} dB</translation>
     </message>
     <message>
         <location filename="../../app/player_panels.py"/>
-        <source>{count} rungs, {times} times in all.</source>
-        <translation type="unfinished"></translation>
+        <source>Practice ladder</source>
+        <translation>Tempoleiter</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>To</source>
+        <comment>speed of a ladder</comment>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>In steps of</source>
+        <translation>In Schritten von</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>Times on each</source>
+        <translation>Mal je Sprosse</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_panels.py"/>
+        <source>{rungs}, {playings} in all.</source>
+        <translation>{rungs}, insgesamt {playings}.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/player_panels.py"/>
+        <source>{n} rungs</source>
+        <extracomment>one: 1 rung</extracomment>
+        <translation>
+            <numerusform>1 Sprosse</numerusform>
+            <numerusform>{n} Sprossen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/player_panels.py"/>
+        <source>{n} times</source>
+        <comment>of a ladder</comment>
+        <extracomment>one: 1 time</extracomment>
+        <translation>
+            <numerusform>1-mal</numerusform>
+            <numerusform>{n}-mal</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
@@ -3670,48 +4246,119 @@
     <message>
         <location filename="../../app/recovery.py"/>
         <source>No recovery copy of this lesson can be kept: {why}. Save it soon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von dieser Lektion lässt sich keine Sicherungskopie halten: {why}. Bald speichern.</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Tune</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>Last edit</source>
+        <translation>Letzte Änderung</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>Edits</source>
+        <translation>Änderungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>never saved</source>
+        <translation>nie gespeichert</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>&amp;Throw away</source>
+        <translation>&amp;Wegwerfen</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>&amp;Throw away for good</source>
+        <translation>Endgültig &amp;wegwerfen</translation>
     </message>
     <message>
         <location filename="../../app/recovery_dialog.py"/>
         <source>Lessons that were not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gesicherte Lektionen</translation>
     </message>
     <message>
         <location filename="../../app/recovery_dialog.py"/>
         <source>The program ended before these lessons were saved. They are as they stood then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Programm endete, bevor diese Lektionen gespeichert waren. Sie sind, wie sie damals standen.</translation>
     </message>
     <message>
         <location filename="../../app/recovery_dialog.py"/>
         <source>About the chosen lesson</source>
-        <translation type="unfinished"></translation>
+        <translation>Über die gewählte Lektion</translation>
     </message>
     <message>
         <location filename="../../app/recovery_dialog.py"/>
         <location filename="../../app/shelf_table.py"/>
         <source>&amp;Open</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Öffnen</translation>
     </message>
     <message>
         <location filename="../../app/recovery_dialog.py"/>
         <source>&amp;Keep for later</source>
-        <translation type="unfinished"></translation>
+        <translation>Für später &amp;behalten</translation>
     </message>
     <message>
         <location filename="../../app/recovery_dialog.py"/>
         <source>Press once more to throw this lesson away. There is no way back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal drücken, um diese Lektion wegzuwerfen. Es gibt kein Zurück.</translation>
     </message>
     <message>
         <location filename="../../app/recovery_dialog.py"/>
         <source>It cannot be thrown away: {path} is protected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie lässt sich nicht wegwerfen: {path} ist geschützt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>This copy cannot be read. It stands in {path}.</source>
+        <translation>Diese Kopie ist nicht lesbar. Sie liegt in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>It was never saved in a file of its own.</source>
+        <translation>Sie wurde nie in einer eigenen Datei gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>Its file was {file}, which is not there now.</source>
+        <translation>Ihre Datei war {file}, die jetzt nicht da ist.</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>Its file is {file}, which has been changed since. Saving will ask which of the two to keep.</source>
+        <translation>Ihre Datei ist {file}, die seither geändert wurde. Beim Speichern wird gefragt, welche Fassung bleibt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_dialog.py"/>
+        <source>Its file is {file}.</source>
+        <translation>Ihre Datei ist {file}.</translation>
     </message>
     <message>
         <location filename="../../app/recovery_offer.py"/>
         <source>All lessons were saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Lektionen waren gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/recovery_offer.py"/>
+        <source>“{title}” is open as it stood, and is not saved yet. {about}</source>
+        <translation>„{title}“ ist offen, wie es stand, und noch nicht gespeichert. {about}</translation>
     </message>
     <message>
         <location filename="../../app/remedy_panel.py"/>
@@ -3722,6 +4369,20 @@
         <location filename="../../app/remedy_panel.py"/>
         <source>No single change mends this without doing harm elsewhere. It can stay as it is, or take several changes.</source>
         <translation>Keine einzelne Änderung behebt das, ohne anderswo zu schaden. Es kann so bleiben oder braucht mehrere Änderungen.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/samples.py"/>
+        <source>{book} ({n} tunes)</source>
+        <extracomment>one: {book} (1 tune)</extracomment>
+        <translation>
+            <numerusform>{book} (1 Stück)</numerusform>
+            <numerusform>{book} ({n} Stücke)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/samples.py"/>
+        <source>{title} (finished lesson)</source>
+        <translation>{title} (fertige Lektion)</translation>
     </message>
     <message>
         <location filename="../../app/saving.py"/>
@@ -3745,43 +4406,53 @@
     </message>
     <message>
         <location filename="../../app/set_adding.py"/>
+        <source>&amp;Add a tune</source>
+        <translation>&amp;Stück hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_adding.py"/>
         <source>The tune on the &amp;page</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Stück auf dem &amp;Blatt</translation>
     </message>
     <message>
         <location filename="../../app/set_adding.py"/>
         <source>From the &amp;open book…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der &amp;offenen Sammlung…</translation>
     </message>
     <message>
         <location filename="../../app/set_adding.py"/>
         <source>From a &amp;file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer &amp;Datei…</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_adding.py"/>
+        <source>the open book</source>
+        <translation>der offenen Sammlung</translation>
     </message>
     <message>
         <location filename="../../app/set_entries.py"/>
         <source>{text}: expected {form}, such as book.abc#3x2 for its tune 3, played twice</source>
-        <translation type="unfinished"></translation>
+        <translation>{text}: erwartet wird {form} wie book.abc#3x2 für sein Stück 3, zweimal gespielt</translation>
     </message>
     <message>
         <location filename="../../app/set_entries.py"/>
         <source>{text}: a tune of a set is played 1 to {most} times</source>
-        <translation type="unfinished"></translation>
+        <translation>{text}: Ein Stück eines Sets wird 1- bis {most}-mal gespielt</translation>
     </message>
     <message>
         <location filename="../../app/set_entries.py"/>
         <source>{file}: a book of {count} tunes: expected one of them, such as {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}: eine Sammlung von {count} Stücken: erwartet wird eines davon wie {first}</translation>
     </message>
     <message>
         <location filename="../../app/set_entries.py"/>
         <source>{file}: no tune {number}; there is {numbers}</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}: kein Stück {number}; es gibt {numbers}</translation>
     </message>
     <message>
         <location filename="../../app/set_entries.py"/>
         <source>{file}: no bowing named “{wanted}”; there is {there}</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}: keine Strichfassung namens „{wanted}“; es gibt {there}</translation>
     </message>
     <message>
         <location filename="../../app/set_list.py"/>
@@ -3854,49 +4525,83 @@
         <translation>keine Neuansätze</translation>
     </message>
     <message>
+        <location filename="../../app/set_rows.py"/>
+        <source>on the page</source>
+        <translation>auf dem Blatt</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_rows.py"/>
+        <source>in no file</source>
+        <translation>in keiner Datei</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_rows.py"/>
+        <source>{bowing}, {times} ({where})</source>
+        <translation>{bowing}, {times} ({where})</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>Add the tunes in the order you play them, and how the bow comes from each to the next stands between them.</source>
+        <translation>Die Stücke in der Spielreihenfolge hinzufügen; wie der Bogen von einem zum nächsten kommt, steht dazwischen.</translation>
+    </message>
+    <message>
         <location filename="../../app/set_window.py"/>
         <source>Set of tunes</source>
-        <translation type="unfinished"></translation>
+        <translation>Set von Stücken</translation>
     </message>
     <message>
         <location filename="../../app/set_window.py"/>
         <source>Tunes of the set and the joins between them</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke des Sets und die Übergänge dazwischen</translation>
     </message>
     <message>
         <location filename="../../app/set_window.py"/>
         <source>Bowing of the chosen tune</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassung des gewählten Stücks</translation>
     </message>
     <message>
         <location filename="../../app/set_window.py"/>
         <source>Times through the chosen tune</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie oft das gewählte Stück gespielt wird</translation>
     </message>
     <message>
         <location filename="../../app/set_window.py"/>
         <source>&amp;Times</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mal</translation>
     </message>
     <message>
         <location filename="../../app/set_window.py"/>
         <source>Whether the set comes round, and the best order</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob das Set rund aufgeht, und die beste Reihenfolge</translation>
     </message>
     <message>
         <location filename="../../app/set_window.py"/>
         <source>Play them in &amp;that order</source>
-        <translation type="unfinished"></translation>
+        <translation>In &amp;dieser Reihenfolge spielen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/set_window.py"/>
+        <source>{n} tunes of the last set cannot be read again.</source>
+        <extracomment>one: One tune of the last set cannot be read again.</extracomment>
+        <translation>
+            <numerusform>Ein Stück des letzten Sets lässt sich nicht wieder lesen.</numerusform>
+            <numerusform>{n} Stücke des letzten Sets lassen sich nicht wieder lesen.</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../app/set_window.py"/>
-        <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <source>The set comes round.</source>
+        <translation>Das Set geht rund auf.</translation>
     </message>
     <message>
         <location filename="../../app/set_window.py"/>
-        <source>{what} of the last set cannot be read again.</source>
-        <translation type="unfinished"></translation>
+        <source>The set does not come round as it began.</source>
+        <translation>Das Set geht nicht rund auf.</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_window.py"/>
+        <source>Orders are compared of up to {most} tunes.</source>
+        <translation>Reihenfolgen werden bei bis zu {most} Stücken verglichen.</translation>
     </message>
     <message>
         <location filename="../../app/severity_signs.py"/>
@@ -4038,6 +4743,7 @@
     </message>
     <message>
         <location filename="../../app/sheet_command.py"/>
+        <location filename="../../app/sound_command.py"/>
         <source>{file}: no bowing named “{missing}”; there is {names}</source>
         <translation>{file}: keine Strichfassung namens „{missing}“; es gibt {names}</translation>
     </message>
@@ -4192,6 +4898,13 @@
             <numerusform>1 Seite; {copies} Kopien passen nicht auf eine, {fitting} passen.</numerusform>
             <numerusform>{n} Seiten; {copies} Kopien passen nicht auf eine, {fitting} passen.</numerusform>
         </translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_form.py"/>
+        <location filename="../../app/shelf_model.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Bowings</source>
+        <translation>Strichfassungen</translation>
     </message>
     <message>
         <location filename="../../app/sheet_form.py"/>
@@ -4518,177 +5231,553 @@
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>keep a catalogue of lessons and tune books, and find tunes in it</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Katalog von Lektionen und Sammlungen führen und Stücke darin finden</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>put folders or files on the shelf and read what is new in them</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner oder Dateien ins Regal stellen und lesen, was darin neu ist</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>where none is given, all that is on the shelf is looked through again</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Angabe wird alles im Regal neu durchgesehen</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>first set the catalogue aside and begin a new one; what you noted is kept</source>
-        <translation type="unfinished"></translation>
+        <translation>zuerst den Katalog beiseitelegen und einen neuen beginnen; die eigenen Vermerke bleiben erhalten</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>find tunes by words, dance, key, metre or first notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke nach Wörtern, Tanz, Tonart, Taktart oder Anfangsnoten finden</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>put tunes in the order in which they lie best under an accent plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke danach ordnen, wie gut sie unter einem Betonungsplan liegen</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>on-beat (where left out), backbeat, by-phrase, or places such as 0,2</source>
-        <translation type="unfinished"></translation>
+        <translation>on-beat (ohne Angabe), backbeat, by-phrase oder Stellen wie 0,2</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>show the best N only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur die besten N zeigen</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>another catalogue than your own</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderer Katalog als der eigene</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>beginnings of words in titles, tags and credits</source>
-        <translation type="unfinished"></translation>
+        <translation>Wortanfänge in Titeln, Schlagwörtern und Angaben</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>such as reel, or jig for slip jigs too</source>
-        <translation type="unfinished"></translation>
+        <translation>wie reel, oder jig auch für Slip Jigs</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>D for any mode on D, or D major, Edor, F#m</source>
-        <translation type="unfinished"></translation>
+        <translation>D für jedes Tongeschlecht auf D, oder D major, Edor, F#m</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>how it begins: u, d, s for up, down, same, or note names such as dBAF</source>
-        <translation type="unfinished"></translation>
+        <translation>wie es beginnt: u, d, s für auf, ab, gleich, oder Notennamen wie dBAF</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>find the note names in every key</source>
-        <translation type="unfinished"></translation>
+        <translation>die Notennamen in jeder Tonart finden</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>may be given more than once</source>
-        <translation type="unfinished"></translation>
+        <translation>darf mehrmals angegeben werden</translation>
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>words of a bowing&apos;s name, or its accent plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter aus dem Namen einer Strichfassung oder ihr Betonungsplan</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>{fault} “bowbench shelf add --rebuild” does that.</source>
+        <translation>{fault} „bowbench shelf add --rebuild“ tut das.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_command.py"/>
+        <source>The old catalogue is now {old}; what you noted of {n} tunes is kept.</source>
+        <extracomment>one: The old catalogue is now {old}; what you noted of 1 tune is kept.</extracomment>
+        <translation>
+            <numerusform>Der alte Katalog ist jetzt {old}; die Vermerke zu 1 Stück bleiben erhalten.</numerusform>
+            <numerusform>Der alte Katalog ist jetzt {old}; die Vermerke zu {n} Stücken bleiben erhalten.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>The shelf is empty: name a folder or a file to put on it.</source>
+        <translation>Das Regal ist leer: einen Ordner oder eine Datei angeben, um sie hineinzustellen.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_command.py"/>
+        <source>{n} tunes on the shelf; {scan}.</source>
+        <extracomment>one: 1 tune on the shelf; {scan}.</extracomment>
+        <translation>
+            <numerusform>1 Stück im Regal; {scan}.</numerusform>
+            <numerusform>{n} Stücke im Regal; {scan}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_command.py"/>
+        <source>missed {missed}, broken {broken}, {slurs} in {n} bars played — {tune}</source>
+        <extracomment>one: missed {missed}, broken {broken}, {slurs} in 1 bar played — {tune}</extracomment>
+        <translation>
+            <numerusform>verfehlt {missed}, Brüche {broken}, {slurs} in 1 gespielten Takt – {tune}</numerusform>
+            <numerusform>verfehlt {missed}, Brüche {broken}, {slurs} in {n} gespielten Takten – {tune}</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>No such tune on the shelf.</source>
+        <translation>Kein solches Stück im Regal.</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>The shelf is empty: “bowbench shelf add FOLDER” puts tunes on it.</source>
+        <translation>Das Regal ist leer: „bowbench shelf add FOLDER“ stellt Stücke hinein.</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <location filename="../../app/shelf_model.py"/>
+        <source>{file}, tune {number}</source>
+        <translation>{file}, Stück {number}</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_command.py"/>
+        <source>{n} files: {new} new, {changed} changed, {moved} moved, {back} back, {gone} gone</source>
+        <extracomment>one: 1 file: {new} new, {changed} changed, {moved} moved, {back} back, {gone} gone</extracomment>
+        <translation>
+            <numerusform>1 Datei: {new} neu, {changed} geändert, {moved} verschoben, {back} wieder da, {gone} fort</numerusform>
+            <numerusform>{n} Dateien: {new} neu, {changed} geändert, {moved} verschoben, {back} wieder da, {gone} fort</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>{done} of {total} tunes  {name}</source>
+        <translation>{done} von {total} Stücken  {name}</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>{done} of {total} files  {name}</source>
+        <translation>{done} von {total} Dateien  {name}</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>Looking ...</source>
+        <translation>Wird durchgesehen ...</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_command.py"/>
+        <source>“{text}” is no number of tunes: expected 1 or more</source>
+        <translation>„{text}“ ist keine Zahl von Stücken: erwartet wird 1 oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_dock.py"/>
+        <source>Shelf</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Any dance</source>
+        <translation>Jeder Tanz</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Any key</source>
+        <translation>Jede Tonart</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Any metre</source>
+        <translation>Jede Taktart</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Any status</source>
+        <translation>Jeder Stand</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <location filename="../../app/shelf_model.py"/>
+        <location filename="../../app/tune_chooser.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Dance</source>
+        <translation>Tanz</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <location filename="../../app/shelf_model.py"/>
+        <location filename="../../app/tune_chooser.py"/>
+        <location filename="../../core/pack/contents.py"/>
+        <source>Key</source>
+        <translation>Tonart</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <location filename="../../app/shelf_model.py"/>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Metre</source>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <location filename="../../app/shelf_model.py"/>
+        <source>Status</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Find tunes of one dance only</source>
+        <translation>Nur Stücke eines Tanzes finden</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Find tunes of one key only</source>
+        <translation>Nur Stücke einer Tonart finden</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Find tunes of one metre only</source>
+        <translation>Nur Stücke einer Taktart finden</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Find tunes of one status only</source>
+        <translation>Nur Stücke eines Standes finden</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <location filename="../../core/shelf/query.py"/>
+        <source>no key</source>
+        <translation>keine Tonart</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Find by title, tag, composer …</source>
+        <translation>Nach Titel, Schlagwort, Komponist suchen …</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>Words of the tune</source>
+        <translation>Wörter des Stücks</translation>
     </message>
     <message>
         <location filename="../../app/shelf_filters.py"/>
         <source>Beginnings of words in titles, tags, credits and file names</source>
-        <translation type="unfinished"></translation>
+        <translation>Wortanfänge in Titeln, Schlagwörtern, Angaben und Dateinamen</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>First notes: u d s, or dBAF</source>
+        <translation>Anfangsnoten: u d s oder dBAF</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_filters.py"/>
+        <source>First notes of the tune</source>
+        <translation>Anfangsnoten des Stücks</translation>
     </message>
     <message>
         <location filename="../../app/shelf_filters.py"/>
         <source>How the tune begins: u, d and s for up, down and same, or names of notes (DD for two D)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Stück beginnt: u, d und s für auf, ab und gleich, oder Notennamen (DD für zwei D)</translation>
     </message>
     <message>
         <location filename="../../app/shelf_filters.py"/>
         <source>in any key</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Tonart</translation>
     </message>
     <message>
         <location filename="../../app/shelf_filters.py"/>
         <source>Find the names of notes in every key</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Notennamen in jeder Tonart finden</translation>
     </message>
     <message>
-        <location filename="../../app/shelf_filters.py"/>
-        <source>Find tunes of one {what} only</source>
-        <translation type="unfinished"></translation>
+        <location filename="../../app/shelf_model.py"/>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_model.py"/>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_model.py"/>
+        <source>Tags</source>
+        <translation>Schlagwörter</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_model.py"/>
+        <source>Last opened</source>
+        <translation>Zuletzt geöffnet</translation>
     </message>
     <message>
         <location filename="../../app/shelf_model.py"/>
         <source>Status of the tune</source>
-        <translation type="unfinished"></translation>
+        <translation>Stand des Stücks</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_model.py"/>
+        <source>Double-click, or press S, to choose a status</source>
+        <translation>Doppelklicken oder S drücken, um einen Stand zu wählen</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_model.py"/>
+        <source>Double-click, or press T, to type tags with commas between</source>
+        <translation>Doppelklicken oder T drücken, um Schlagwörter mit Kommas einzugeben</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_model.py"/>
+        <source>{bowing}, accents {plan}</source>
+        <translation>{bowing}, Betonungen {plan}</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_model.py"/>
+        <source>{parts}, {bars}, {key}, begins {notes}</source>
+        <translation>{parts}, {bars}, {key}, beginnt {notes}</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_model.py"/>
+        <source>{n} parts</source>
+        <extracomment>one: 1 part</extracomment>
+        <translation>
+            <numerusform>1 Teil</numerusform>
+            <numerusform>{n} Teile</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_model.py"/>
+        <source>{n} bars</source>
+        <extracomment>one: 1 bar</extracomment>
+        <translation>
+            <numerusform>1 Takt</numerusform>
+            <numerusform>{n} Takte</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>The shelf is empty. Add the folders in which your lessons and tune books lie: Bowbench reads them, never changes them, and finds every tune by its words, its dance, its key or its first notes.</source>
+        <translation>Das Regal ist leer. Die Ordner hinzufügen, in denen die Lektionen und Sammlungen liegen: Bowbench liest sie, ändert sie nie und findet jedes Stück nach seinen Wörtern, seinem Tanz, seiner Tonart oder seinen Anfangsnoten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>There are no lessons or tune books (.musicxml, .mxl, .abc) in what is on the shelf.</source>
+        <translation>In dem, was im Regal steht, gibt es keine Lektionen oder Sammlungen (.musicxml, .mxl, .abc).</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Add a folder…</source>
+        <translation>Ordner hinzufügen…</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Add the tunes to try</source>
+        <translation>Stücke zum Probieren hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Build the shelf anew</source>
+        <translation>Regal neu aufbauen</translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
         <source>Reading files of the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateien des Regals werden gelesen</translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
         <source>Folders</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner</translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
         <source>Add folders, look through them again, take them off the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordner hinzufügen, neu durchsehen, aus dem Regal nehmen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Reading {done} of {n} files …</source>
+        <extracomment>one: Reading {done} of 1 file …</extracomment>
+        <translation>
+            <numerusform>{done} von 1 Datei gelesen …</numerusform>
+            <numerusform>{done} von {n} Dateien gelesen …</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
-        <source>{files} on the shelf cannot be read.</source>
-        <translation type="unfinished"></translation>
+        <source>Looking through folders …</source>
+        <translation>Ordner werden durchgesehen …</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{n} files or folders on the shelf cannot be read.</source>
+        <extracomment>one: 1 file or folder on the shelf cannot be read.</extracomment>
+        <translation>
+            <numerusform>1 Datei oder Ordner im Regal ist nicht lesbar.</numerusform>
+            <numerusform>{n} Dateien oder Ordner im Regal sind nicht lesbar.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>{n} tunes</source>
+        <extracomment>one: 1 tune</extracomment>
+        <translation>
+            <numerusform>1 Stück</numerusform>
+            <numerusform>{n} Stücke</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <location filename="../../app/tune_chooser.py"/>
+        <source>{found} of {n} tunes</source>
+        <extracomment>one: {found} of 1 tune</extracomment>
+        <translation>
+            <numerusform>{found} von 1 Stück</numerusform>
+            <numerusform>{found} von {n} Stücken</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
         <source>{text}, the first {shown} listed</source>
-        <translation type="unfinished"></translation>
+        <translation>{text}, die ersten {shown} aufgeführt</translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
         <source>&amp;Add a folder…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ordner hinzufügen…</translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
         <source>Look for what is &amp;new</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;Neuem suchen</translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
         <source>On the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Regal</translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
         <source>&amp;Take it off the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem Regal &amp;nehmen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{n} new</source>
+        <extracomment>one: 1 new</extracomment>
+        <translation>
+            <numerusform>1 neu</numerusform>
+            <numerusform>{n} neu</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{n} changed</source>
+        <extracomment>one: 1 changed</extracomment>
+        <translation>
+            <numerusform>1 geändert</numerusform>
+            <numerusform>{n} geändert</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{n} moved</source>
+        <extracomment>one: 1 moved</extracomment>
+        <translation>
+            <numerusform>1 verschoben</numerusform>
+            <numerusform>{n} verschoben</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{n} back again</source>
+        <extracomment>one: 1 back again</extracomment>
+        <translation>
+            <numerusform>1 wieder da</numerusform>
+            <numerusform>{n} wieder da</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{n} gone</source>
+        <extracomment>one: 1 gone</extracomment>
+        <translation>
+            <numerusform>1 fort</numerusform>
+            <numerusform>{n} fort</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>{n} cannot be read</source>
+        <extracomment>one: 1 cannot be read</extracomment>
+        <translation>
+            <numerusform>1 nicht lesbar</numerusform>
+            <numerusform>{n} nicht lesbar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>nothing new</source>
+        <translation>nichts Neues</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Left off looking through {n} files: {what}.</source>
+        <extracomment>one: Left off looking through 1 file: {what}.</extracomment>
+        <translation>
+            <numerusform>Durchsehen abgebrochen nach 1 Datei: {what}.</numerusform>
+            <numerusform>Durchsehen abgebrochen nach {n} Dateien: {what}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/shelf_pane.py"/>
+        <source>Looked through {n} files: {what}.</source>
+        <extracomment>one: Looked through 1 file: {what}.</extracomment>
+        <translation>
+            <numerusform>1 Datei durchgesehen: {what}.</numerusform>
+            <numerusform>{n} Dateien durchgesehen: {what}.</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../app/shelf_table.py"/>
         <source>Tunes on the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>Stücke im Regal</translation>
     </message>
     <message>
         <location filename="../../app/shelf_table.py"/>
         <source>&amp;Status</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Stand</translation>
     </message>
     <message>
         <location filename="../../app/shelf_table.py"/>
         <source>&amp;Tags…</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlag&amp;wörter…</translation>
     </message>
     <message>
         <location filename="../../app/shelf_table.py"/>
         <source>Order &amp;by</source>
-        <translation type="unfinished"></translation>
+        <translation>O&amp;rdnen nach</translation>
     </message>
     <message>
         <location filename="../../app/side_list.py"/>
@@ -4738,62 +5827,87 @@
     <message>
         <location filename="../../app/side_tabs.py"/>
         <source>Close {pane}</source>
-        <translation type="unfinished"></translation>
+        <translation>{pane} schließen</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>write a tune as it is bowed to a sound file</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Stück mit seinen Strichen in eine Klangdatei schreiben</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>.wav, .flac, .ogg, .mp3 or .mid</source>
-        <translation type="unfinished"></translation>
+        <translation>.wav, .flac, .ogg, .mp3 oder .mid</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>this bowing; the first if left out</source>
-        <translation type="unfinished"></translation>
+        <translation>diese Strichfassung; ohne Angabe die erste</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>in beats of the dance (a reel&apos;s: half notes)</source>
-        <translation type="unfinished"></translation>
+        <translation>in Schlägen des Tanzes (beim Reel: Halbe)</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>chords, or a drone</source>
-        <translation type="unfinished"></translation>
+        <translation>Akkorde oder ein Bordun</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>a click on each beat</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Klick auf jedem Schlag</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>bars; 1 if left out</source>
-        <translation type="unfinished"></translation>
+        <translation>Takte; ohne Angabe 1</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>these bars only, by their printed numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>nur diese Takte, nach ihren gedruckten Nummern</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>so often in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>so oft nacheinander</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>faster and faster, in percent of the tempo: 60-100/5x2 plays 60, 60, 65 ...</source>
-        <translation type="unfinished"></translation>
+        <translation>immer schneller, in Prozent des Tempos: 60-100/5x2 spielt 60, 60, 65 ...</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
         <source>a file for each rung of the ladder: OUT-060.ogg ...</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Datei für jede Sprosse der Leiter: OUT-060.ogg ...</translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>{file}: expected a name that ends in {suffixes}</source>
+        <translation>{file}: erwartet wird ein Name, der auf {suffixes} endet</translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>--apart needs --ladder</source>
+        <translation>--apart braucht --ladder</translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>{file}: bars {first}-{last} are not among {least}-{most}</source>
+        <translation>{file}: Takt {first}-{last} liegt nicht in {least}-{most}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>“{text}” is not a number from {least} to {most}</source>
+        <translation>„{text}“ ist keine Zahl von {least} bis {most}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>“{text}” names no bars: expected FROM-TO, such as 5-8</source>
+        <translation>„{text}“ nennt keine Takte: erwartet wird VON-BIS wie 5-8</translation>
     </message>
     <message>
         <location filename="../../app/totals_view.py"/>
@@ -4883,31 +5997,108 @@
         <translation>{strokes}, {slurs}, {retakes}; Betonungen: {driven} getrieben, {up} im Aufstrich, {buried} verdeckt, {unstruck} nicht angestrichen; {consistency} einheitlich; geht nicht rund auf; längster Strich {seconds} Sekunden, {used} Bogen {speed}.</translation>
     </message>
     <message>
+        <location filename="../../app/tour.py"/>
+        <source>The tune</source>
+        <translation>Das Stück</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>This is a lesson to try things on. Click a note: it is slurred to the next, or the slur is parted. Click a bow mark: the stroke turns round, and every later one with it. Whatever you do can be undone with Ctrl+Z.</source>
+        <translation>Das ist eine Lektion zum Ausprobieren. Eine Note anklicken: Sie wird an die nächste gebunden, oder der Bindebogen wird getrennt. Ein Strichzeichen anklicken: Der Strich dreht sich um und jeder spätere mit ihm. Alles lässt sich mit Strg+Z zurücknehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>Its bowings</source>
+        <translation>Seine Strichfassungen</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>One tune, several ways to bow it. Choose one and it is on the page; tick several and they stand under one another, with what tells them apart.</source>
+        <translation>Ein Stück, mehrere Arten, es zu streichen. Eine auswählen, dann steht sie auf dem Blatt; mehrere ankreuzen, dann stehen sie untereinander mit ihren Unterschieden.</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>What a player would trip over</source>
+        <translation>Worüber man stolpern würde</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>The bow check reads along while you work. Choose a line: its notes are marked on the page, it says why it matters, and offers what mends it.</source>
+        <translation>Die Strichprüfung liest beim Arbeiten mit. Eine Zeile auswählen: Ihre Noten werden auf dem Blatt markiert, der Grund steht da, und eine Abhilfe wird angeboten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>A bowing worked out</source>
+        <translation>Eine ausgearbeitete Strichfassung</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>Choose which beats to drive, press F9, and the best bowing for them is shown on the page. It is a preview: Enter takes it, Esc drops it.</source>
+        <translation>Die zu treibenden Schläge wählen, F9 drücken, und die beste Strichfassung dafür steht auf dem Blatt. Es ist eine Vorschau: Eingabe übernimmt, Esc verwirft sie.</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>How it sounds</source>
+        <translation>Wie es klingt</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>F5 plays the tune as it is bowed, from the marked note on. Go round and round a few bars, or let it grow faster step by step. Rest often, and stop where anything hurts.</source>
+        <translation>F5 spielt das Stück mit seinen Strichen ab der markierten Note. Einige Takte immer wieder spielen oder Schritt für Schritt schneller werden lassen. Oft ausruhen und aufhören, wenn etwas schmerzt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>On paper</source>
+        <translation>Auf Papier</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>Print a sheet for yourself or for a class. Ctrl+Shift+P shows its pages beside all that you can choose.</source>
+        <translation>Ein Blatt für sich selbst oder für eine Klasse drucken. Strg+Umschalt+P zeigt die Seiten neben allem, was sich wählen lässt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>Whenever you want to know more</source>
+        <translation>Um mehr zu erfahren</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>Help has the manual, with pictures, all keys, and this tour. Shift+F1 and a click tell what anything in the window is. Your own tunes: File &gt; Open, or drop a file on the window.</source>
+        <translation>Unter „Hilfe“ stehen das Handbuch mit Bildern, alle Tasten und dieser Rundgang. Umschalt+F1 und ein Klick sagen, was etwas im Fenster ist. Eigene Stücke: Datei &gt; Öffnen oder eine Datei auf das Fenster ziehen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour.py"/>
+        <source>{n} of {all}</source>
+        <translation>{n} von {all}</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour_balloon.py"/>
+        <source>&amp;Next</source>
+        <translation>&amp;Weiter</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour_balloon.py"/>
+        <source>&amp;Done</source>
+        <translation>&amp;Fertig</translation>
+    </message>
+    <message>
+        <location filename="../../app/tour_balloon.py"/>
+        <source>&amp;Leave the tour</source>
+        <translation>Rundgang &amp;verlassen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/tune_choice.py"/>
+        <source>{file}: of {n} tunes the first was taken, “{title}”; --tune chooses another</source>
+        <extracomment>one: {file}: of 1 tune the first was taken, “{title}”; --tune chooses another</extracomment>
+        <translation>
+            <numerusform>{file}: Von 1 Stück wurde das erste genommen, „{title}“; --tune wählt ein anderes</numerusform>
+            <numerusform>{file}: Von {n} Stücken wurde das erste genommen, „{title}“; --tune wählt ein anderes</numerusform>
+        </translation>
+    </message>
+    <message>
         <location filename="../../app/tune_chooser.py"/>
         <source>Number</source>
         <translation>Nummer</translation>
-    </message>
-    <message>
-        <location filename="../../app/tune_chooser.py"/>
-        <source>Title</source>
-        <translation>Titel</translation>
-    </message>
-    <message>
-        <location filename="../../app/tune_chooser.py"/>
-        <location filename="../../core/pack/contents.py"/>
-        <source>Dance</source>
-        <translation>Tanz</translation>
-    </message>
-    <message>
-        <location filename="../../app/tune_chooser.py"/>
-        <location filename="../../core/pack/contents.py"/>
-        <source>Key</source>
-        <translation>Tonart</translation>
-    </message>
-    <message>
-        <location filename="../../app/tune_chooser.py"/>
-        <source>Metre</source>
-        <translation>Taktart</translation>
     </message>
     <message>
         <location filename="../../app/tune_chooser.py"/>
@@ -4928,16 +6119,6 @@
         <location filename="../../app/tune_chooser.py"/>
         <source>Tunes</source>
         <translation>Stücke</translation>
-    </message>
-    <message>
-        <location filename="../../app/tune_chooser.py"/>
-        <source>{found} of {count} tunes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../../app/tune_chooser.py"/>
-        <source>{count} tunes</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/undo_desk.py"/>
@@ -5617,16 +6798,6 @@
     </message>
     <message>
         <location filename="../../core/checks/reach.py"/>
-        <source>tip</source>
-        <translation>Spitze</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/reach.py"/>
-        <source>frog</source>
-        <translation>Frosch</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/reach.py"/>
         <source>the stroke that begins with {note} lasts {seconds} seconds ({pace}): at {speed} cm/s, about as slow as a bow speaks, it needs more than {hair}</source>
         <translation>der Strich, der mit {note} beginnt, dauert {seconds} Sekunden ({pace}): Bei {speed} cm/s, etwa so langsam, wie ein Bogen noch anspricht, braucht er mehr als {hair}</translation>
     </message>
@@ -6012,16 +7183,6 @@
     </message>
     <message>
         <location filename="../../core/checks/words.py"/>
-        <source>down-bow</source>
-        <translation>Abstrich</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/words.py"/>
-        <source>up-bow</source>
-        <translation>Aufstrich</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/words.py"/>
         <source>down</source>
         <comment>direction of a stroke</comment>
         <translation>Abstrich</translation>
@@ -6334,11 +7495,6 @@
         <location filename="../../core/pack/contents.py"/>
         <source>Sound</source>
         <translation>Klang</translation>
-    </message>
-    <message>
-        <location filename="../../core/pack/contents.py"/>
-        <source>Tune</source>
-        <translation>Stück</translation>
     </message>
     <message>
         <location filename="../../core/pack/contents.py"/>
@@ -8082,6 +9238,12 @@
         <translation>Die Arme alle paar Minuten ausruhen, Schulter und Handgelenk locker halten, aufhören, wenn etwas schmerzt, und Lehrkraft oder Arzt fragen, wenn es nicht vergeht.</translation>
     </message>
     <message>
+        <location filename="../../core/shelf/bowed.py"/>
+        <location filename="../../core/shelf/rank.py"/>
+        <source>has no tune “{title}” any more; scan it again.</source>
+        <translation>hat kein Stück „{title}“ mehr; neu einlesen.</translation>
+    </message>
+    <message>
         <location filename="../../core/shelf/catalogue.py"/>
         <source>The folder of the shelf {path} cannot be made: {reason}.</source>
         <translation>Der Ordner des Regals {path} lässt sich nicht anlegen: {reason}.</translation>
@@ -8132,6 +9294,18 @@
         <translation>Dieses Stück steht nicht mehr im Regal; neu suchen.</translation>
     </message>
     <message>
+        <location filename="../../core/shelf/lessons.py"/>
+        <location filename="../../core/shelf/scan.py"/>
+        <source>is larger than {size} MB and was left out.</source>
+        <translation>ist größer als {size} MB und wurde weggelassen.</translation>
+    </message>
+    <message>
+        <location filename="../../core/shelf/lessons.py"/>
+        <location filename="../../core/shelf/scan.py"/>
+        <source>cannot be opened: {reason}.</source>
+        <translation>lässt sich nicht öffnen: {reason}.</translation>
+    </message>
+    <message>
         <location filename="../../core/shelf/letters.py"/>
         <source>“{text}” are no first notes: expected u, d and s for up, down and same, or note names A to G</source>
         <translation>„{text}“ sind keine Anfangsnoten: erwartet werden u, d und s für auf, ab und gleich oder Notennamen A bis G</translation>
@@ -8143,11 +9317,6 @@
     </message>
     <message>
         <location filename="../../core/shelf/query.py"/>
-        <source>no key</source>
-        <translation>keine Tonart</translation>
-    </message>
-    <message>
-        <location filename="../../core/shelf/query.py"/>
         <source>“{text}” is no key: expected a letter, perhaps with a mode: D, Edor, F# minor</source>
         <translation>„{text}“ ist keine Tonart: erwartet wird ein Buchstabe, etwa mit Tongeschlecht: D, Edor, F# minor</translation>
     </message>
@@ -8155,23 +9324,6 @@
         <location filename="../../core/shelf/query.py"/>
         <source>“{text}” is no metre: expected figures such as 6/8, C, C| or free</source>
         <translation>„{text}“ ist keine Taktart: erwartet werden Ziffern wie 6/8, C, C| oder free</translation>
-    </message>
-    <message>
-        <location filename="../../core/shelf/rank.py"/>
-        <source>has no tune “{title}” any more; scan it again.</source>
-        <translation>hat kein Stück „{title}“ mehr; neu einlesen.</translation>
-    </message>
-    <message>
-        <location filename="../../core/shelf/rank.py"/>
-        <location filename="../../core/shelf/scan.py"/>
-        <source>is larger than {size} MB and was left out.</source>
-        <translation>ist größer als {size} MB und wurde weggelassen.</translation>
-    </message>
-    <message>
-        <location filename="../../core/shelf/rank.py"/>
-        <location filename="../../core/shelf/scan.py"/>
-        <source>cannot be opened: {reason}.</source>
-        <translation>lässt sich nicht öffnen: {reason}.</translation>
     </message>
     <message>
         <location filename="../../core/shelf/rebuild.py"/>
@@ -8357,6 +9509,137 @@
         <location filename="../../core/strings.py"/>
         <source>“{text}” is no tuning: expected open strings from low to high, such as G3 D4 A4 E5.</source>
         <translation>„{text}“ ist keine Stimmung: erwartet werden leere Saiten von tief nach hoch wie G3 D4 A4 E5.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/carry_on.py"/>
+        <source>One marked bar is too little to tell a hand by: mark two or more, or let the style propose the tune.</source>
+        <translation>Ein bezeichneter Takt ist zu wenig, um eine Hand zu erkennen: zwei oder mehr bezeichnen oder den Stil das Stück vorschlagen lassen.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/carry_on.py"/>
+        <source>Every bar is marked already: there is nothing to carry on.</source>
+        <translation>Jeder Takt ist schon bezeichnet: Es gibt nichts fortzuführen.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/forest.py"/>
+        <source>To learn a style LightGBM is needed, which cannot be loaded here: {why}</source>
+        <translation>Um einen Stil zu lernen, wird LightGBM gebraucht, das sich hier nicht laden lässt: {why}</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>notes of a triplet</source>
+        <translation>Noten einer Triole</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>two equal notes</source>
+        <translation>zwei gleiche Noten</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>a longer note and a shorter one</source>
+        <translation>eine längere und eine kürzere Note</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>a shorter note and a longer one</source>
+        <translation>eine kürzere und eine längere Note</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>falling by a step</source>
+        <translation>stufenweise fallend</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>rising by a step</source>
+        <translation>stufenweise steigend</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>falling by a leap</source>
+        <translation>im Sprung fallend</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>rising by a leap</source>
+        <translation>im Sprung steigend</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>on the same line or space</source>
+        <translation>auf derselben Linie oder im selben Zwischenraum</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>over the bar line</source>
+        <translation>über den Taktstrich</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>into the beat</source>
+        <translation>in den Schlag hinein</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>from the beat</source>
+        <translation>vom Schlag weg</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>off the beat</source>
+        <translation>neben dem Schlag</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>You hardly ever slur {figure} ({joined} of {seen} cases), for example {bars}.</source>
+        <translation>Kaum je gebunden: {figure} ({joined} von {seen} Fällen), zum Beispiel {bars}.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>You slur {figure} in {share} of the cases ({joined} of {seen}), for example {bars}.</source>
+        <translation>In {share} der Fälle gebunden: {figure} ({joined} von {seen}), zum Beispiel {bars}.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>bar {bar}</source>
+        <translation>Takt {bar}</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>bars {bars}</source>
+        <translation>Takt {bars}</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>{bars} of “{title}”</source>
+        <translation>{bars} in „{title}“</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/habits.py"/>
+        <source>; </source>
+        <comment>between tunes</comment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <location filename="../../core/style/learning.py"/>
+        <source>There is too little to learn a style from (bowed lessons: {lessons}, slurred notes: {slurred}): at least {fewest_lessons} lessons with {fewest_slurred} slurred notes in all are needed.</source>
+        <translation>Es gibt zu wenig, um einen Stil zu lernen (gestrichene Lektionen: {lessons}, gebundene Noten: {slurred}): Mindestens {fewest_lessons} Lektionen mit zusammen {fewest_slurred} gebundenen Noten werden gebraucht.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/style.py"/>
+        <source>This is no style: it is far too large.</source>
+        <translation>Das ist kein Stil: Es ist viel zu groß.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/style.py"/>
+        <source>A style of the form {ours} was expected, not {found}.</source>
+        <translation>Erwartet wurde ein Stil der Form {ours}, nicht {found}.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/style.py"/>
+        <source>This is no style: one saved by this program was expected.</source>
+        <translation>Das ist kein Stil: Erwartet wurde einer, den dieses Programm gespeichert hat.</translation>
     </message>
     <message>
         <location filename="../../core/translation.py"/>
@@ -8617,6 +9900,18 @@
         <location filename="../../core/writing/abc_losses.py"/>
         <source>Notes are not all kept.</source>
         <translation>Nicht alle Noten bleiben erhalten.</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation type="vanished">Neu</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation type="vanished">Kopieren</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation type="vanished">Löschen</translation>
     </message>
 </context>
 </TS>

@@ -22,6 +22,8 @@ TABLES = {
     "SetRule": {"title": 3, "why": 4},
     "Version": {"name": 0},
     "LeftOut": {"kind": 0},
+    "Stop": {"title": 1, "text": 2},
+    "Page": {"title": 1},
     "Drill": {"title": 0, "task": 1},
 }
 """Classes whose rows hold texts: fields, and at which place they stand when they are not named."""
