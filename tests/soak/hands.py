@@ -159,7 +159,7 @@ class Hands:
         self.last = self._lot.choice(["add", "remove", "up", "best", "hide"])
         match self.last:
             case "add":
-                sets.add_open_tune()
+                sets.add_open.trigger()
             case "remove":
                 sets.choose_tune(0)
                 sets.remove()

@@ -26,8 +26,8 @@ from PySide6.QtWidgets import QApplication
 import app
 from app import player_device
 from app.main_window import MainWindow
+from app.samples import sample_files
 from app.settings import Look, Settings
-from app.welcome import sample_files
 from core.lesson import Lesson
 from tests.soak.answers import Answers
 from tests.soak.hands import Hands
