@@ -5,6 +5,7 @@ Nothing of a lesson is kept here. Unreadable or foreign values fall back to the 
 
 from __future__ import annotations
 
+import hashlib
 import os
 from enum import Enum
 from pathlib import Path
@@ -15,6 +16,7 @@ from app.language import LANGUAGES
 from core.sheet_plan import SheetPlan, for_any_lesson, read_plan, write_plan
 
 RECENT_LIMIT = 8
+DIGEST_BYTES = 16
 MARKS = ("every", "bars", "needed")  # the first is the default, here and below
 
 
@@ -42,7 +44,7 @@ class Settings:
     @property
     def look(self) -> Look:
         try:
-            return Look(str(self._store.value("look", Look.SYSTEM.value)))
+            return Look(str(self._value("look", Look.SYSTEM.value)))
         except ValueError:
             return Look.SYSTEM
 
@@ -63,7 +65,7 @@ class Settings:
     def zoom(self) -> float | None:
         """Pixels a picture unit relative to life size, or None to fit the width of the window."""
         try:
-            zoom = float(str(self._store.value("zoom", "0")))
+            zoom = float(str(self._value("zoom", "0")))
         except ValueError:
             return None
         return zoom if 0.25 <= zoom <= 5 else None
@@ -128,7 +130,7 @@ class Settings:
     @property
     def player(self) -> str:
         """How tunes are played, as ``app.player_choice`` writes it."""
-        return str(self._store.value("player/choice", ""))
+        return str(self._value("player/choice", ""))
 
     @player.setter
     def player(self, choice: str) -> None:
@@ -138,7 +140,7 @@ class Settings:
     def sheet(self) -> SheetPlan:
         """The printed sheet that was set up last, without what belongs to its lesson."""
         try:
-            return read_plan(str(self._store.value("sheet/plan", "{}")))
+            return read_plan(str(self._value("sheet/plan", "{}")))
         except (ValueError, RecursionError):
             return SheetPlan()
 
@@ -149,7 +151,7 @@ class Settings:
     @property
     def folder(self) -> Path:
         """Where the last file was opened or saved; the home folder at first or where it is gone."""
-        folder = Path(str(self._store.value("folder", "")) or Path.home())
+        folder = Path(str(self._value("folder", "")) or Path.home())
         return folder if os.path.isdir(folder) else Path.home()
 
     @folder.setter
@@ -159,7 +161,7 @@ class Settings:
     @property
     def recent_files(self) -> tuple[Path, ...]:
         """Files opened or saved, the latest first, at most ``RECENT_LIMIT``."""
-        return tuple(Path(line) for line in str(self._store.value("recent", "")).split("\n") if line)[:RECENT_LIMIT]
+        return tuple(Path(line) for line in str(self._value("recent", "")).split("\n") if line)[:RECENT_LIMIT]
 
     def remember_file(self, path: Path) -> None:
         """Put a file at the head of the recent files."""
@@ -175,20 +177,36 @@ class Settings:
     @property
     def set_names(self) -> tuple[str, ...]:
         """The tunes of the set that was last put together, each named as ``app.set_entries`` does."""
-        return tuple(line for line in str(self._store.value("set", "")).split("\n") if line)
+        return tuple(line for line in str(self._value("set", "")).split("\n") if line)
 
     @set_names.setter
     def set_names(self, names: tuple[str, ...]) -> None:
         self._store.setValue("set", "\n".join(names))
 
     def window(self, part: str) -> QByteArray:
-        """Stored place or split of a part of the window; empty at first."""
-        value = self._store.value(f"window/{part}", QByteArray())
-        return value if isinstance(value, QByteArray) else QByteArray()
+        """Stored place or split of a part of the window; empty at first, and where it is not as it was stored.
+
+        Qt goes round for ever in some states that are damaged.
+        """
+        value = self._value(f"window/{part}", QByteArray())
+        kept = bytes(value.data()) if isinstance(value, QByteArray) else b""
+        state = kept[DIGEST_BYTES:]
+        return QByteArray(state if kept[:DIGEST_BYTES] == _digest(state) else b"")
 
     def set_window(self, part: str, value: QByteArray) -> None:
-        self._store.setValue(f"window/{part}", value)
+        self._store.setValue(f"window/{part}", QByteArray(_digest(bytes(value.data())) + bytes(value.data())))
+
+    def _value(self, key: str, otherwise: object) -> object:
+        """What is kept under a key; ``otherwise`` where nothing is, or a value that Python has no type for."""
+        try:
+            return self._store.value(key, otherwise)
+        except RuntimeError:
+            return otherwise
 
     def _one_of(self, key: str, choices: tuple[str, ...]) -> str:
-        value = str(self._store.value(key, choices[0]))
+        value = str(self._value(key, choices[0]))
         return value if value in choices else choices[0]
+
+
+def _digest(state: bytes) -> bytes:
+    return hashlib.blake2b(state, digest_size=DIGEST_BYTES).digest()
