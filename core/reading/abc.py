@@ -276,7 +276,7 @@ def _read_tune(lines: list[_Line], header: _Header, place: int, complaints: Comp
     titles = header.titles or [""]
     if not draft.bars:
         if titles[0]:
-            text = tr("The tune “{title}” has no notes: it is left out.", title=titles[0])
+            text = tr("The tune “{title}” has no notes: it is left out.", title=titles[0][:40])
         else:
             text = tr("The tune has no notes: it is left out.")
         complaints.say(text, line=first)

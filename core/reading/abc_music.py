@@ -190,6 +190,9 @@ class MusicReader:
             self._complaints.say(text, once="voice")
         elif kind == "note" and self._in_overlay:
             self._complaints.say(tr("A second voice laid over a bar with & is left out."), once="overlay")
+        elif kind in ("note", "chord", "rest", "bars") and self._is_full:
+            text = tr("The tune has more than {most} bars: what follows is left out.", most=MAX_BARS)
+            self._complaints.say(text, once="bars")
 
     def _read_inline_field(self, token: re.Match[str]) -> None:
         letter = token["letter"]
@@ -244,6 +247,7 @@ class MusicReader:
             if index:
                 self._close_bar(BarLine.PLAIN, 0)
             if self._is_full:
+                self._tell_left_out("bars")
                 return
             self._add(self._meter.bar_length or Fraction(4), True, ()).hidden = hidden
 
@@ -382,9 +386,7 @@ class MusicReader:
         bar.repeats = max(ends + 1, self._section_times) if ends else 0
         self._tune.bars.append(bar)
         self._bar = DraftBar(self._complaints.line, meter=self._meter, key=self._pitches.key)
-        if len(self._tune.bars) >= MAX_BARS and not self._is_full:
-            self._is_full = True
-            self._complaints.say(tr("The tune has more than {most} bars: what follows is left out.", most=MAX_BARS))
+        self._is_full = len(self._tune.bars) >= MAX_BARS
 
     def _strengthen_last_bar_line(self, look: BarLine, ends: int) -> None:
         """A bar line with nothing since the last one says more about that one."""

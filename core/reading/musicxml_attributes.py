@@ -86,6 +86,12 @@ def read_meter(element: etree._Element) -> tuple[Meter | None, str]:
         return None, tr("A time signature without figures: the one before goes on.")
     bottom = max(unit for _, unit in groups)
     counts = tuple(count * bottom // unit for numbers, unit in groups for count in numbers)
+    if sum(counts) > _MAX_COUNT:
+        return None, tr(
+            "“{beats_text}/{unit_text}” cannot be counted as a metre: the one before goes on.",
+            beats_text="+".join(map(str, counts)),
+            unit_text=bottom,
+        )
     symbol = element.get("symbol", "")
     complaint = ""
     if len({unit for _, unit in groups}) > 1:

@@ -208,9 +208,11 @@ def _held_notes(notes: Sequence[DraftNote], complaints: Complaints) -> set[int]:
         if not starts and not stops:
             continue
         line = before.line if before is not None and starts else note.line if note is not None else 0
-        before_midi = {drafted.pitch.midi for drafted in before.pitches} if before else set()
-        note_midi = {drafted.pitch.midi for drafted in note.pitches} if note else set()
-        if note is not None and before_midi == note_midi == starts | stops:
+        before_keys = [drafted.pitch.midi for drafted in before.pitches] if before else []
+        note_keys = [drafted.pitch.midi for drafted in note.pitches] if note else []
+        before_midi, note_midi = set(before_keys), set(note_keys)
+        same = sorted(before_keys) == sorted(note_keys)  # a unison of two strings counts twice
+        if note is not None and same and note_midi == starts | stops:
             held.add(id(note))
             if starts != stops:
                 complaints.once(line, tr("A tie that lacks one end was read as a tie, since the same note follows."))

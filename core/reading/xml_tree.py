@@ -108,11 +108,12 @@ def _check_prolog(data: bytes) -> None:
 
 
 _ENCODING_FAULTS = {errors.codes[errors.XML_ERROR_UNKNOWN_ENCODING], errors.codes[errors.XML_ERROR_INCORRECT_ENCODING]}
+MAX_QUOTED = 120  # characters of what the parser says, which quotes names whole
 _POSITION = re.compile(r", line \d+, column \d+.*", re.DOTALL)
 
 
 def _refuse(reason: str, line: int | None) -> NoReturn:
-    reason = _POSITION.sub("", reason).strip().rstrip(".")
+    reason = _POSITION.sub("", reason).strip().rstrip(".")[:MAX_QUOTED]
     raise UnreadableFileError(
         tr("The file is no complete XML document ({reason}).", reason=reason or "nothing was found"), line
     )
