@@ -107,7 +107,14 @@ class Catalogue:
     def _set_up(self) -> None:
         connection = self._connection
         connection.create_function("folded", 1, folded, deterministic=True)
-        if connection.execute("PRAGMA application_id").fetchone()[0] != APPLICATION_ID:
+        try:
+            connection.execute("SELECT count(*) FROM sqlite_master")  # reads the tables' layout for the first time
+            is_ours = connection.execute("PRAGMA application_id").fetchone()[0] == APPLICATION_ID
+        except sqlite3.OperationalError as fault:
+            if _kind(fault) != sqlite3.SQLITE_ERROR:
+                raise
+            raise DamagedShelfError(self.path, storable(str(fault))) from fault  # a format that is none
+        if not is_ours:
             self._claim()
         connection.execute("PRAGMA journal_mode = WAL")  # where the disk cannot do that, it stays as it was: as safe
         connection.execute("PRAGMA synchronous = FULL")
@@ -183,7 +190,7 @@ class Catalogue:
             except UnicodeDecodeError as fault:  # SQLite quotes in its message what is no text
                 raise DamagedShelfError(self.path, storable(str(fault))) from fault
             except sqlite3.DatabaseError as fault:
-                code = getattr(fault, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF  # the kind without its detail
+                code = _kind(fault)
                 is_no_text = isinstance(fault, sqlite3.OperationalError) and not hasattr(fault, "sqlite_errorcode")
                 if code in BROKEN or is_no_text:
                     raise DamagedShelfError(self.path, storable(str(fault))) from fault
@@ -196,3 +203,8 @@ class Catalogue:
                 if time.monotonic() > give_up:
                     raise ShelfBusyError(self.path) from fault
                 time.sleep(PAUSE_S)
+
+
+def _kind(fault: sqlite3.Error) -> int:
+    """The kind of a fault without its detail."""
+    return int(getattr(fault, "sqlite_errorcode", sqlite3.SQLITE_ERROR)) & 0xFF
