@@ -2,7 +2,6 @@
 
     python -m tests.fuzz READER COUNT [--seed N] [--first NUMBER] [--jobs N] [--keep FOLDER]
     python -m tests.fuzz READER --replay FILE         feed one kept file again
-    python -m tests.fuzz READER --guided SECONDS      let atheris choose the input, where it is installed
 
 READER is one of ``tests.fuzz.readers.READERS``, or ``all``. An input is known by its reader, seed and number and is
 made anew from these; one that fails is kept in FOLDER with what was raised. A hang is an input that takes longer than
@@ -30,15 +29,10 @@ def main() -> int:
     parser.add_argument("--jobs", type=int, default=1)
     parser.add_argument("--keep", type=Path, default=Path(tempfile.gettempdir()) / "bowbench-fuzz")
     parser.add_argument("--replay", type=Path)
-    parser.add_argument("--guided", type=int, metavar="SECONDS")
     options = parser.parse_args()
     if options.replay:
         print(replay(options.reader, options.replay))
         return 0
-    if options.guided:
-        from tests.fuzz.guided import run_guided
-
-        return run_guided(options.reader, options.guided, options.keep)
     failed = False
     for name in READERS if options.reader == "all" else (options.reader,):
         report = run(name, options.count, options.seed, options.first, options.jobs, options.keep)

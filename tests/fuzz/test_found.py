@@ -11,6 +11,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QByteArray
 
 from app.pack_folder import MANIFEST, PackFolder
 from app.pack_sources import find_sources
@@ -19,11 +20,13 @@ from app.recovery_dialog import about
 from app.set_entries import parse_entry
 from app.settings import Settings
 from core.accent_plan import AccentPlan, parse_plan
+from core.errors import UnreadableFileError
 from core.lesson import Lesson
 from core.lesson_fields import from_fields
 from core.pack.manifest import read_manifest
 from core.reading import read_file
 from core.reading.abc import read_abc
+from core.reading.limits import MAX_BARS
 from core.reading.musicxml import read_musicxml
 from core.shelf.aside import path_aside, read_aside, read_places_aside
 from core.shelf.catalogue import Catalogue
@@ -34,7 +37,7 @@ from core.shelf.scan import add_places, places_of, scan
 from core.shelf.search import find
 from core.writing.musicxml import write_musicxml
 from tests.core.builders import bowed
-from tests.core.reading.scores import note, part, scores
+from tests.core.reading.scores import note, part, score, scores
 
 GUARD_S = 5.0  # against what took minutes
 DAMAGED = r"^The shelf .* is damaged \(.+\); .*\.$"
@@ -77,6 +80,14 @@ class TestABC:
         assert lesson.tune.bars[0].words[0].at > 64
         assert is_read_again(lesson)
 
+    def test_a_title_without_end_is_told_in_a_sentence_with_one(self) -> None:
+        with pytest.raises(UnreadableFileError) as refusal:
+            read_abc(f"X:1\nT:{'t' * 4000}\nK:C\n|")
+        assert len(str(refusal.value)) < 200
+
+    def test_a_tune_of_as_many_bars_as_there_may_be_is_whole(self) -> None:
+        assert not read_abc("X:1\nL:1/1\nM:4/4\nK:C\n" + "A|" * MAX_BARS).problems
+
     def test_a_book_in_utf_16_is_no_document(self) -> None:
         assert read_file("X:1\nT:Gräs\nK:C\nABc|".encode("utf-16")).lessons[0].tune.title == "Gräs"
 
@@ -99,6 +110,25 @@ class TestMusicXML:
         voices = note("A4", 4) + "<backup><duration>96</duration></backup>" + note("C4", 4, "<voice>2</voice>")
         for problem in read_musicxml(scores(part(voices), names=("n" * 4000,)).encode()).problems:
             assert len(problem.text) < 200
+
+    def test_a_unison_of_two_strings_is_not_tied_on_from_one(self) -> None:
+        tie = '<tie type="{}"/>'
+        both = note("C5", 1, tie.format("stop")) + note("C5", 1, before="<chord/>")
+        (lesson,) = read_musicxml(score(note("C5", 1, tie.format("start")) + both + note("A4", 2)).encode()).lessons
+        assert not lesson.tune.sequence[1].held
+        assert is_read_again(lesson)
+
+    def test_a_metre_of_different_units_that_nobody_counts_is_none(self) -> None:
+        figures = "<beats>1</beats><beat-type>128</beat-type><beats>128</beats><beat-type>1</beat-type>"
+        text = score(note("A4", 4)).replace("<beats>4</beats><beat-type>4</beat-type>", figures)
+        reading = read_musicxml(text.encode())
+        assert any("cannot be counted as a metre" in problem.text for problem in reading.problems)
+        assert is_read_again(reading.lessons[0])
+
+    def test_a_tag_without_end_is_told_in_a_sentence_with_one(self) -> None:
+        with pytest.raises(UnreadableFileError) as refusal:
+            read_musicxml(f"<{'x' * 4000}><y></{'z' * 4000}>".encode())
+        assert len(str(refusal.value)) < 300
 
 
 class TestLessonFields:
@@ -180,6 +210,22 @@ class TestRecoveryCopies:
         said = json.dumps(GOOD_NOTE | {"shown": -7, "edits": -1}).encode()
         note = read_note(b"<?bowbench-recovery " + said + b"?>")
         assert (note.shown, note.edits) == (0, 0)
+
+
+class TestSettings:
+    @pytest.mark.parametrize("state", [b"", b"abc", b"\0\0\0\xff\0\0\0\0\xfd" + b"\0" * 30 + b"\xfc]]>0\0\0\0\0"])
+    def test_a_state_of_the_window_that_is_not_as_it_was_stored_is_forgotten(
+        self, tmp_path: Path, state: bytes
+    ) -> None:
+        settings = Settings(tmp_path / "a.ini")
+        settings._store.setValue("window/docks", QByteArray(state))  # in the last of these Qt goes round for ever
+        assert settings.window("docks").isEmpty()
+        settings.set_window("docks", QByteArray(state))
+        assert settings.window("docks") == state
+
+    def test_a_value_that_python_has_no_type_for_is_as_if_it_were_not_there(self, tmp_path: Path) -> None:
+        (tmp_path / "a.ini").write_text("[General]\nmarks=@Variant(\\0\\0\\0?\\0\\0)\n")  # a qfloat16, type 63
+        assert Settings(tmp_path / "a.ini").marks == "every"
 
 
 class TestNamesTooLongForAnyFile:
@@ -264,6 +310,13 @@ class TestShelf:
             assert {(entry.title, entry.status, entry.tags) for entry in find(catalogue).entries} == {
                 ("One", "ready", ("class",)), ("Two", "", ()),
             }  # fmt: skip
+
+    def test_a_format_that_sqlite_does_not_have_is_damage(self, shelf: Path) -> None:
+        data = bytearray(shelf.read_bytes())
+        data[44:48] = b"\0\0\0\x63"  # schema format number (SQLite, Database File Format, 1.3.10)
+        shelf.write_bytes(data)
+        with pytest.raises(DamagedShelfError, match=DAMAGED):
+            Catalogue(shelf)
 
     def test_the_whole_rows_of_a_damaged_catalogue_are_saved(self, shelf: Path) -> None:
         connection = sqlite3.connect(shelf)
