@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from app.actions import MENUS
 from app.tour import Spot
-from app.welcome import sample_files
+from app.samples import sample_files
 
 if TYPE_CHECKING:
     from app.main_window import MainWindow

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 import os
-import re
 from collections.abc import Callable, Sequence
-from importlib.resources import as_file, files
 from pathlib import Path
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
 
+from app.samples import sample_files, sample_label
 from app.theme import scaled_font
-
-SAMPLE_SUFFIXES = (".abc", ".musicxml", ".mxl")
 
 
 class Welcome(QWidget):
@@ -66,7 +64,14 @@ class Welcome(QWidget):
         row.addStretch(1)
         row.addLayout(column, 6)
         row.addStretch(1)
-        self.samples.show_files(sample_files(), sample_label)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        QTimer.singleShot(0, self, self._show_samples)  # not where a lesson takes its place at once
+
+    def _show_samples(self) -> None:
+        if self.isVisible() and not self.samples.list.count():
+            self.samples.show_files(sample_files(), sample_label)
 
     def show_recent(self, paths: Sequence[Path]) -> None:
         """Show the files opened lately; nothing of the list where there are none."""
@@ -101,28 +106,3 @@ class _FileList(QWidget):
 
     def _on_activated(self, item: QListWidgetItem) -> None:
         self.chosen.emit(item.data(Qt.ItemDataRole.UserRole))
-
-
-def sample_files() -> list[Path]:
-    """The tunes that come with the program, by name."""
-    found = []
-    for entry in files("sample_tunes").iterdir():
-        if entry.name.endswith(SAMPLE_SUFFIXES):
-            with as_file(entry) as path:
-                found.append(path)
-    return sorted(found)
-
-
-def sample_label(path: Path) -> str:
-    """What a sample is called, without reading it as a tune: the first screen should come at once."""
-    text = path.read_text("utf-8")
-    tunes = len(_TUNE.findall(text))
-    if tunes > 1:
-        return f"{path.stem.replace('_', ' ').capitalize()} ({tunes} tunes)"
-    title = _TITLE.search(text)
-    name = " ".join((title[1] or title[2]).split()) if title is not None else path.stem
-    return name if path.suffix == ".abc" else f"{name} (finished lesson)"
-
-
-_TUNE = re.compile(r"^X:", re.MULTILINE)
-_TITLE = re.compile(r"^T:(.*)$|<(?:work|movement)-title>([^<]*)<", re.MULTILINE)

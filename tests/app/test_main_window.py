@@ -29,7 +29,7 @@ from app.settings import Look
 from app.sheet_dialog import SheetChoice, Way
 from app.theme import DARK, LIGHT
 from app.tune_chooser import TuneChooser
-from app.welcome import sample_files
+from app.samples import sample_files
 from core.bowing import Bow, Join, Mark
 from core.check import Severity
 from core.engraving.bow_signs import MarkDensity
