@@ -281,7 +281,9 @@ def write_out(style: Style) -> None:
         printed = replace(bowing, accents=AccentPlan(PlanKind.NONE))
         proposal, asked = _proposed(one, printed, marked, probabilities)
         ids = {place.note.note_id for place, counts in zip(one.read.found, asked, strict=True) if counts}
-        *_, f1 = scores(*(np.array([note_id in each.joins for note_id in ids]) for each in (bowing, proposal.bowing)))
+        *_, f1 = scores(
+            *(np.array([note_id in each.joins for note_id in ids], np.bool_) for each in (bowing, proposal.bowing))
+        )
         print(f"\n{name} ({tune.dance} {tune.bars[0].meter}), F1 {f1:.2f}")
         for index, bar in enumerate(tune.bars):
             lines = [_typed(bar, each) for each in (bowing, proposal.bowing)]

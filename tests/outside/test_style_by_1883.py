@@ -1,0 +1,42 @@
+"""The style that comes with the program, on tunes of the fiddle book of 1883 that it was not learned from.
+
+The measured figures are made by hand (``tests.outside.style_by_1883``); here a few tunes hold that it is worth having.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from core.style.carry_on import carry_on
+from core.style.learning import example, first_bars, marked_only
+from core.style.style import book_of_1883, chance, say
+from tests.outside.style_by_1883 import THRESHOLD, copied, scores, slurs, unused
+
+
+def test_it_carries_on_better_than_copying_equal_bars() -> None:
+    joined, proposed, simple = [], [], []
+    for tune, bowing in unused().values():
+        one = example(tune, bowing)
+        marked = first_bars(one)
+        asked = ~np.isnan(one.joined) & ~marked
+        joined.append(one.joined[asked] > 0)
+        said = chance(say(book_of_1883(), one.read, marked_only(one, marked)))
+        proposed.append(said[asked] >= THRESHOLD)
+        simple.append(copied(one, marked)[asked] > 0)
+    _, _, ours = scores(np.concatenate(joined), np.concatenate(proposed))
+    _, _, copying = scores(np.concatenate(joined), np.concatenate(simple))
+    assert ours > copying + 0.1
+
+
+def test_it_was_learned_from_other_tunes_and_says_so() -> None:
+    style = book_of_1883()
+    assert all(slurs(*each) < 10 for each in unused().values())
+    assert style.figures.lessons == 279
+    assert "ryansMammoth" in style.notice
+
+
+def test_a_printed_tune_can_be_carried_on() -> None:
+    tune, bowing = next(iter(unused().values()))
+    proposal = carry_on(tune, bowing, range(5), book_of_1883())
+    assert proposal.bowing.joins
+    assert all(0 <= sure <= 1 for sure in proposal.bar_chances.values())
