@@ -204,7 +204,7 @@ def _work(
     resource.setrlimit(resource.RLIMIT_AS, (rest + CAP_MB * MB, resource.RLIM_INFINITY))
     resident = _now_bytes("VmRSS:")
     outcomes: Counter[str] = Counter()
-    slowest_s, slowest = 0.0, -1
+    slowest_s, slowest, peak = 0.0, -1, 0.0
     for done, number in enumerate(share, 1):
         at.value = number
         data = input_of(name, seed, number)
@@ -221,10 +221,10 @@ def _work(
         took = time.process_time() - began
         if took > slowest_s:
             slowest_s, slowest = took, number
-        if done % 500 == 0 or number == share[-1]:
+        if done % 100 == 0 or number == share[-1]:
             peak = (_now_bytes("VmHWM:") - resident) / MB
-            results.send(("done", outcomes, slowest_s, slowest, peak))
-            outcomes = Counter()
+        results.send(("done", outcomes, slowest_s, slowest, peak))  # each by itself: the next may end the process
+        outcomes = Counter()
     results.send(None)
     results.close()
     os._exit(0)  # Qt need not put away what nobody will use
