@@ -15,6 +15,8 @@ from importlib.metadata import Distribution, PackageNotFoundError, distribution
 from importlib.resources import files
 from pathlib import PurePosixPath
 
+from core.translation import translatable
+
 PROGRAM = "bowbench"
 UNKNOWN = "not stated"
 TOLD_AT_ONCE = ("PySide6", "verovio", "music21", "numpy")  # packages whose version a report of a fault should give
@@ -29,7 +31,7 @@ class Part:
 
     Attributes:
         name: As its authors write it.
-        use: What it does here, or "" where another part brought it.
+        use: What it does here, in English, or "" where another part brought it.
         version: "" where it has none.
         licence: Name of the licence, an SPDX expression where its authors give one.
         home: Where it and its source are, or "".
@@ -59,7 +61,7 @@ def _text_in(package: str, name: str) -> str:
 
 LGPL_3 = partial(_text_in, "verovio", "COPYING.LESSER")
 LGPL_2_1 = partial(_text_in, "soundfile", "COPYING")
-USES = {
+USES = translatable({
     "PySide6": "the window, printing, sound output",
     "PySide6_Essentials": "the window, printing",
     "PySide6_Addons": "sound output",
@@ -73,7 +75,7 @@ USES = {
     "pypdf": "outline of printed sheets",
     "soundfile": "sound files",
     "mido": "MIDI files",
-}
+})  # fmt: skip
 BUNDLED = (
     Part("Fiddle recordings", "the voice of the player; from the sound font Fluid R3", "", "MIT",
          notice=partial(_resource, "sound", "fiddle_bank.NOTICE.txt")),

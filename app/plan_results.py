@@ -17,10 +17,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from core.translation import tr
+from core.translation import tr, translatable
 
 ROW_PAD = 10  # pixels beside and around the words of a row
-BREAKS = "Accents as played. Breaks: bars bowed unlike most of their like, and retakes at a seam without a rest."
+BREAKS = translatable(
+    "Accents as played. Breaks: bars bowed unlike most of their like, and retakes at a seam without a rest."
+)
 
 
 class PlanResults(QWidget):
@@ -41,24 +43,24 @@ class PlanResults(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._note_id = ""
-        self.wait_words = _label("What is worked out")
+        self.wait_words = _label(tr("What is worked out"))
         self.wait_bar = QProgressBar()
         self.wait_bar.setTextVisible(False)
         self.wait_bar.setAccessibleName(tr("Working"))
         self.wait_bar.setFixedHeight(6)
         self.wait = QWidget()
-        self.sentence = _label("What was worked out")
-        self.sentence.setToolTip(BREAKS)
-        self.go_button = button("", "Go to the bar that the sentence names")
+        self.sentence = _label(tr("What was worked out"))
+        self.sentence.setToolTip(tr(BREAKS))
+        self.go_button = button("", tr("Go to the bar that the sentence names"))
         self.go_button.setProperty("rank", "link")
         self.list = QListWidget()
         self.list.setAccessibleName(tr("The best bowing and the next best"))
         self.list.setToolTip(tr("Choose one to see it on the page; Enter takes it"))
         self.list.setWordWrap(True)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.take_button = button("&Take", "Put it in the place of this bowing (Enter)")
-        self.take_new_button = button("As a new b&owing", "Keep this bowing and add a new one (Shift+Enter)")
-        self.drop_button = button("Dro&p", "Leave the bowing as it is (Esc)")
+        self.take_button = button(tr("&Take"), tr("Put it in the place of this bowing (Enter)"))
+        self.take_new_button = button(tr("As a new b&owing"), tr("Keep this bowing and add a new one (Shift+Enter)"))
+        self.drop_button = button(tr("Dro&p"), tr("Leave the bowing as it is (Esc)"))
         self.name = QLineEdit()
         self.name.setAccessibleName(tr("Name of the new bowing"))
         self.name.setPlaceholderText(tr("Name of the new bowing"))

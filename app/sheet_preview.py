@@ -18,7 +18,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QFrame, QWidget
 
 from app.sheet import Sheet, paint_page
 from app.theme import DARK, LIGHT, THEME_PROPERTY, Theme
-from core.translation import tr
+from core.translation import plural, tr
 
 EDGE = 14  # pixels around pages
 KEPT = 6  # painted pages
@@ -49,7 +49,7 @@ class SheetPreview(QAbstractScrollArea):
         self._sheet = sheet
         self._forget()
         count = 0 if sheet is None else len(sheet.pages)
-        self.setAccessibleDescription(f"{count} {'page' if count == 1 else 'pages'}" if count else "")
+        self.setAccessibleDescription(plural("1 page", "{n} pages", count) if count else "")
         self._set_bars()
         self.viewport().update()
 

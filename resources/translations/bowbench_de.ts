@@ -745,6 +745,36 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
+        <source>&amp;Carry on this bowing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>Propose the rest in a style, from the bars that are slurred or marked, or selected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>W&amp;hat the style does…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>Read what was found in the lessons of the chosen style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>&amp;Learn a style from the shelf…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>Learn how the lessons that are found on the shelf are slurred</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
         <source>&amp;Planner beside the page</source>
         <translation>&amp;Planer neben dem Blatt</translation>
     </message>
@@ -794,6 +824,16 @@
         <location filename="../../app/actions.py"/>
         <source>Keep this bowing and add the previewed one</source>
         <translation>Diese Strichfassung behalten und die der Vorschau hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>Take this &amp;bar of the preview only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/actions.py"/>
+        <source>Take the bar of the marked note, or those of the selection, and drop the others</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -1694,6 +1734,68 @@
         <source>Done: {edit}.</source>
         <translation>Erledigt: {edit}.</translation>
     </message>
+    <message numerus="yes">
+        <location filename="../../app/carrying.py"/>
+        <location filename="../../app/check_command.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <location filename="../../app/shelf_command.py"/>
+        <location filename="../../app/totals_view.py"/>
+        <location filename="../../core/planner/suitability.py"/>
+        <source>{n} slurs</source>
+        <extracomment>one: 1 slur</extracomment>
+        <translation>
+            <numerusform>1 Bindebogen</numerusform>
+            <numerusform>{n} Bindebögen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <location filename="../../app/plan_words.py"/>
+        <source>no slurs</source>
+        <translation>keine Bindebögen</translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>Only what is sure: {slurs}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>As is likely: {slurs}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>Most of it is a guess: mark more bars first, or choose another style.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>{bars} are equal but slurred differently, so what is like them is less sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>From the style alone: {slurs}; {met}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>From {bars}: {slurs}; {met}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>Carried on from its own bars</source>
+        <comment>name of a bowing</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>In the style of {style}</source>
+        <comment>name of a bowing</comment>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <location filename="../../app/check_command.py"/>
         <source>tell what a player would trip over in each bowing</source>
@@ -1756,19 +1858,6 @@
         <translation>
             <numerusform>1 Strich</numerusform>
             <numerusform>{n} Striche</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../../app/check_command.py"/>
-        <location filename="../../app/plan_words.py"/>
-        <location filename="../../app/shelf_command.py"/>
-        <location filename="../../app/totals_view.py"/>
-        <location filename="../../core/planner/suitability.py"/>
-        <source>{n} slurs</source>
-        <extracomment>one: 1 slur</extracomment>
-        <translation>
-            <numerusform>1 Bindebogen</numerusform>
-            <numerusform>{n} Bindebögen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2569,6 +2658,111 @@
         <translation>Was in Stücken zu ändern ist, die nicht auf dem Blatt sind</translation>
     </message>
     <message>
+        <location filename="../../app/licences.py"/>
+        <source>the window, printing, sound output</source>
+        <translation>das Fenster, Drucken, Klangausgabe</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>the window, printing</source>
+        <translation>das Fenster, Drucken</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>sound output</source>
+        <translation>Klangausgabe</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>Qt for Python</source>
+        <translation>Qt für Python</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>engraving of the page</source>
+        <translation>Notenstich des Blatts</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>a second reader of music, in the tests</source>
+        <translation>ein zweiter Leser von Noten, in den Tests</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>samples of the sound</source>
+        <translation>Abtastwerte des Klangs</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>values that never change</source>
+        <translation>unveränderliche Werte</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>reading and writing MusicXML</source>
+        <translation>MusicXML lesen und schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>learning how somebody slurs</source>
+        <translation>lernen, wie jemand bindet</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>outline of printed sheets</source>
+        <translation>Gliederung gedruckter Blätter</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>sound files</source>
+        <translation>Klangdateien</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>MIDI files</source>
+        <translation>MIDI-Dateien</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>the voice of the player; from the sound font Fluid R3</source>
+        <translation>die Stimme des Spielers; aus der Klangbank Fluid R3</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>the window, printing, sound output; inside PySide6</source>
+        <translation>das Fenster, Drucken, Klangausgabe; in PySide6</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>loaded by Qt for sound; inside PySide6_Addons</source>
+        <translation>von Qt für Klang geladen; in PySide6_Addons</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>music signs, after the SMuFL standard; inside verovio</source>
+        <translation>Notenzeichen nach dem SMuFL-Standard; in verovio</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>texts on the page and in print; inside verovio</source>
+        <translation>Texte auf dem Blatt und im Druck; in verovio</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>sound files, with the libraries named in its notes; inside soundfile</source>
+        <translation>Klangdateien, mit den in seinen Hinweisen genannten Bibliotheken; in soundfile</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>this program, its icons and its sample tunes (those are CC0)</source>
+        <translation>dieses Programm, seine Symbole und Beispielstücke (diese sind CC0)</translation>
+    </message>
+    <message>
+        <location filename="../../app/licences.py"/>
+        <source>the language</source>
+        <translation>die Sprache</translation>
+    </message>
+    <message>
         <location filename="../../app/looks.py"/>
         <source>The language changes when the program is started again.</source>
         <translation>Die Sprache wechselt, wenn das Programm neu gestartet wird.</translation>
@@ -3318,6 +3512,26 @@
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
+        <source>Carry on the bowing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Carrying on the bowing …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Carry on a bowing first: of its proposal bars can be taken one by one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>This bar was given: go to a bar that is proposed first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
         <source>The bowing is so already; nothing was changed.</source>
         <translation>Die Strichfassung ist schon so; nichts wurde geändert.</translation>
     </message>
@@ -3325,6 +3539,11 @@
         <location filename="../../app/plan_pane.py"/>
         <source>Plan: {name}</source>
         <translation>Plan: {name}</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>Carry on in {bars}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
@@ -3337,9 +3556,34 @@
         <translation>Ausgangsfassungen hinzufügen</translation>
     </message>
     <message>
+        <location filename="../../app/plan_preview.py"/>
+        <source>Nothing changes here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>Accents as played. Breaks: bars bowed unlike most of their like, and retakes at a seam without a rest.</source>
+        <translation>Betonungen, wie gespielt. Brüche: Takte, die anders gestrichen sind als die meisten ihresgleichen, und Neuansätze an einem Übergang ohne Pause.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>What is worked out</source>
+        <translation>Was ausgearbeitet wird</translation>
+    </message>
+    <message>
         <location filename="../../app/plan_results.py"/>
         <source>Working</source>
         <translation>In Arbeit</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>What was worked out</source>
+        <translation>Was ausgearbeitet wurde</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>Go to the bar that the sentence names</source>
+        <translation>Zu dem Takt gehen, den der Satz nennt</translation>
     </message>
     <message>
         <location filename="../../app/plan_results.py"/>
@@ -3350,6 +3594,38 @@
         <location filename="../../app/plan_results.py"/>
         <source>Choose one to see it on the page; Enter takes it</source>
         <translation>Eine auswählen, um sie auf dem Blatt zu sehen; Eingabe übernimmt sie</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>&amp;Take</source>
+        <translation>&amp;Übernehmen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Put it in the place of this bowing (Enter)</source>
+        <translation>An die Stelle dieser Strichfassung setzen (Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>As a new b&amp;owing</source>
+        <translation>Als &amp;neue Fassung</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>Keep this bowing and add a new one (Shift+Enter)</source>
+        <translation>Diese Strichfassung behalten und eine neue hinzufügen (Umschalt+Eingabe)</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <source>Dro&amp;p</source>
+        <translation>Ver&amp;werfen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_results.py"/>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Leave the bowing as it is (Esc)</source>
+        <translation>Die Strichfassung lassen, wie sie ist (Esc)</translation>
     </message>
     <message>
         <location filename="../../app/plan_results.py"/>
@@ -3624,11 +3900,6 @@
             <numerusform>{bars} ändert sich</numerusform>
             <numerusform>{bars} ändern sich</numerusform>
         </translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_words.py"/>
-        <source>no slurs</source>
-        <translation>keine Bindebögen</translation>
     </message>
     <message>
         <location filename="../../app/player.py"/>
@@ -3960,23 +4231,28 @@
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
-        <source>Put it in the place of this bowing (Enter)</source>
-        <translation>An die Stelle dieser Strichfassung setzen (Eingabe)</translation>
-    </message>
-    <message>
-        <location filename="../../app/preview_banner.py"/>
         <source>Take the previewed bowing</source>
         <translation>Die Strichfassung der Vorschau übernehmen</translation>
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
-        <source>Drop</source>
-        <translation>Verwerfen</translation>
+        <source>Take this bar</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
-        <source>Leave the bowing as it is (Esc)</source>
-        <translation>Die Strichfassung lassen, wie sie ist (Esc)</translation>
+        <source>Take the bar of the marked note, or those of the selection, and drop the others (Alt+Enter)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Take of the previewed bowing the bar of the marked note only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/preview_banner.py"/>
+        <source>Drop</source>
+        <translation>Verwerfen</translation>
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
@@ -5228,6 +5504,15 @@
         <source>Preview of the pages</source>
         <translation>Vorschau der Seiten</translation>
     </message>
+    <message numerus="yes">
+        <location filename="../../app/sheet_preview.py"/>
+        <source>{n} pages</source>
+        <extracomment>one: 1 page</extracomment>
+        <translation>
+            <numerusform>1 Seite</numerusform>
+            <numerusform>{n} Seiten</numerusform>
+        </translation>
+    </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
         <source>keep a catalogue of lessons and tune books, and find tunes in it</source>
@@ -5910,6 +6195,138 @@
         <translation>„{text}“ nennt keine Takte: erwartet wird VON-BIS wie 5-8</translation>
     </message>
     <message>
+        <location filename="../../app/style_chooser.py"/>
+        <source>Style in which the bowing is carried on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_chooser.py"/>
+        <source>Whose hand the bowing is carried on in; styles of your own are learned on the shelf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_chooser.py"/>
+        <source>Carry on t&amp;his bowing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_chooser.py"/>
+        <source>Propose the rest from the bars that are slurred or marked, or selected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_chooser.py"/>
+        <source>&amp;What the style does…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_chooser.py"/>
+        <source>Read what was found in its lessons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_chooser.py"/>
+        <source>S&amp;tyle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_chooser.py"/>
+        <source>From this tune only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/styles.py"/>
+        <source>1883 book</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/styles.py"/>
+        <source>“{name}” is no name for a style: letters or digits were expected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/styles.py"/>
+        <source>“{name}” comes with the program: choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/styles.py"/>
+        <source>There is no style “{name}”: there are {styles}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/styles.py"/>
+        <source>The style “{name}” cannot be read: {why}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/styles.py"/>
+        <source>The style “{name}” cannot be kept: {why}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/styles.py"/>
+        <source>You have no style “{name}”.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/styles.py"/>
+        <source>The style “{name}” cannot be taken away: {why}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sureness.py"/>
+        <source>sure</source>
+        <comment>of a bar</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sureness.py"/>
+        <source>likely</source>
+        <comment>of a bar</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sureness.py"/>
+        <source>a guess</source>
+        <comment>of a bar</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sureness.py"/>
+        <source>The style is sure of this bar: {chance}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sureness.py"/>
+        <source>This bar is likely so, not sure: {chance}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/sureness.py"/>
+        <source>This bar is a guess: {chance}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/sureness.py"/>
+        <source>{n} bars {sure}</source>
+        <extracomment>one: 1 bar {sure}</extracomment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/sureness.py"/>
+        <source>{n} {sure}</source>
+        <comment>n: bars</comment>
+        <extracomment>one: 1 {sure}</extracomment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
         <location filename="../../app/totals_view.py"/>
         <source>{n} %</source>
         <translation>{n} %</translation>
@@ -6130,6 +6547,36 @@
         <source>{command} “{edit}”</source>
         <comment>undo or redo</comment>
         <translation>{command}: {edit}</translation>
+    </message>
+    <message>
+        <location filename="../../app/welcome.py"/>
+        <source>What shall we bow?</source>
+        <translation>Was soll gestrichen werden?</translation>
+    </message>
+    <message>
+        <location filename="../../app/welcome.py"/>
+        <source>Open a lesson, a score or a tune book, drop one here, or paste a tune as ABC text.</source>
+        <translation>Eine Lektion, Partitur oder Sammlung öffnen, hierher ziehen oder ein Stück als ABC-Text einfügen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/welcome.py"/>
+        <source>Open…</source>
+        <translation>Öffnen…</translation>
+    </message>
+    <message>
+        <location filename="../../app/welcome.py"/>
+        <source>Paste a tune</source>
+        <translation>Stück einfügen</translation>
+    </message>
+    <message>
+        <location filename="../../app/welcome.py"/>
+        <source>Opened lately</source>
+        <translation>Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <location filename="../../app/welcome.py"/>
+        <source>Tunes to try</source>
+        <translation>Stücke zum Probieren</translation>
     </message>
     <message>
         <location filename="../../app/whats_this.py"/>

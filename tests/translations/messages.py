@@ -22,6 +22,7 @@ TABLES = {
     "SetRule": {"title": 3, "why": 4},
     "Version": {"name": 0},
     "LeftOut": {"kind": 0},
+    "Part": {"use": 1},
     "Stop": {"title": 1, "text": 2},
     "Page": {"title": 1},
     "Drill": {"title": 0, "task": 1},
