@@ -59,6 +59,13 @@ class Session:
         self.history: list[Health] = []
         self.gestures = 0
         self._restore: list[Callable[[], object]] = []
+        try:
+            self._begin(folder)
+        except BaseException:
+            self._leave()
+            raise
+
+    def _begin(self, folder: Path) -> None:
         self._watch()
         self._guard()
         self._silence()
@@ -233,5 +240,8 @@ class Session:
         self.window.close()
         self.window.deleteLater()
         QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+        self._leave()
+
+    def _leave(self) -> None:
         for restore in reversed(self._restore):
             restore()
