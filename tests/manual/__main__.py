@@ -20,7 +20,7 @@ from app.manual import manual_folder
 from tests.manual.keys_page import keys_page
 from tests.manual.scenes import SCENES, staged
 
-COLOURS = 96  # of a picture: they are few, and the files a third as large
+COLOURS = 160  # of a picture: they are few, and the files a third as large
 
 
 def keep(picture: QImage, path: Path) -> None:
@@ -28,7 +28,7 @@ def keep(picture: QImage, path: Path) -> None:
     rgb = picture.convertToFormat(QImage.Format.Format_RGB888)
     lines = bytes(rgb.constBits())
     image = Image.frombytes("RGB", (rgb.width(), rgb.height()), lines, "raw", "RGB", rgb.bytesPerLine())
-    image.quantize(COLOURS, dither=Image.Dither.NONE).save(path, optimize=True)
+    image.quantize(COLOURS, Image.Quantize.MAXCOVERAGE, dither=Image.Dither.NONE).save(path, optimize=True)
 
 
 def main(names: list[str]) -> None:

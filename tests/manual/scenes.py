@@ -175,8 +175,9 @@ def shelf(stage: Stage) -> QImage:
     stage.window.resize(*WIDE)
     stage.window.shelf.add_places([stage.tunes])
     stage.do("shelf")
-    stage.wait(lambda: stage.window.shelf.pane.table.model().rowCount() > 10)
-    QTest.qWait(300)
+    pane = stage.window.shelf.pane
+    stage.wait(lambda: not pane.desk.scans and not pane.desk.waits and pane.table.model().rowCount() > 10)
+    stage.settle()
     return stage.picture()
 
 
