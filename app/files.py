@@ -84,7 +84,9 @@ def read_known(path: Path) -> tuple[Reading, Imprint]:
         FileError: it cannot be opened, or nothing in it can be read.
     """
     try:
-        if path.stat().st_size > LARGEST_FILE_BYTES:
+        with path.open("rb") as file:
+            data = file.read(LARGEST_FILE_BYTES + 1)  # a device may never end
+        if len(data) > LARGEST_FILE_BYTES:
             raise FileError(
                 tr(
                     "{name} is larger than {size} MB and was not opened.",
@@ -92,7 +94,6 @@ def read_known(path: Path) -> tuple[Reading, Imprint]:
                     size=LARGEST_FILE_BYTES // 2**20,
                 )
             )
-        data = path.read_bytes()
     except (OSError, ValueError) as fault:
         raise FileError(tr("{name} cannot be opened: {why}.", name=path.name, why=why(fault))) from fault
     try:

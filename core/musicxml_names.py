@@ -45,6 +45,4 @@ ARTICULATION_HOLDERS = dict.fromkeys(Articulation, "articulations") | {
 ARTICULATION_OF_NAME = {sign.value: sign for sign in Articulation}
 
 # The attribute of ``sound`` that makes each jump, and its value; the words beside it say how the jump ends.
-JUMP_SOUNDS = {
-    jump: ("dalsegno", "segno") if jump.value.startswith("D.S.") else ("dacapo", "yes") for jump in Jump
-}
+JUMP_SOUNDS = {jump: ("dalsegno", "segno") if jump.value.startswith("D.S.") else ("dacapo", "yes") for jump in Jump}

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-MAX_MEMORY_MB = 1500  # follows from the others; held by tests
+MAX_MEMORY_MB = 1500  # follows from the others
 
 # A file; beyond these it is refused.
 MAX_BYTES = 64 * 2**20  # of a document, unpacked

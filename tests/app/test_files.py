@@ -107,11 +107,18 @@ def test_a_broken_file_names_file_and_line(tmp_path: Path):
         read_path(bad)
 
 
-def test_a_very_large_file_is_refused_before_it_is_read(tmp_path: Path, monkeypatch):
+def test_a_very_large_file_is_refused(tmp_path: Path, monkeypatch):
     monkeypatch.setattr("app.files.LARGEST_FILE_BYTES", 10)
     (tmp_path / "large.abc").write_text("X:1\nK:D\n" + "d" * 100)
     with pytest.raises(FileError, match="larger than"):
         read_path(tmp_path / "large.abc")
+
+
+@pytest.mark.skipif(not Path("/dev/zero").exists(), reason="no such device here")
+def test_a_device_that_never_ends_is_not_read_to_its_end(monkeypatch):
+    monkeypatch.setattr("app.files.LARGEST_FILE_BYTES", 1 << 20)
+    with pytest.raises(FileError, match="zero is larger than 1 MB"):
+        read_path(Path("/dev/zero"))
 
 
 @pytest.mark.parametrize(
