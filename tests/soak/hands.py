@@ -160,7 +160,7 @@ class Hands:
         match self.last:
             case "add":
                 sets.add_open.trigger()
-            case "remove":
+            case "remove" if self._window.sets.state.tunes:
                 sets.choose_tune(0)
                 sets.remove()
             case "up":
