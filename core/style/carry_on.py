@@ -21,6 +21,7 @@ from core.errors import RefusedEditError
 from core.planner import Plan, PlannerSettings, work_out_plan
 from core.recurrence import bar_classes, is_material
 from core.style.style import Style, log_odds
+from core.style.within import log_odds_within
 from core.translation import tr
 from core.tune import Tune
 
@@ -59,17 +60,25 @@ class Proposal:
 
 
 def marked_bars(tune: Tune, bowing: Bowing) -> frozenset[int]:
-    """The bars that a bowing seems to be marked in: all up to the last one with a slur, a mark or a retake."""
-    signs = {*bowing.joins, *bowing.marks, *bowing.retakes}
-    last = max((tune.bar_of[note_id] for note_id in signs), default=-1)
-    return frozenset(range(last + 1))
+    """The bars that a bowing seems to be marked in.
+
+    Those with a slur, a mark or a retake; a bare one alone between two such, or before the first, is taken to be meant
+    so, and a pick-up beside one.
+    """
+    signed = {tune.bar_of[note_id] for note_id in (*bowing.joins, *bowing.marks, *bowing.retakes)}
+    signed |= {tune.bar_of[tune.sequence[tune.places[note_id] - 1].id] for note_id in bowing.joins}
+    full = [index for index, bar in enumerate(tune.bars) if not bar.is_pickup]
+    beside = zip([None, *full], full, full[1:], strict=False)
+    alone = {bar for before, bar, after in beside if after in signed and (before is None or before in signed)}
+    pickups = {index for index, bar in enumerate(tune.bars) if bar.is_pickup and index + 1 in signed | alone}
+    return frozenset(signed | alone | pickups)
 
 
 def carry_on(
     tune: Tune,
     bowing: Bowing,
     marked: Collection[int],
-    style: Style,
+    style: Style | None,
     *,
     joined_from: float = LIKELY,
     settings: PlannerSettings = SETTINGS,
@@ -81,7 +90,7 @@ def carry_on(
         tune: The tune.
         bowing: As far as it is marked, with its accent plan; bow marks and retakes elsewhere are kept as well.
         marked: Indexes in ``Tune.bars`` of the bars that are as the player wants them.
-        style: What was learned elsewhere.
+        style: What was learned elsewhere; None to go by the marked bars alone.
         joined_from: Probability from which on a note is rather joined; ``SURE`` proposes only what is sure.
         settings: Of the planner.
         go_on: As for ``core.planner.plan_bowing``.
@@ -90,9 +99,9 @@ def carry_on(
         RefusedPlanError: what is fixed leaves no bowing.
     """
     given = frozenset(marked)
-    _refuse(tune, given)
+    _refuse(tune, given, style)
     kept = _bare_elsewhere(tune, bowing, given)
-    odds = log_odds(style, tune, kept, given)
+    odds = log_odds(style, tune, kept, given) if style is not None else log_odds_within(tune, kept, given)
     return decode(tune, bowing, given, odds, joined_from=joined_from, settings=settings, go_on=go_on)
 
 
@@ -167,7 +176,9 @@ def _mixed(own: Mapping[str, V], other: Mapping[str, V], ids: Collection[str]) -
     return immutabledict(entries | {key: value for key, value in other.items() if key in ids})
 
 
-def _refuse(tune: Tune, marked: frozenset[int]) -> None:
+def _refuse(tune: Tune, marked: frozenset[int], style: Style | None) -> None:
+    if not marked and style is None:
+        raise RefusedEditError(tr("Nothing is slurred or marked yet: slur some bars first, or choose a style."))
     full = sum(not tune.bars[index].is_pickup for index in marked)
     if 0 < full < FEWEST_BARS:
         raise RefusedEditError(

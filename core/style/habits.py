@@ -10,10 +10,13 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from itertools import product
 from math import isnan, log
+from typing import TYPE_CHECKING
 
-from core.style.learning import Example
 from core.style.places import Place
 from core.translation import listed, percent, tr, translatable
+
+if TYPE_CHECKING:
+    from core.style.learning import Example
 
 FEWEST_CASES = 12
 CLOSE = 0.1  # shares that differ by less tell the same
@@ -83,9 +86,9 @@ class Habit:
             "bars": _bars(self.where),
         }  # fmt: skip
         if self.share <= HARDLY_EVER:
-            return tr("You hardly ever slur {figure} ({joined} of {seen} cases), for example {bars}.", **told)
+            return tr("Hardly ever slurred ({joined} of {seen} cases): {figure}, for example {bars}.", **told)
         return tr(
-            "You slur {figure} in {share} of the cases ({joined} of {seen}), for example {bars}.",
+            "Slurred in {share} of the cases ({joined} of {seen}): {figure}, for example {bars}.",
             share=percent(self.share), **told,
         )  # fmt: skip
 
@@ -96,7 +99,7 @@ def habits(examples: Sequence[Example], most: int = 8) -> tuple[Habit, ...]:
     for one in examples:
         for place, joined in zip(one.read.found, one.joined, strict=True):
             if not isnan(joined):
-                case = (one.tune.title, one.tune.bars[place.note.bar].number, joined > 0)
+                case = (one.tune.title, one.tune.bars[place.note.bar].number, bool(joined > 0))
                 for figure in product(*(("", _words(parts, place)) for parts in (LENGTHS, MOTIONS, PLACES))):
                     seen.setdefault(figure, []).append(case)
     everything = seen.get(("", "", ""), [])

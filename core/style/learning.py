@@ -20,6 +20,7 @@ from core.order import sections
 from core.style.counts import Counts, count
 from core.style.evidence import Numbers, from_marked, from_neighbours
 from core.style.forest import Growth, Nursery
+from core.style.habits import habits
 from core.style.style import Facts, Figures, Style, chance, facts
 from core.translation import tr
 from core.tune import Tune
@@ -76,6 +77,7 @@ def example(tune: Tune, bowing: Bowing) -> Example:
     return Example(tune, read, np.array(joined))
 
 
+Watch = Callable[[int, int], None]
 View = Callable[[Example], NDArray[np.bool_]]  # which places of a lesson are marked
 
 
@@ -124,9 +126,16 @@ def refuse_too_little(examples: Sequence[Example]) -> None:
         )  # fmt: skip
 
 
-def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 1883) -> Style:
+def learn(
+    examples: Sequence[Example], name: str, notice: str = "", seed: int = 1883, watch: Watch = lambda done, total: None
+) -> Style:
     """Learn a style; the same examples in the same order give the same style.
 
+    Args:
+        examples: What to learn from.
+        name, notice: Of the style.
+        seed: Says which lessons stand in for others, and what is shown of each.
+        watch: Called before each step, with the steps that are done and how many there are; raises to leave off.
     Raises:
         TooLittleError: there are too few.
         MissingLibraryError: the library that grows trees cannot be loaded.
@@ -136,12 +145,16 @@ def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 
     fold = lots.permutation(len(examples)) % FOLDS
     views: list[View] = [first_bars, first_section, nothing, *[partial(_drawn, lots)] * DRAWN]
     shown = [[view(one) for view in views] for one in examples]
+    steps = _Steps(watch)
+    steps.begin()
+    found = habits(examples)
+    steps.begin()
     counts, counted = _counted_apart(examples, fold)
     rows = [np.hstack([one.read.measures, measures]) for one, measures in zip(examples, counted, strict=True)]
     group = fold % GUESSING
 
     known = [~np.isnan(one.joined) for one in examples]
-    first = _Stage([[part] for part in rows], [[each] for each in known], examples, group, ALONE)
+    first = _Stage([[part] for part in rows], [[each] for each in known], examples, group, ALONE, steps)
     guess = [chance(odds[0]) for odds in first.told_apart]
 
     asked = [[each & ~marked for marked in marks] for each, marks in zip(known, shown, strict=True)]
@@ -150,7 +163,7 @@ def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 
         [np.hstack([part, from_marked(one.read.likeness, joined, chances)]) for joined in joins]
         for one, part, joins, chances in zip(examples, rows, given, guess, strict=True)
     ]
-    second = _Stage(beside, asked, examples, group, BESIDE_MARKED)
+    second = _Stage(beside, asked, examples, group, BESIDE_MARKED, steps)
     settled = [
         [
             np.hstack([part, from_neighbours(one.read.likeness, joined, chance(odds), one.read.bars)])
@@ -158,10 +171,10 @@ def learn(examples: Sequence[Example], name: str, notice: str = "", seed: int = 
         ]
         for one, parts, joins, told in zip(examples, beside, given, second.told_apart, strict=True)
     ]
-    third = _Stage(settled, asked, examples, None, BESIDE_ALL)
+    third = _Stage(settled, asked, examples, None, BESIDE_ALL, steps)
     told = np.concatenate([one.joined[each] for one, each in zip(examples, known, strict=True)])
     figures = Figures(len(examples), len(told), int(told.sum()))
-    return Style(name, notice, figures, counts, (first.forests, second.forests, third.forests))
+    return Style(name, notice, figures, found, counts, (first.forests, second.forests, third.forests))
 
 
 def _counted_apart(examples: Sequence[Example], fold: NDArray[np.int64]) -> tuple[Counts, list[NDArray[np.float32]]]:
@@ -179,6 +192,20 @@ def _counted_apart(examples: Sequence[Example], fold: NDArray[np.int64]) -> tupl
     ]  # fmt: skip
     measures = [apart[part].measures(one.read.keys) for one, part in zip(examples, fold, strict=True)]
     return counts(examples), measures
+
+
+class _Steps:
+    """Counts the steps of learning for whoever watches."""
+
+    TOTAL = 2 + 3 * (1 + SEEDS) + 2 * GUESSING
+
+    def __init__(self, watch: Watch) -> None:
+        self._watch, self._done = watch, 0
+
+    def begin(self) -> None:
+        """The next step begins."""
+        self._watch(self._done, self.TOTAL)
+        self._done += 1
 
 
 Views = list[list[NDArray[np.float32]]]  # for each lesson, for each view of it: rows
@@ -199,19 +226,26 @@ class _Stage:
         examples: Sequence[Example],
         group: NDArray[np.int64] | None,
         growth: Growth,
+        steps: _Steps,
     ) -> None:
+        steps.begin()
         views = [(number, view) for number, own in enumerate(rows) for view in range(len(own))]
         nursery = Nursery(
             np.concatenate([rows[number][view][asked[number][view]] for number, view in views]),
             np.concatenate([examples[number].joined[asked[number][view]] for number, view in views]),
             growth,
         )
-        self.forests = tuple(nursery.grow(seed) for seed in range(SEEDS))
+        forests = []
+        for seed in range(SEEDS):
+            steps.begin()
+            forests.append(nursery.grow(seed))
+        self.forests = tuple(forests)
         self.told_apart: list[list[Numbers]] = [[] for _ in rows]
         if group is None:
             return
         owner = np.concatenate([np.full(asked[number][view].sum(), number) for number, view in views])
         for left_out in range(GUESSING):
+            steps.begin()
             forest = nursery.grow(SEEDS + left_out, np.flatnonzero(group[owner] != left_out))
             for number in np.flatnonzero(group == left_out):
                 self.told_apart[number] = [forest.log_odds(view) for view in rows[number]]

@@ -35,6 +35,7 @@ from core.style.evidence import (
     identify,
 )
 from core.style.forest import Forest
+from core.style.habits import Habit
 from core.style.numbers import measure
 from core.style.places import Place, places
 from core.translation import tr
@@ -73,6 +74,7 @@ class Style:
         name: Shown to the user.
         notice: Where the lessons come from and under what terms; may be empty.
         figures: What it was learned from.
+        habits: What was found there, in words; none where nothing differs from the rest.
         counts: How often notes were joined in each context.
         forests: For each of ``WIDTHS`` its forests, which speak together.
     """
@@ -80,6 +82,7 @@ class Style:
     name: str
     notice: str
     figures: Figures
+    habits: tuple[Habit, ...]
     counts: Counts
     forests: tuple[tuple[Forest, ...], ...]
 
@@ -193,6 +196,7 @@ def to_bytes(style: Style) -> bytes:
         "name": style.name,
         "notice": style.notice,
         "figures": style.figures.__dict__,
+        "habits": [[one.figure, one.joined, one.seen, one.where] for one in style.habits],
     }
     about |= {"share": style.counts.share, "stages": [len(forests) for forests in style.forests]}
     arrays: dict[str, NDArray[Any]] = {
@@ -228,9 +232,16 @@ def from_bytes(data: bytes) -> Style:
                 tuple(_forest(arrays, f"{stage}.{number}.", width) for number in range(count))
                 for (stage, width), count in zip(WIDTHS.items(), about["stages"], strict=True)
             )
-            return Style(about["name"], about["notice"], Figures(**about["figures"]), counted, forests)
+            found = tuple(_habit(*row) for row in about.get("habits", ()))
+            return Style(about["name"], about["notice"], Figures(**about["figures"]), found, counted, forests)
     except (zipfile.BadZipFile, ValueError, KeyError, TypeError, OSError, EOFError) as error:
         raise UnreadableFileError(tr("This is no style: one saved by this program was expected.")) from error
+
+
+def _habit(figure: list[str], joined: int, seen: int, where: list[list[Any]]) -> Habit:
+    if not 0 <= joined <= seen or not seen:
+        raise ValueError("more cases are joined than were seen")
+    return Habit(tuple(map(str, figure)), joined, seen, tuple((str(title), int(bar)) for title, bar in where))
 
 
 def _forest(arrays: Mapping[str, NDArray[Any]], prefix: str, width: int) -> Forest:

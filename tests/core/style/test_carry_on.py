@@ -115,11 +115,31 @@ def test_bars_like_contradicting_ones_are_less_sure():
     assert sure[0] > 0.9 > sure[1]
 
 
-def test_the_marked_bars_are_those_up_to_the_last_slur():
-    tune, bowing, _ = begun()
-    last = max(tune.bar_of[note_id] for note_id in bowing.joins)
-    assert marked_bars(tune, bowing) == frozenset(range(last + 1))
-    assert marked_bars(tune, replace(bowing, joins=bowing.joins.__class__())) == frozenset()
+@pytest.mark.parametrize(
+    ("text", "marked"),
+    [
+        ("(GA)BG dBdB | GABG dBdB | (GA)BG dBdB | GABG dBdB", {0, 1, 2}),  # one bare bar between two
+        ("GABG dBdB | (GA)BG dBdB | GABG dBdB | GABG dBdB | (GA)BG dBdB", {0, 1, 4}),
+        ("GABG dBdB | GABG dBdB | (GA)BG dBdB | GABG dBdB", {2}),
+        ("GABG dBd(B | G)ABG dBdB | GABG dBdB", {0, 1}),
+        ("D | (GA)BG dBdB | GABG dBdB", {0, 1}),
+        ("D | GABG dBdB | (GA)BG dBdB | GABG dBdB", {0, 1, 2}),
+        ("GABG dBdB | GABG dBdB", set()),
+    ],
+)
+def test_the_marked_bars_carry_signs_or_stand_alone_between(text, marked):
+    tune, bowing = bowed(text, accents=PLAIN)
+    assert marked_bars(tune, bowing) == marked
+
+
+def test_the_marked_bars_alone_are_carried_on():
+    tune, bowing, whole = begun()
+    proposal = carry_on(tune, bowing, FOUR, None)
+    for first, again in ((0, 4), (1, 5)):
+        inner = zip(tune.bars[first].notes[1:], tune.bars[again].notes[1:], strict=True)
+        assert all((one.id in whole.joins) == (other.id in proposal.bowing.joins) for one, other in inner)
+    with pytest.raises(RefusedEditError, match="Nothing is slurred or marked yet"):
+        carry_on(tune, bowing, (), None)
 
 
 def test_one_bar_is_too_little_and_all_of_them_leave_nothing():

@@ -26,13 +26,13 @@ def test_cases_are_counted():
     slurred, plain = "(BA)(BA)(BA)(BA)", "(BA)(BA)BA(BA)"
     fell = next(one for one in told(f"{slurred} | {slurred} | {plain} | {slurred}") if "from the beat" in one.figure)
     assert (fell.joined, fell.seen) == (15, 16)
-    assert fell.sentence().endswith("(15 of 16), for example bars 1, 2, 3 and 4.")
-    assert "in 94" in fell.sentence()
+    assert fell.sentence().startswith("Slurred in 94% of the cases (15 of 16): ")
+    assert fell.sentence().endswith(", for example bars 1, 2, 3 and 4.")
 
 
 def test_what_is_hardly_ever_slurred_is_told_as_that():
     bars = " | ".join(["(Bd)(Bd)(Bd)(Bd)"] * 4)
-    assert any(one.sentence().startswith("You hardly ever slur two equal notes") for one in told(bars))
+    assert any("Hardly ever slurred (0 of 15 cases): two equal notes" in one.sentence() for one in told(bars))
 
 
 def test_cases_come_from_several_tunes():

@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 
 from core.errors import UnreadableFileError
+from core.style.habits import habits
 from core.style.learning import TooLittleError, example, first_bars, learn, marked_only
 from core.style.style import chance, from_bytes, log_odds, say, to_bytes
 from core.tune import Words
@@ -42,6 +43,21 @@ def test_a_saved_style_says_the_same():
     read = from_bytes(to_bytes(style()))
     assert log_odds(read, tune, bowing, range(4)) == log_odds(style(), tune, bowing, range(4))
     assert (read.name, read.notice, read.figures) == (style().name, style().notice, style().figures)
+    assert read.habits == style().habits == habits(examples())
+
+
+def test_learning_tells_how_far_it_is_and_can_be_left_off():
+    told = []
+
+    def watch(done, total):
+        told.append((done, total))
+        if done == 3:
+            raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        learn(examples(), "Invented", watch=watch)
+    assert [done for done, _ in told] == [0, 1, 2, 3]
+    assert all(total > 3 for _, total in told)
 
 
 @pytest.mark.parametrize("data", [b"", b"no style", to_bytes(style())[:-100]])
