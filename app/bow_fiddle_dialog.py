@@ -109,6 +109,7 @@ class BowFiddleDialog(QDialog):
         own = pace(self._lesson.tune)
         of_tune = QLabel(tr("Otherwise {pace}.", pace=pace_words(own, is_set=False)))
         of_tune.setProperty("rank", "quiet")
+        of_tune.setWordWrap(True)
         tempo = QHBoxLayout()
         tempo.addWidget(self.beat)
         tempo.addWidget(self.per_minute, 1)
@@ -138,6 +139,7 @@ class BowFiddleDialog(QDialog):
         column.addWidget(self.buttons)
         for field in self._fields:
             field.setMinimumHeight(field.sizeHint().height())  # where room is scarce the text below gives way
+        self.sets_tempo.setMinimumWidth(self.sets_tempo.sizeHint().width())
         self.setMinimumWidth(WIDTH * self.fontMetrics().averageCharWidth())
 
     @property

@@ -154,7 +154,7 @@ class BowingsPane(QWidget):
         self.list.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
         self.list.setDefaultDropAction(Qt.DropAction.MoveAction)
         self.list.setDropIndicatorShown(True)
-        self.list.setToolTip(TIP)
+        self.list.setToolTip(tr(TIP))
         self.list.selectionModel().currentChanged.connect(self._on_chosen)
         heading = QLabel(tr("Bowings", "heading beside narrow buttons"))
         heading.setProperty("rank", "heading")

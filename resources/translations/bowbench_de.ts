@@ -415,7 +415,7 @@
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Slur</source>
-        <translation>&amp;Bindebogen</translation>
+        <translation>&amp;Binden</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -465,7 +465,7 @@
     <message>
         <location filename="../../app/actions.py"/>
         <source>Turn</source>
-        <translation>Umdrehen</translation>
+        <translation>Drehen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -490,7 +490,7 @@
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Free the bow</source>
-        <translation>Strich f&amp;reigeben</translation>
+        <translation>Strich &amp;lösen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -500,7 +500,7 @@
     <message>
         <location filename="../../app/actions.py"/>
         <source>Free</source>
-        <translation>Freigeben</translation>
+        <translation>Lösen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -746,32 +746,32 @@
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Carry on this bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassung &amp;fortführen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Propose the rest in a style, from the bars that are slurred or marked, or selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rest in einem Stil vorschlagen, ausgehend von den gebundenen, bezeichneten oder ausgewählten Takten</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>W&amp;hat the style does…</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der &amp;Stil tut…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Read what was found in the lessons of the chosen style</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen, was in den Lektionen des gewählten Stils gefunden wurde</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>&amp;Learn a style from the shelf…</source>
-        <translation type="unfinished"></translation>
+        <translation>Stil aus dem Regal &amp;lernen…</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Learn how the lessons that are found on the shelf are slurred</source>
-        <translation type="unfinished"></translation>
+        <translation>Lernen, wie die im Regal gefundenen Lektionen gebunden sind</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -828,12 +828,12 @@
     <message>
         <location filename="../../app/actions.py"/>
         <source>Take this &amp;bar of the preview only</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur diesen &amp;Takt der Vorschau übernehmen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
         <source>Take the bar of the marked note, or those of the selection, and drop the others</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Takt der markierten Note oder die der Auswahl übernehmen und die anderen verwerfen</translation>
     </message>
     <message>
         <location filename="../../app/actions.py"/>
@@ -1295,7 +1295,7 @@
     </message>
     <message>
         <location filename="../../app/actions.py"/>
-        <source>Lan&amp;guage</source>
+        <source>Lang&amp;uage</source>
         <translation>Sprac&amp;he</translation>
     </message>
     <message>
@@ -1757,44 +1757,44 @@
     <message>
         <location filename="../../app/carrying.py"/>
         <source>Only what is sure: {slurs}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur was sicher ist: {slurs}</translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
         <source>As is likely: {slurs}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie wahrscheinlich: {slurs}</translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
         <source>Most of it is a guess: mark more bars first, or choose another style.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das meiste ist geraten: zuerst mehr Takte bezeichnen oder einen anderen Stil wählen.</translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
         <source>{bars} are equal but slurred differently, so what is like them is less sure</source>
-        <translation type="unfinished"></translation>
+        <translation>{bars} sind gleich, aber verschieden gebunden, daher ist Ähnliches weniger sicher</translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
         <source>From the style alone: {slurs}; {met}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allein aus dem Stil: {slurs}; {met}.</translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
         <source>From {bars}: {slurs}; {met}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus {bars}: {slurs}; {met}.</translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
         <source>Carried on from its own bars</source>
         <comment>name of a bowing</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aus eigenen Takten fortgeführt</translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
         <source>In the style of {style}</source>
         <comment>name of a bowing</comment>
-        <translation type="unfinished"></translation>
+        <translation>Im Stil von {style}</translation>
     </message>
     <message>
         <location filename="../../app/check_command.py"/>
@@ -2138,6 +2138,7 @@
     </message>
     <message>
         <location filename="../../app/dialogs.py"/>
+        <location filename="../../app/learn_dialog.py"/>
         <location filename="../../app/shelf_pane.py"/>
         <source>Leave off</source>
         <translation>Abbrechen</translation>
@@ -2609,7 +2610,7 @@
     <message>
         <location filename="../../app/gestures.py"/>
         <source>Shift+click frees, Ctrl+click retakes.</source>
-        <translation>Umschalt+Klick gibt frei, Strg+Klick setzt neu an.</translation>
+        <translation>Umschalt+Klick löst, Strg+Klick setzt neu an.</translation>
     </message>
     <message>
         <location filename="../../app/gestures.py"/>
@@ -2656,6 +2657,84 @@
         <location filename="../../app/join_panel.py"/>
         <source>What to change in tunes that are not on the page</source>
         <translation>Was in Stücken zu ändern ist, die nicht auf dem Blatt sind</translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>Learn a style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/learn_dialog.py"/>
+        <source>How notes are slurred is learned from the bowings of the {n} tunes that are found on the shelf.</source>
+        <extracomment>one: How notes are slurred is learned from the bowing of the tune that is found on the shelf.</extracomment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>The lessons are read and not changed; what is learned stays on this computer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>My own style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>Name of the style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>What comes of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>How far learning is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>&amp;Learn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <location filename="../../app/plan_controls.py"/>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>It could not be learned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>&amp;Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>Left off; nothing was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <source>There is a style of this name: learning replaces it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_dialog.py"/>
+        <location filename="../../app/manual_window.py"/>
+        <location filename="../../app/set_window.py"/>
+        <location filename="../../app/style_dialog.py"/>
+        <source>&amp;Close</source>
+        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <location filename="../../app/licences.py"/>
@@ -2877,12 +2956,6 @@
         <location filename="../../app/manual_window.py"/>
         <source>Show in the &amp;browser</source>
         <translation>Im &amp;Browser zeigen</translation>
-    </message>
-    <message>
-        <location filename="../../app/manual_window.py"/>
-        <location filename="../../app/set_window.py"/>
-        <source>&amp;Close</source>
-        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <location filename="../../app/manual_window.py"/>
@@ -3365,11 +3438,6 @@
     </message>
     <message>
         <location filename="../../app/plan_controls.py"/>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_controls.py"/>
         <source>Leave off working it out</source>
         <translation>Das Ausarbeiten abbrechen</translation>
     </message>
@@ -3513,22 +3581,22 @@
     <message>
         <location filename="../../app/plan_pane.py"/>
         <source>Carry on the bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Strichfassung fortführen</translation>
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
         <source>Carrying on the bowing …</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strichfassung wird fortgeführt …</translation>
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
         <source>Carry on a bowing first: of its proposal bars can be taken one by one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Strichfassung fortführen: Vom Vorschlag lassen sich Takte einzeln übernehmen.</translation>
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
         <source>This bar was given: go to a bar that is proposed first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Takt war vorgegeben: zuerst zu einem vorgeschlagenen Takt gehen.</translation>
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
@@ -3543,7 +3611,7 @@
     <message>
         <location filename="../../app/plan_pane.py"/>
         <source>Carry on in {bars}</source>
-        <translation type="unfinished"></translation>
+        <translation>In {bars} fortführen</translation>
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
@@ -3558,7 +3626,7 @@
     <message>
         <location filename="../../app/plan_preview.py"/>
         <source>Nothing changes here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ändert sich nichts.</translation>
     </message>
     <message>
         <location filename="../../app/plan_results.py"/>
@@ -4237,17 +4305,17 @@
     <message>
         <location filename="../../app/preview_banner.py"/>
         <source>Take this bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Takt übernehmen</translation>
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
         <source>Take the bar of the marked note, or those of the selection, and drop the others (Alt+Enter)</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Takt der markierten Note oder die der Auswahl übernehmen und die anderen verwerfen (Alt+Eingabe)</translation>
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
         <source>Take of the previewed bowing the bar of the marked note only</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Vorschau nur den Takt der markierten Note übernehmen</translation>
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
@@ -4352,7 +4420,7 @@
     <message>
         <location filename="../../app/proposals.py"/>
         <source>Free {note}</source>
-        <translation>{note} freigeben</translation>
+        <translation>{note} lösen</translation>
     </message>
     <message>
         <location filename="../../app/proposals.py"/>
@@ -6197,123 +6265,205 @@
     <message>
         <location filename="../../app/style_chooser.py"/>
         <source>Style in which the bowing is carried on</source>
-        <translation type="unfinished"></translation>
+        <translation>Stil, in dem die Strichfassung fortgeführt wird</translation>
     </message>
     <message>
         <location filename="../../app/style_chooser.py"/>
         <source>Whose hand the bowing is carried on in; styles of your own are learned on the shelf</source>
-        <translation type="unfinished"></translation>
+        <translation>In wessen Hand die Strichfassung fortgeführt wird; eigene Stile lernt das Regal</translation>
     </message>
     <message>
         <location filename="../../app/style_chooser.py"/>
         <source>Carry on t&amp;his bowing</source>
-        <translation type="unfinished"></translation>
+        <translation>Fassung &amp;fortführen</translation>
     </message>
     <message>
         <location filename="../../app/style_chooser.py"/>
         <source>Propose the rest from the bars that are slurred or marked, or selected</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Rest aus den gebundenen, bezeichneten oder ausgewählten Takten vorschlagen</translation>
     </message>
     <message>
         <location filename="../../app/style_chooser.py"/>
         <source>&amp;What the style does…</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Stil t&amp;ut…</translation>
     </message>
     <message>
         <location filename="../../app/style_chooser.py"/>
         <source>Read what was found in its lessons</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen, was in seinen Lektionen gefunden wurde</translation>
     </message>
     <message>
         <location filename="../../app/style_chooser.py"/>
         <source>S&amp;tyle</source>
-        <translation type="unfinished"></translation>
+        <translation>Sti&amp;l</translation>
     </message>
     <message>
         <location filename="../../app/style_chooser.py"/>
         <source>From this tune only</source>
+        <translation>Nur aus diesem Stück</translation>
+    </message>
+    <message>
+        <location filename="../../app/style_dialog.py"/>
+        <source>What was found in the lessons of the style</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_dialog.py"/>
+        <source>The style “{name}”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_dialog.py"/>
+        <source>&amp;Take it away…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_dialog.py"/>
+        <source>Forget this style; the lessons that it was learned from stay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_dialog.py"/>
+        <source>What was learned goes for good; the lessons stay, and it can be learned from them again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_dialog.py"/>
+        <source>&amp;Take it away for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_learning.py"/>
+        <source>The style “{name}” is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/style_learning.py"/>
+        <source>{n} tunes have no slurs and were passed over.</source>
+        <extracomment>one: 1 tune has no slurs and was passed over.</extracomment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/style_learning.py"/>
+        <source>{n} files cannot be read.</source>
+        <extracomment>one: 1 file cannot be read.</extracomment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/style_learning.py"/>
+        <source>Reading {done} of {total} tunes …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_learning.py"/>
+        <source>Learning …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/style_learning.py"/>
+        <source>Keeping the style …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/style_words.py"/>
+        <source>Learned from {n} lessons: of {places} notes that could be slurred to the one before, {joined} are ({share}).</source>
+        <extracomment>one: Learned from 1 lesson: of {places} notes that could be slurred to the one before, {joined} are ({share}).</extracomment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../app/style_words.py"/>
+        <source>Nothing is slurred much oftener than the rest.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
         <source>1883 book</source>
-        <translation type="unfinished"></translation>
+        <translation>Buch von 1883</translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
         <source>“{name}” is no name for a style: letters or digits were expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{name}“ ist kein Name für einen Stil: erwartet werden Buchstaben oder Ziffern.</translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
         <source>“{name}” comes with the program: choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{name}“ gehört zum Programm: einen anderen Namen wählen.</translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
         <source>There is no style “{name}”: there are {styles}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen Stil „{name}“: Es gibt {styles}.</translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
         <source>The style “{name}” cannot be read: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stil „{name}“ lässt sich nicht lesen: {why}.</translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
         <source>The style “{name}” cannot be kept: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stil „{name}“ lässt sich nicht behalten: {why}.</translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
         <source>You have no style “{name}”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keinen eigenen Stil „{name}“.</translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
         <source>The style “{name}” cannot be taken away: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stil „{name}“ lässt sich nicht entfernen: {why}.</translation>
     </message>
     <message>
         <location filename="../../app/sureness.py"/>
         <source>sure</source>
         <comment>of a bar</comment>
-        <translation type="unfinished"></translation>
+        <translation>sicher</translation>
     </message>
     <message>
         <location filename="../../app/sureness.py"/>
         <source>likely</source>
         <comment>of a bar</comment>
-        <translation type="unfinished"></translation>
+        <translation>wahrscheinlich</translation>
     </message>
     <message>
         <location filename="../../app/sureness.py"/>
         <source>a guess</source>
         <comment>of a bar</comment>
-        <translation type="unfinished"></translation>
+        <translation>geraten</translation>
     </message>
     <message>
         <location filename="../../app/sureness.py"/>
         <source>The style is sure of this bar: {chance}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stil ist sich dieses Taktes sicher: {chance}.</translation>
     </message>
     <message>
         <location filename="../../app/sureness.py"/>
         <source>This bar is likely so, not sure: {chance}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Takt ist wahrscheinlich so, nicht sicher: {chance}.</translation>
     </message>
     <message>
         <location filename="../../app/sureness.py"/>
         <source>This bar is a guess: {chance}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Takt ist geraten: {chance}.</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/sureness.py"/>
         <source>{n} bars {sure}</source>
         <extracomment>one: 1 bar {sure}</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 Takt {sure}</numerusform>
+            <numerusform>{n} Takte {sure}</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -6321,9 +6471,9 @@
         <source>{n} {sure}</source>
         <comment>n: bars</comment>
         <extracomment>one: 1 {sure}</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 {sure}</numerusform>
+            <numerusform>{n} {sure}</numerusform>
         </translation>
     </message>
     <message>
@@ -9959,6 +10109,11 @@
     </message>
     <message>
         <location filename="../../core/style/carry_on.py"/>
+        <source>Nothing is slurred or marked yet: slur some bars first, or choose a style.</source>
+        <translation>Noch ist nichts gebunden oder bezeichnet: zuerst einige Takte binden oder einen Stil wählen.</translation>
+    </message>
+    <message>
+        <location filename="../../core/style/carry_on.py"/>
         <source>One marked bar is too little to tell a hand by: mark two or more, or let the style propose the tune.</source>
         <translation>Ein bezeichneter Takt ist zu wenig, um eine Hand zu erkennen: zwei oder mehr bezeichnen oder den Stil das Stück vorschlagen lassen.</translation>
     </message>
@@ -10039,13 +10194,13 @@
     </message>
     <message>
         <location filename="../../core/style/habits.py"/>
-        <source>You hardly ever slur {figure} ({joined} of {seen} cases), for example {bars}.</source>
-        <translation>Kaum je gebunden: {figure} ({joined} von {seen} Fällen), zum Beispiel {bars}.</translation>
+        <source>Hardly ever slurred ({joined} of {seen} cases): {figure}, for example {bars}.</source>
+        <translation>Kaum je gebunden ({joined} von {seen} Fällen): {figure}, zum Beispiel {bars}.</translation>
     </message>
     <message>
         <location filename="../../core/style/habits.py"/>
-        <source>You slur {figure} in {share} of the cases ({joined} of {seen}), for example {bars}.</source>
-        <translation>In {share} der Fälle gebunden: {figure} ({joined} von {seen}), zum Beispiel {bars}.</translation>
+        <source>Slurred in {share} of the cases ({joined} of {seen}): {figure}, for example {bars}.</source>
+        <translation>In {share} der Fälle gebunden ({joined} von {seen}): {figure}, zum Beispiel {bars}.</translation>
     </message>
     <message>
         <location filename="../../core/style/habits.py"/>
@@ -10347,6 +10502,18 @@
         <location filename="../../core/writing/abc_losses.py"/>
         <source>Notes are not all kept.</source>
         <translation>Nicht alle Noten bleiben erhalten.</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation type="vanished">Sprac&amp;he</translation>
+    </message>
+    <message>
+        <source>You hardly ever slur {figure} ({joined} of {seen} cases), for example {bars}.</source>
+        <translation type="vanished">Kaum je gebunden: {figure} ({joined} von {seen} Fällen), zum Beispiel {bars}.</translation>
+    </message>
+    <message>
+        <source>You slur {figure} in {share} of the cases ({joined} of {seen}), for example {bars}.</source>
+        <translation type="vanished">In {share} der Fälle gebunden: {figure} ({joined} von {seen}), zum Beispiel {bars}.</translation>
     </message>
     <message>
         <source>Add</source>
