@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QMainWindow, QWidget
 
+from app import overrides  # noqa: F401  before any class of ours below one of Qt
 from app.actions import ACTIONS, COMPARE_WITH, MENUS, RECENT, fill_menu_bar, fill_tool_bar, make_actions
 from app.bow_trace import BowTrace
 from app.bowings_pane import BowingsPane
