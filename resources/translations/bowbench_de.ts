@@ -2661,46 +2661,46 @@
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>Learn a style</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Stil lernen</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/learn_dialog.py"/>
         <source>How notes are slurred is learned from the bowings of the {n} tunes that are found on the shelf.</source>
         <extracomment>one: How notes are slurred is learned from the bowing of the tune that is found on the shelf.</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Wie Noten gebunden werden, wird aus den Strichfassungen des im Regal gefundenen Stücks gelernt.</numerusform>
+            <numerusform>Wie Noten gebunden werden, wird aus den Strichfassungen der {n} im Regal gefundenen Stücke gelernt.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>The lessons are read and not changed; what is learned stays on this computer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Lektionen werden gelesen und nicht geändert; was gelernt wird, bleibt auf diesem Rechner.</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>My own style</source>
-        <translation type="unfinished"></translation>
+        <translation>Mein eigener Stil</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>Name of the style</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Stils</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>What comes of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was daraus wird</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>How far learning is</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit das Lernen ist</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>&amp;Learn</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lernen</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
@@ -2711,22 +2711,22 @@
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>It could not be learned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Lernen gelang nicht.</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>Left off; nothing was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen; nichts wurde behalten.</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
         <source>There is a style of this name: learning replaces it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt einen Stil dieses Namens: Das Lernen ersetzt ihn.</translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
@@ -3587,6 +3587,11 @@
         <location filename="../../app/plan_pane.py"/>
         <source>Carrying on the bowing …</source>
         <translation>Die Strichfassung wird fortgeführt …</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_pane.py"/>
+        <source>No style is chosen: this tune alone says what comes.</source>
+        <translation>Kein Stil gewählt: Nur dieses Stück sagt, was kommt.</translation>
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
@@ -5967,6 +5972,11 @@
         <source>Add folders, look through them again, take them off the shelf</source>
         <translation>Ordner hinzufügen, neu durchsehen, aus dem Regal nehmen</translation>
     </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>There is no tune to learn from: put folders with bowed lessons on the shelf first.</source>
+        <translation>Es gibt kein Stück zum Lernen: zuerst Ordner mit gestrichenen Lektionen ins Regal stellen.</translation>
+    </message>
     <message numerus="yes">
         <location filename="../../app/shelf_pane.py"/>
         <source>Reading {done} of {n} files …</source>
@@ -6024,6 +6034,11 @@
         <location filename="../../app/shelf_pane.py"/>
         <source>Look for what is &amp;new</source>
         <translation>Nach &amp;Neuem suchen</translation>
+    </message>
+    <message>
+        <location filename="../../app/shelf_pane.py"/>
+        <source>&amp;Learn a style from these tunes…</source>
+        <translation>Stil aus diesen Stücken &amp;lernen…</translation>
     </message>
     <message>
         <location filename="../../app/shelf_pane.py"/>
@@ -6305,84 +6320,84 @@
     <message>
         <location filename="../../app/style_dialog.py"/>
         <source>What was found in the lessons of the style</source>
-        <translation type="unfinished"></translation>
+        <translation>Was in den Lektionen des Stils gefunden wurde</translation>
     </message>
     <message>
         <location filename="../../app/style_dialog.py"/>
         <source>The style “{name}”</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stil „{name}“</translation>
     </message>
     <message>
         <location filename="../../app/style_dialog.py"/>
         <source>&amp;Take it away…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ent&amp;fernen…</translation>
     </message>
     <message>
         <location filename="../../app/style_dialog.py"/>
         <source>Forget this style; the lessons that it was learned from stay</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Stil vergessen; die Lektionen, aus denen er gelernt wurde, bleiben</translation>
     </message>
     <message>
         <location filename="../../app/style_dialog.py"/>
         <source>What was learned goes for good; the lessons stay, and it can be learned from them again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Gelernte verschwindet endgültig; die Lektionen bleiben, und es lässt sich wieder daraus lernen.</translation>
     </message>
     <message>
         <location filename="../../app/style_dialog.py"/>
         <source>&amp;Take it away for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig ent&amp;fernen</translation>
     </message>
     <message>
         <location filename="../../app/style_learning.py"/>
         <source>The style “{name}” is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stil „{name}“ ist behalten.</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/style_learning.py"/>
         <source>{n} tunes have no slurs and were passed over.</source>
         <extracomment>one: 1 tune has no slurs and was passed over.</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 Stück hat keine Bindebögen und wurde übergangen.</numerusform>
+            <numerusform>{n} Stücke haben keine Bindebögen und wurden übergangen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/style_learning.py"/>
         <source>{n} files cannot be read.</source>
         <extracomment>one: 1 file cannot be read.</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>1 Datei ist nicht lesbar.</numerusform>
+            <numerusform>{n} Dateien sind nicht lesbar.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="../../app/style_learning.py"/>
         <source>Reading {done} of {total} tunes …</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} von {total} Stücken gelesen …</translation>
     </message>
     <message>
         <location filename="../../app/style_learning.py"/>
         <source>Learning …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird gelernt …</translation>
     </message>
     <message>
         <location filename="../../app/style_learning.py"/>
         <source>Keeping the style …</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stil wird behalten …</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/style_words.py"/>
         <source>Learned from {n} lessons: of {places} notes that could be slurred to the one before, {joined} are ({share}).</source>
         <extracomment>one: Learned from 1 lesson: of {places} notes that could be slurred to the one before, {joined} are ({share}).</extracomment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Aus 1 Lektion gelernt: Von {places} Noten, die an die vorige gebunden sein könnten, sind es {joined} ({share}).</numerusform>
+            <numerusform>Aus {n} Lektionen gelernt: Von {places} Noten, die an die vorige gebunden sein könnten, sind es {joined} ({share}).</numerusform>
         </translation>
     </message>
     <message>
         <location filename="../../app/style_words.py"/>
         <source>Nothing is slurred much oftener than the rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist viel öfter gebunden als der Rest.</translation>
     </message>
     <message>
         <location filename="../../app/styles.py"/>
