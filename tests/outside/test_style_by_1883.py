@@ -5,12 +5,15 @@ The measured figures are made by hand (``tests.outside.style_by_1883``); here a 
 
 from __future__ import annotations
 
+from importlib.resources import files
+
 import numpy as np
 
 from core.style.carry_on import carry_on
 from core.style.learning import example, first_bars, marked_only
 from core.style.style import book_of_1883, chance, say
-from tests.outside.style_by_1883 import THRESHOLD, copied, scores, slurs, unused
+from tests.outside.book_of_1883 import all_tunes
+from tests.outside.style_by_1883 import FEWEST_TO_LEARN, THRESHOLD, copied, scores, slurs, unused
 
 
 def test_it_carries_on_better_than_copying_equal_bars() -> None:
@@ -30,9 +33,11 @@ def test_it_carries_on_better_than_copying_equal_bars() -> None:
 
 def test_it_was_learned_from_other_tunes_and_says_so() -> None:
     style = book_of_1883()
-    assert all(slurs(*each) < 10 for each in unused().values())
-    assert style.figures.lessons == 279
-    assert "ryansMammoth" in style.notice
+    few = {name for name, each in all_tunes().items() if slurs(*each) >= FEWEST_TO_LEARN}
+    assert style.figures.lessons == len(few - set(unused()))
+    notice = (files("resources") / "styles" / "book_of_1883.NOTICE.txt").read_text(encoding="utf-8")
+    assert f"{style.figures.lessons} of {len(all_tunes()):,} tunes" in notice
+    assert f"{style.figures.joined:,} of {style.figures.places:,} pairs" in notice
 
 
 def test_a_printed_tune_can_be_carried_on() -> None:
