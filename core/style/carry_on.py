@@ -45,6 +45,7 @@ class Proposal:
         bar_chances: By index in ``Tune.bars`` of every other bar with such notes: the probability that all of it is as
             proposed, the notes taken one by one.
         contradictions: Groups of equal bars among the marked ones that are slurred differently, as indexes.
+        joined_from: Probability from which on a note was rather to be joined.
     """
 
     plan: Plan
@@ -52,6 +53,19 @@ class Proposal:
     chances: Mapping[str, float]
     bar_chances: Mapping[int, float]
     contradictions: tuple[tuple[int, ...], ...]
+    joined_from: float = LIKELY
+
+    @property
+    def against_the_hand(self) -> frozenset[str]:
+        """Notes that are joined or apart against what is likely.
+
+        They are so that accents are driven, equal bars agree and the bow comes round, or because a stroke would be too
+        long; a teacher wants to look at them first.
+        """
+        joins = self.bowing.joins
+        return frozenset(
+            note_id for note_id, joined in self.chances.items() if (note_id in joins) != (joined >= self.joined_from)
+        )
 
     @property
     def bowing(self) -> Bowing:
@@ -128,7 +142,7 @@ def decode(
     chances = {note_id: 1 / (1 + exp(-said)) for note_id, said in odds.items() if note_id in free}
     return Proposal(
         plan, marked, immutabledict(chances), immutabledict(_by_bar(tune, plan.bowing, chances)),
-        contradictions(tune, bowing, marked),
+        contradictions(tune, bowing, marked), joined_from,
     )  # fmt: skip
 
 

@@ -89,6 +89,19 @@ def test_a_bar_is_as_sure_as_its_notes():
         assert sure == pytest.approx(product)
 
 
+def test_notes_that_go_against_the_hand_are_told():
+    """Accents on the backbeat go against this hand, which slurs from the beat, oftener than none do."""
+    tune, bowing, _ = begun()
+    plain, accented = (
+        carry_on(tune, replace(bowing, accents=plan), FOUR, style()) for plan in (PLAIN, AccentPlan(PlanKind.BACKBEAT))
+    )
+    for proposal in (plain, accented):
+        for note_id, joined in proposal.chances.items():
+            likely = joined >= proposal.joined_from
+            assert (note_id in proposal.against_the_hand) == (likely != (note_id in proposal.bowing.joins))
+    assert len(plain.against_the_hand) < len(accented.against_the_hand)
+
+
 def test_bars_are_taken_one_by_one():
     tune, bowing, _ = begun()
     proposal = carry_on(tune, bowing, FOUR, style())
