@@ -10,6 +10,7 @@ from core.bowing import Bow
 from core.translation import listed, ordinal, plural, tr, translatable
 from core.tune import Meter, Tune
 
+BEATS = translatable(("beat {number}", "the second half of beat {number}", "the place after beat {number}"))
 A_BOW = translatable({Bow.DOWN: "a down-bow", Bow.UP: "an up-bow"})
 BOWS = translatable({Bow.DOWN: "down-bow", Bow.UP: "up-bow"})
 DIRECTIONS = translatable({Bow.DOWN: "down", Bow.UP: "up"}, "direction of a stroke")
@@ -86,7 +87,6 @@ def on_passes(passes: Sequence[int], of: int) -> str:
     return "" if len(passes) == of else tr(", {times}", "behind a clause", times=times(passes))
 
 
-@lru_cache(maxsize=1024)
 def beat(place: Fraction, meter: Meter) -> str:
     """Name a place in a bar by its beat, such as "beat 2" or "the second half of beat 1".
 
@@ -94,13 +94,16 @@ def beat(place: Fraction, meter: Meter) -> str:
         place: Quarter notes from the beginning of a full bar.
         meter: Its metre.
     """
+    text, number = _beat(place, meter)
+    return tr(text, number=number)
+
+
+@lru_cache(maxsize=1024)
+def _beat(place: Fraction, meter: Meter) -> tuple[str, int]:
+    """The text for a place, not yet translated, and the number of its beat."""
     length = meter.beat_length
     number, rest = int(place // length) + 1, place % length
-    if not rest:
-        return tr("beat {number}", number=number)
-    if 2 * rest == length:
-        return tr("the second half of beat {number}", number=number)
-    return tr("the place after beat {number}", number=number)
+    return BEATS[0 if not rest else 1 if 2 * rest == length else 2], number
 
 
 def note_of_bar(tune: Tune, note_id: str) -> str:

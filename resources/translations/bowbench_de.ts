@@ -1336,6 +1336,16 @@
     </message>
     <message>
         <location filename="../../app/bow_command.py"/>
+        <source>in a style, with or without accents: one of your own, “1883 book”, or this-tune</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>with --style, slur only what is sure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
         <source>strokes of two and three notes, not the fewest slurs</source>
         <translation>Striche von zwei und drei Noten, nicht möglichst wenige Bindebögen</translation>
     </message>
@@ -1363,6 +1373,7 @@
     <message>
         <location filename="../../app/bow_command.py"/>
         <location filename="../../app/check_command.py"/>
+        <location filename="../../app/learn_command.py"/>
         <location filename="../../app/shelf_command.py"/>
         <source>print one JSON object</source>
         <translation>ein JSON-Objekt ausgeben</translation>
@@ -1372,6 +1383,11 @@
         <location filename="../../app/sound_command.py"/>
         <source>{file}: there is no tune number {number}</source>
         <translation>{file}: Es gibt kein Stück mit der Nummer {number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>Neither --accents nor --style was given: one of them says what bowing is worked out.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/bow_command.py"/>
@@ -1734,6 +1750,16 @@
         <source>Done: {edit}.</source>
         <translation>Erledigt: {edit}.</translation>
     </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>Only what is sure: {slurs}</source>
+        <translation>Nur was sicher ist: {slurs}</translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>As is likely: {slurs}</source>
+        <translation>Wie wahrscheinlich: {slurs}</translation>
+    </message>
     <message numerus="yes">
         <location filename="../../app/carrying.py"/>
         <location filename="../../app/check_command.py"/>
@@ -1756,16 +1782,6 @@
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
-        <source>Only what is sure: {slurs}</source>
-        <translation>Nur was sicher ist: {slurs}</translation>
-    </message>
-    <message>
-        <location filename="../../app/carrying.py"/>
-        <source>As is likely: {slurs}</source>
-        <translation>Wie wahrscheinlich: {slurs}</translation>
-    </message>
-    <message>
-        <location filename="../../app/carrying.py"/>
         <source>Most of it is a guess: mark more bars first, or choose another style.</source>
         <translation>Das meiste ist geraten: zuerst mehr Takte bezeichnen oder einen anderen Stil wählen.</translation>
     </message>
@@ -1778,6 +1794,11 @@
         <location filename="../../app/carrying.py"/>
         <source>From the style alone: {slurs}; {met}.</source>
         <translation>Allein aus dem Stil: {slurs}; {met}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/carrying.py"/>
+        <source>accents not sought, as in these bars</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
@@ -2657,6 +2678,42 @@
         <location filename="../../app/join_panel.py"/>
         <source>What to change in tunes that are not on the page</source>
         <translation>Was in Stücken zu ändern ist, die nicht auf dem Blatt sind</translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_command.py"/>
+        <source>learn a style from the bowings of the lessons that are found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_command.py"/>
+        <source>of the style; an own one of this name is replaced</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_command.py"/>
+        <location filename="../../app/shelf_command.py"/>
+        <source>another catalogue than your own</source>
+        <translation>ein anderer Katalog als der eigene</translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_command.py"/>
+        <source>list the styles, and what was found in their lessons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../../app/learn_command.py"/>
+        <source>take an own style away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../app/learn_command.py"/>
+        <location filename="../../app/style_learning.py"/>
+        <source>{n} tunes have no slurs and were passed over.</source>
+        <extracomment>one: 1 tune has no slurs and was passed over.</extracomment>
+        <translation>
+            <numerusform>1 Stück hat keine Bindebögen und wurde übergangen.</numerusform>
+            <numerusform>{n} Stücke haben keine Bindebögen und wurden übergangen.</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="../../app/learn_dialog.py"/>
@@ -5628,11 +5685,6 @@
     </message>
     <message>
         <location filename="../../app/shelf_command.py"/>
-        <source>another catalogue than your own</source>
-        <translation>ein anderer Katalog als der eigene</translation>
-    </message>
-    <message>
-        <location filename="../../app/shelf_command.py"/>
         <source>beginnings of words in titles, tags and credits</source>
         <translation>Wortanfänge in Titeln, Schlagwörtern und Angaben</translation>
     </message>
@@ -6351,15 +6403,6 @@
         <location filename="../../app/style_learning.py"/>
         <source>The style “{name}” is kept.</source>
         <translation>Der Stil „{name}“ ist behalten.</translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../../app/style_learning.py"/>
-        <source>{n} tunes have no slurs and were passed over.</source>
-        <extracomment>one: 1 tune has no slurs and was passed over.</extracomment>
-        <translation>
-            <numerusform>1 Stück hat keine Bindebögen und wurde übergangen.</numerusform>
-            <numerusform>{n} Stücke haben keine Bindebögen und wurden übergangen.</numerusform>
-        </translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/style_learning.py"/>
@@ -7785,6 +7828,21 @@
     </message>
     <message>
         <location filename="../../core/checks/words.py"/>
+        <source>beat {number}</source>
+        <translation>Schlag {number}</translation>
+    </message>
+    <message>
+        <location filename="../../core/checks/words.py"/>
+        <source>the second half of beat {number}</source>
+        <translation>der zweiten Hälfte von Schlag {number}</translation>
+    </message>
+    <message>
+        <location filename="../../core/checks/words.py"/>
+        <source>the place after beat {number}</source>
+        <translation>der Stelle nach Schlag {number}</translation>
+    </message>
+    <message>
+        <location filename="../../core/checks/words.py"/>
         <source>a down-bow</source>
         <translation>Abstrich</translation>
     </message>
@@ -7842,21 +7900,6 @@
         <source>, {times}</source>
         <comment>behind a clause</comment>
         <translation>, {times}</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/words.py"/>
-        <source>beat {number}</source>
-        <translation>Schlag {number}</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/words.py"/>
-        <source>the second half of beat {number}</source>
-        <translation>der zweiten Hälfte von Schlag {number}</translation>
-    </message>
-    <message>
-        <location filename="../../core/checks/words.py"/>
-        <source>the place after beat {number}</source>
-        <translation>der Stelle nach Schlag {number}</translation>
     </message>
     <message>
         <location filename="../../core/checks/words.py"/>

@@ -50,14 +50,18 @@ def test_english_comes_back(german):
     assert tr("&Undo") == "&Undo"
 
 
-def test_the_command_line_speaks_the_language_of_the_system(tmp_path):
-    path = tmp_path / "gone.abc"
-    told = {
-        code: subprocess.run(
-            [sys.executable, "-m", "app", "check", path], cwd=TOP, env=os.environ | {"LC_ALL": code},
-            capture_output=True, encoding="utf-8", timeout=60,
-        ).stderr
-        for code in ("C.UTF-8", "de_DE.UTF-8")
-    }  # fmt: skip
-    assert "No such file" in told["C.UTF-8"] or "not there" in told["C.UTF-8"]
-    assert told["C.UTF-8"] != told["de_DE.UTF-8"]
+@pytest.mark.parametrize(("locale", "words"), [("C.UTF-8", "strokes, "), ("de_DE.UTF-8", "Striche, ")])
+def test_the_command_line_speaks_the_language_of_the_system(locale, words):
+    assert words in told(locale, "check", next((TOP / "sample_tunes").glob("*.musicxml")))
+
+
+def test_json_is_english_everywhere():
+    path = next((TOP / "sample_tunes").glob("*.musicxml"))
+    assert told("de_DE.UTF-8", "check", "--json", path) == told("C.UTF-8", "check", "--json", path)
+
+
+def told(locale: str, *words: object) -> str:
+    return subprocess.run(
+        [sys.executable, "-m", "app", *map(str, words)], cwd=TOP, env=os.environ | {"LC_ALL": locale},
+        capture_output=True, encoding="utf-8", timeout=120,
+    ).stdout  # fmt: skip
