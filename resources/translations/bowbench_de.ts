@@ -1336,13 +1336,13 @@
     </message>
     <message>
         <location filename="../../app/bow_command.py"/>
-        <source>in a style, with or without accents: one of your own, “1883 book”, or this-tune</source>
-        <translation type="unfinished"></translation>
+        <source>slur in a style: one of your own, “1883 book”, or this-tune</source>
+        <translation>in einem Stil binden: ein eigener, „1883 book“ oder this-tune</translation>
     </message>
     <message>
         <location filename="../../app/bow_command.py"/>
         <source>with --style, slur only what is sure</source>
-        <translation type="unfinished"></translation>
+        <translation>mit --style nur binden, was sicher ist</translation>
     </message>
     <message>
         <location filename="../../app/bow_command.py"/>
@@ -1387,7 +1387,12 @@
     <message>
         <location filename="../../app/bow_command.py"/>
         <source>Neither --accents nor --style was given: one of them says what bowing is worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder --accents noch --style angegeben: Eines davon sagt, welche Strichfassung ausgearbeitet wird.</translation>
+    </message>
+    <message>
+        <location filename="../../app/bow_command.py"/>
+        <source>--smooth and --alternatives do not go with --style, which says what is slurred.</source>
+        <translation>--smooth und --alternatives passen nicht zu --style, das sagt, was gebunden wird.</translation>
     </message>
     <message>
         <location filename="../../app/bow_command.py"/>
@@ -1798,7 +1803,7 @@
     <message>
         <location filename="../../app/carrying.py"/>
         <source>accents not sought, as in these bars</source>
-        <translation type="unfinished"></translation>
+        <translation>Betonungen nicht gesucht, wie in diesen Takten</translation>
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
@@ -2682,12 +2687,12 @@
     <message>
         <location filename="../../app/learn_command.py"/>
         <source>learn a style from the bowings of the lessons that are found</source>
-        <translation type="unfinished"></translation>
+        <translation>aus den Strichfassungen der gefundenen Lektionen einen Stil lernen</translation>
     </message>
     <message>
         <location filename="../../app/learn_command.py"/>
         <source>of the style; an own one of this name is replaced</source>
-        <translation type="unfinished"></translation>
+        <translation>des Stils; ein eigener dieses Namens wird ersetzt</translation>
     </message>
     <message>
         <location filename="../../app/learn_command.py"/>
@@ -2698,12 +2703,12 @@
     <message>
         <location filename="../../app/learn_command.py"/>
         <source>list the styles, and what was found in their lessons</source>
-        <translation type="unfinished"></translation>
+        <translation>die Stile aufführen und was in ihren Lektionen gefunden wurde</translation>
     </message>
     <message>
         <location filename="../../app/learn_command.py"/>
         <source>take an own style away</source>
-        <translation type="unfinished"></translation>
+        <translation>einen eigenen Stil entfernen</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/learn_command.py"/>
