@@ -4,7 +4,7 @@
 from=$(pwd)
 cd "$(dirname "$0")/.." || exit 1
 . app/setup.sh
-set_up "" $QT_PACKAGES
+set_up "" $PACKAGES
 top=$(pwd)
 
 if [ "$(uname)" = Linux ] && [ -z "$DISPLAY$WAYLAND_DISPLAY$QT_QPA_PLATFORM" ]; then

@@ -66,5 +66,5 @@ set_up() {
     fi
 }
 
-QT_PACKAGES="libpulse0 libegl1 libgl1 libxkbcommon0 libxkbcommon-x11-0 libxcb-cursor0 libxcb-icccm4 libxcb-keysyms1
-    libxcb-shape0 libxcb-image0 libxcb-render-util0 libxcb-randr0 libdbus-1-3 libfontconfig1 libglib2.0-0"
+PACKAGES="libpulse0 libegl1 libgl1 libxkbcommon0 libxkbcommon-x11-0 libxcb-cursor0 libxcb-icccm4 libxcb-keysyms1
+    libxcb-shape0 libxcb-image0 libxcb-render-util0 libxcb-randr0 libdbus-1-3 libfontconfig1 libglib2.0-0 libgomp1"
