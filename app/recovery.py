@@ -197,9 +197,11 @@ class Recovery(QObject):
         for future in done:
             try:
                 future.result()
-            except OSError as fault:
+            except Exception as fault:
                 if self._document.is_modified and not self._due.isActive():
                     self._due.start(RETRY_MS)
+                if not isinstance(fault, OSError):
+                    raise  # a mistake of ours, told as one
                 if not self._has_failed:
                     self._has_failed = True
                     self.failed.emit(

@@ -81,7 +81,8 @@ class RecoveryWriter:
 
     def _ask(self, process: subprocess.Popen[bytes], path: Path, lesson: Lesson, note: Note) -> OSError | None:
         tune = None if lesson.tune is self._tune else lesson.tune
-        pickle.dump((path, tune, replace(lesson, tune=None), note), process.stdin, pickle.HIGHEST_PROTOCOL)
+        order = pickle.dumps((path, tune, replace(lesson, tune=None), note), pickle.HIGHEST_PROTOCOL)
+        process.stdin.write(order)  # whole, or nothing of it: half an order would spoil all that come after it
         process.stdin.flush()
         self._tune = lesson.tune
         return pickle.load(process.stdout)

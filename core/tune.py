@@ -8,7 +8,7 @@ All times are ``Fraction`` in quarter notes. Values are frozen and know nothing 
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from enum import Enum
 from fractions import Fraction
 from functools import cached_property
@@ -372,6 +372,13 @@ class Tune:
             KeyError: no such note.
         """
         return self.sequence[self.places[note_id]]
+
+    def __getstate__(self) -> dict[str, object]:
+        """What is sent to another process: the tune itself, without the answers that are kept with it (``core.once``).
+
+        Another thread may be adding answers at the same time.
+        """
+        return {field.name: getattr(self, field.name) for field in fields(self)}
 
     def before(self, note_id: str) -> Note | None:
         """The note or rest written just before this one, or None at the start."""

@@ -193,6 +193,24 @@ def test_a_copy_that_failed_is_tried_again_without_another_edit(qtbot, document,
     qtbot.waitUntil(lambda: copies(folder) == [document.state.lesson], timeout=20_000)
 
 
+def test_a_copy_that_failed_by_a_mistake_of_ours_is_tried_again_too(qtbot, document, recovery, folder, monkeypatch):
+    writes = app.recovery_writer.RecoveryWriter.write
+    faults = [RuntimeError("a mistake")]
+
+    def write(writer, *values):
+        if faults:
+            raise faults.pop()
+        writes(writer, *values)
+
+    monkeypatch.setattr(app.recovery, "RETRY_MS", 50)
+    monkeypatch.setattr(app.recovery_writer.RecoveryWriter, "write", write)
+    edit(document)
+    recovery.write_now()
+    with qtbot.captureExceptions() as told:
+        qtbot.waitUntil(lambda: copies(folder) == [document.state.lesson], timeout=20_000)
+    assert [str(error) for _, error, _ in told] == ["a mistake"]
+
+
 def test_a_crash_between_saving_and_removing_is_no_offer(qtbot, document, recovery, folder, tmp_path):
     document.open(document.state.lesson, tmp_path / "a.mxl")
     edit(document)

@@ -13,12 +13,14 @@ from pathlib import Path
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from immutabledict import immutabledict
 
 from app.files import read_path, save_lesson
 from app.imprint import Imprint
 from app.recovery_copy import Note, hold_of, left_behind, new_path, read_note, remove, write_copy
 from app.recovery_writer import RecoveryWriter
 from core.lesson import Lesson
+from core.order import playing_order
 from tests.property.strategies import lessons
 
 WHEN = datetime(2031, 5, 4, 17, 30, 5, tzinfo=UTC)
@@ -157,3 +159,23 @@ def test_the_process_ends_with_the_window(tmp_path: Path, four_bars: Lesson, wri
 
 def test_a_lesson_passes_between_processes_unchanged(four_bars: Lesson):
     assert pickle.loads(pickle.dumps(four_bars)) == four_bars
+
+
+def test_a_lesson_is_sent_without_the_answers_that_another_thread_may_be_keeping_with_it(four_bars: Lesson):
+    plain = pickle.dumps(four_bars)
+    playing_order(four_bars.tune)
+    assert four_bars.tune.places
+    assert pickle.dumps(four_bars) == plain
+
+
+def test_a_copy_that_cannot_be_sent_leaves_no_half_of_it_in_the_way_of_the_next(
+    tmp_path: Path, four_bars: Lesson, with_pickup: Lesson, writer: RecoveryWriter
+):
+    writer.write(tmp_path / "a.musicxml", four_bars, NOTE)
+    pid = writer.pid
+    unsendable = replace(four_bars, fields=immutabledict({"long": "x" * 300_000, "not to be pickled": lambda: None}))
+    with pytest.raises((pickle.PicklingError, AttributeError)):
+        writer.write(tmp_path / "b.musicxml", unsendable, NOTE)
+    writer.write(tmp_path / "c.musicxml", with_pickup, NOTE)
+    assert read_path(tmp_path / "c.musicxml").lessons == (with_pickup,)
+    assert writer.pid == pid
