@@ -139,7 +139,6 @@ class BowFiddleDialog(QDialog):
         column.addWidget(self.buttons)
         for field in self._fields:
             field.setMinimumHeight(field.sizeHint().height())  # where room is scarce the text below gives way
-        self.sets_tempo.setMinimumWidth(self.sets_tempo.sizeHint().width())
         self.setMinimumWidth(WIDTH * self.fontMetrics().averageCharWidth())
 
     @property
@@ -151,14 +150,16 @@ class BowFiddleDialog(QDialog):
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
+        self.sets_tempo.setMinimumWidth(self.sets_tempo.sizeHint().width())  # known once it has its style
         self._make_room()
 
     def _make_room(self) -> None:
-        """Be as high as the wrapped texts need, as far as the screen goes."""
+        """Be as wide as the words and as high as the wrapped texts need, as far as the screen goes."""
         layout = self.layout()
         assert layout is not None
-        height = layout.totalHeightForWidth(self.width())
-        self.resize(self.width(), max(self.height(), min(height, self.screen().availableGeometry().height() - TITLE)))
+        width = max(self.width(), layout.totalMinimumSize().width())
+        height = layout.totalHeightForWidth(width)
+        self.resize(width, max(self.height(), min(height, self.screen().availableGeometry().height() - TITLE)))
 
     def _show(self, reach: ReachSettings, tuning: Tuning) -> None:
         self.hair.fill(reach.hair_cm)

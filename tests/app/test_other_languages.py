@@ -7,7 +7,16 @@ from collections import Counter
 from collections.abc import Iterator
 
 import pytest
-from PySide6.QtWidgets import QAbstractButton, QApplication, QCheckBox, QLabel, QSizePolicy, QToolButton, QWidget
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QCheckBox,
+    QDialog,
+    QLabel,
+    QSizePolicy,
+    QToolButton,
+    QWidget,
+)
 
 from app.about_dialog import AboutDialog
 from app.actions import ACTIONS, MENUS, OPEN_MENUS, Menu
@@ -74,6 +83,8 @@ def cut(top: QWidget) -> list[str]:
             found.append(f"{text!r}: {widget.width()} of {widget.minimumSizeHint().width()} wide")
         elif isinstance(widget, QToolButton | QCheckBox | QLabel) and widget.width() < widget.sizeHint().width() - 1:
             found.append(f"{text!r}: {widget.width()} of {widget.sizeHint().width()} wide")
+        elif isinstance(top, QDialog) and widget.mapTo(top, widget.rect().topRight()).x() > top.width():
+            found.append(f"{text!r}: beyond the edge")
     return found
 
 
