@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PySide6.QtCore import QSize, Qt, QTimer, QUrl
 from PySide6.QtGui import QDesktopServices, QImage, QKeySequence, QResizeEvent, QShortcut, QShowEvent, QTextDocument
 from PySide6.QtWidgets import QHBoxLayout, QListWidget, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
+from app.language import spoken_language
 from app.manual import PAGES, manual_folder
 from app.window_layout import FRAME
 from core.translation import tr, translatable
@@ -18,7 +21,7 @@ EDGE = 100  # pixels beside a picture that has no room in its own size: the marg
 
 
 class ManualWindow(QWidget):
-    """Beside the main window, to read and try at once."""
+    """Beside the main window, to read and try at once, in the language that is spoken."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent, Qt.WindowType.Window)
@@ -28,7 +31,8 @@ class ManualWindow(QWidget):
         self.pages.addItems([tr(page.title) for page in PAGES])
         self.pages.setFixedWidth(LIST_WIDTH)
         self.pages.currentRowChanged.connect(self._on_row_changed)
-        self.text = ManualText()
+        self._folder = manual_folder(spoken_language())
+        self.text = ManualText(self._folder)
         self.text.sourceChanged.connect(self._on_source_changed)
         self.back_button = QPushButton(tr(BACK))
         self.back_button.clicked.connect(self.text.backward)
@@ -70,7 +74,7 @@ class ManualWindow(QWidget):
         self.pages.setCurrentRow(row)
 
     def _on_row_changed(self, row: int) -> None:
-        address = QUrl.fromLocalFile(str(manual_folder() / PAGES[row].file))
+        address = QUrl.fromLocalFile(str(self._folder / PAGES[row].file))
         if self.text.source().fileName() != address.fileName():
             self.text.setSource(address)
 
@@ -82,14 +86,19 @@ class ManualWindow(QWidget):
 
 
 class ManualText(QTextBrowser):
-    """A page; pictures that are wider than it are made to fit."""
+    """A page; pictures that are wider than it are made to fit.
 
-    def __init__(self) -> None:
+    Args:
+        folder: Where the pages are.
+    """
+
+    def __init__(self, folder: Path) -> None:
         super().__init__()
+        self._folder = folder
         self.setAccessibleName(tr("Page of the manual"))
         self.setOpenExternalLinks(True)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)  # so that a page keeps its width
-        self.setSearchPaths([str(manual_folder())])
+        self.setSearchPaths([str(folder)])
         self._width = 0
         self._later = QTimer(self, singleShot=True)  # a page must not be read while it is laid out
         self._later.timeout.connect(self._fit)
@@ -98,7 +107,7 @@ class ManualText(QTextBrowser):
         address = QUrl(name) if isinstance(name, str) else name
         if kind != QTextDocument.ResourceType.ImageResource.value:
             return super().loadResource(kind, address)
-        picture = QImage(str(manual_folder() / address.path()))
+        picture = QImage(str(self._folder / address.path()))
         room = max(self.viewport().width() - EDGE, EDGE)
         return picture if picture.width() <= room else picture.scaledToWidth(
             room, Qt.TransformationMode.SmoothTransformation

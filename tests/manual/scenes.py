@@ -28,16 +28,23 @@ LONG_MS, STEP_MS = 60_000, 20  # only a guard against a hang
 
 
 class Stage:
-    """A window on the sample lesson, and hands."""
+    """A window on the sample lesson, and hands.
 
-    def __init__(self, folder: Path) -> None:
+    Args:
+        folder: Empty; what is remembered, and a copy of the sample tunes, are put there.
+        size: Pixels of the window.
+        look: Its colours.
+    """
+
+    def __init__(self, folder: Path, size: tuple[int, int] = SIZE, look: Look = Look.LIGHT) -> None:
         settings = Settings(folder / "settings.ini")
-        settings.look = Look.LIGHT
+        settings.look = look
         settings.folder = folder
+        self.settings = settings
         self.tunes = folder / "Tunes"
         shutil.copytree(str(files("sample_tunes")), self.tunes, ignore=shutil.ignore_patterns("*.py", "*.md", "__*"))
         self.window = MainWindow(settings)
-        self.window.resize(*SIZE)
+        self.window.resize(*size)
         self.window.show()
         self.window.open_sample(self.tunes / FIRST_LESSON)
         self.show_bowing(SEPARATE)
@@ -96,9 +103,9 @@ class Stage:
 
 
 @contextmanager
-def staged(folder: Path) -> Iterator[Stage]:
+def staged(folder: Path, size: tuple[int, int] = SIZE, look: Look = Look.LIGHT) -> Iterator[Stage]:
     """A stage that is cleared afterwards."""
-    stage = Stage(folder)
+    stage = Stage(folder, size, look)
     try:
         yield stage
     finally:
@@ -204,3 +211,4 @@ SCENES: dict[str, Callable[[Stage], QImage]] = {
     "shelf": shelf,
     "set": tune_set,
 }  # by the name of the picture
+WORDLESS = frozenset({"page", "slur", "accents"})  # nothing but music: pages in every language show the English ones

@@ -2,50 +2,73 @@
 
 from __future__ import annotations
 
-import ast
 import html
 import re
 import sys
+from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QImage, QKeySequence
+from PySide6.QtCore import Qt, QUrl
+from PySide6.QtGui import QImage, QKeySequence, QTextBlock, QTextDocument
 from PySide6.QtTest import QTest
 
-from app.actions import ACTIONS, MENUS, OPEN_MENUS, SEPARATOR
-from app.manual import PAGES, manual_folder
+from app.actions import ACTIONS, MENUS, OPEN_MENUS, SEPARATOR, plain
+from app.language import ENGLISH
+from app.manual import PAGES, manual_folder, manual_languages
 from app.manual_window import ManualWindow
+from core.translation import tr
 from tests.manual.keys_page import keys_page
-from tests.manual.scenes import SCENES, staged
+from tests.manual.scenes import SCENES, WORDLESS, staged
+from tests.manual.speaking import speaking
+from tests.translations import ts_file
+from tests.translations.__main__ import ts_path
 
 TOP = Path(__file__).parents[2]
-FOLDER = manual_folder()
 FILES = [page.file for page in PAGES]
+LANGUAGES = manual_languages()
+OTHERS = [language for language in LANGUAGES if language != ENGLISH]
 OTHER_KEYS = {
-    "Home", "End", "Shift", "Tab", "Alt", "Ctrl",  # the page and Qt's own
-    "S", "T",  # the shelf: status and tags
-    "u", "d", "s",  # typed into its field
+    "en": {
+        "Home", "End", "Shift", "Tab", "Alt", "Ctrl",  # the page and Qt's own
+        "S", "T",  # the shelf: status and tags
+        "u", "d", "s",  # typed into its field
+    },
+    "de": {"Pos1", "Ende", "Umschalt", "Tab", "Alt", "Strg", "Return", "Hoch", "Herunter", "S", "T", "u", "d", "s"},
 }  # fmt: skip
+SAME_KEYS = {"en": {}, "de": {"Eingabe": "Return"}}  # what the program calls a key beside what Qt does
+CAUTIONS = {
+    "en": r"hurts.*teacher.*doctor|hurt.*doctor",
+    "de": r"Lehrkraft oder Arzt.*wissen es\s+besser|schmerzt.*Lehrkraft oder Arzt",
+}
+WELL = {"en": "Take care of yourself", "de": "Auf den Körper achten"}  # a heading of the first page
+
+
+@pytest.fixture(params=LANGUAGES)
+def language(request, qapp) -> Iterator[str]:
+    with speaking(request.param):
+        yield request.param
 
 
 @cache
-def text_of(file: str) -> str:
-    return (FOLDER / file).read_text("utf-8")
+def text_of(language: str, file: str) -> str:
+    return (manual_folder(language) / file).read_text("utf-8")
 
 
-def marked(element: str) -> list[tuple[str, str]]:
+def marked(language: str, element: str) -> list[tuple[str, str]]:
     """What stands in an element, with the page it stands on."""
     found = []
     for file in FILES:
-        inside = re.findall(rf"<{element}>(.*?)</{element}>", text_of(file), re.DOTALL)
+        inside = re.findall(rf"<{element}>(.*?)</{element}>", text_of(language, file), re.DOTALL)
         found += [(file, html.unescape(" ".join(text.split()))) for text in inside]
+    assert found
     return found
 
 
-def plain(text: str) -> str:
-    return text.replace("&", "").rstrip("…")
+def read(text: str) -> str:
+    """A text of the program as it is read, in the language that is spoken."""
+    return plain(text).rstrip("…")
 
 
 def menu_paths() -> set[str]:
@@ -55,82 +78,105 @@ def menu_paths() -> set[str]:
         paths = set()
         for item in items:
             if isinstance(item, str):
-                paths |= {f"{above} > {plain(texts[item])}"} if item != SEPARATOR else set()
+                paths |= {f"{above} > {read(texts[item])}"} if item != SEPARATOR else set()
             else:
-                paths |= walk(item[1], f"{above} > {plain(item[0])}")
+                paths |= walk(item[1], f"{above} > {read(item[0])}")
         return paths
 
-    return set().union(*(walk(items, plain(title)) for title, items in MENUS))
+    return set().union(*(walk(items, read(title)) for title, items in MENUS))
 
 
 @cache
-def program_texts() -> frozenset[str]:
-    """Every text that stands in the sources of the program."""
-    texts = set()
-    for path in (*(TOP / "app").rglob("*.py"), *(TOP / "core").rglob("*.py")):
-        for node in ast.walk(ast.parse(path.read_text("utf-8"))):
-            if isinstance(node, ast.Constant) and isinstance(node.value, str):
-                texts.add(plain(node.value))
-    return frozenset(texts)
+def program_texts(language: str) -> frozenset[str]:
+    """Every text of the program for people, in a language; a file of translations holds the English ones too."""
+    entries = ts_file.read(ts_path(OTHERS[0] if language == ENGLISH else language)).values()
+    texts = [text for entry in entries for text in ((entry.source,) if language == ENGLISH else entry.forms)]
+    return frozenset(text.replace("&", "").rstrip("…") for text in texts)
 
 
-def test_the_folder_holds_the_pages_and_nothing_else():
-    assert {path.name for path in FOLDER.glob("*.html")} == set(FILES)
+def test_the_folders_hold_the_pages_and_nothing_else(language):
+    assert {path.name for path in manual_folder(language).glob("*.html")} == set(FILES)
 
 
-@pytest.mark.parametrize("page", PAGES, ids=lambda page: page.name)
-def test_a_page_has_its_title_and_the_first_page_leads_to_it(page):
-    text = text_of(page.file)
-    assert f"<title>{page.title} – Bowbench</title>" in text
-    assert f"<h1>{page.title}</h1>" in text
-    assert page.name == "index" or f'<a href="{page.file}">{page.title}</a>' in text_of("index.html")
+def test_a_language_without_pages_shows_the_english_ones():
+    assert manual_folder("xx") == manual_folder(ENGLISH)
+    assert len({manual_folder(language) for language in LANGUAGES}) == len(LANGUAGES) > 1
 
 
-def test_links_lead_to_pages():
+def test_a_page_has_its_title_and_the_first_page_leads_to_it(language):
+    for page in PAGES:
+        text, title = text_of(language, page.file), tr(page.title)
+        assert f'<html lang="{language}">' in text
+        assert f"<title>{title} – Bowbench</title>" in text
+        assert f"<h1>{title}</h1>" in text
+        assert page.name == "index" or f'<a href="{page.file}">{title}</a>' in text_of(language, "index.html")
+
+
+def test_links_lead_to_pages(language):
     for file in FILES:
-        assert set(re.findall(r'<a href="([^"]*)"', text_of(file))) <= set(FILES), file
+        assert set(re.findall(r'<a href="([^"]*)"', text_of(language, file))) <= set(FILES), file
+        (style,) = re.findall(r'<link rel="stylesheet" type="text/css" href="([^"]*)"', text_of(language, file))
+        assert (manual_folder(language) / style).is_file()
 
 
-def test_every_picture_is_there_is_told_in_words_and_can_be_made_again():
-    named = set()
+def test_every_picture_is_there_is_told_in_words_and_can_be_made_again(language):
+    named, folder = {}, manual_folder(language)
     for file in FILES:
-        for picture, words in re.findall(r'<img src="pictures/([^"]*)\.png" alt="([^"]*)"', text_of(file)):
-            assert not QImage(str(FOLDER / "pictures" / f"{picture}.png")).isNull(), picture
+        for source, words in re.findall(r'<img src="([^"]*)" alt="([^"]*)"', text_of(language, file)):
+            assert not QImage(str(folder / source)).isNull(), source
             assert words
-            named.add(picture)
-        assert text_of(file).count("<img") == len(
-            re.findall(r'<img src="pictures/[^"]*\.png" alt="[^"]+"', text_of(file))
+            named[Path(source).stem] = source
+        assert text_of(language, file).count("<img") == len(
+            re.findall(r'<img src="[^"]*" alt="[^"]+"', text_of(language, file))
         )
-    assert named == set(SCENES) == {path.stem for path in (FOLDER / "pictures").iterdir()}
+    own = {name for name, source in named.items() if source == f"pictures/{name}.png"}
+    assert own == set(SCENES) - (WORDLESS if language != ENGLISH else set())
+    assert own == {path.stem for path in (folder / "pictures").iterdir()}
+    assert {name: f"../pictures/{name}.png" for name in set(SCENES) - own} == {
+        name: source for name, source in named.items() if name not in own
+    }
 
 
-@pytest.mark.parametrize(("file", "path"), marked("b"))
-def test_every_command_that_is_named_is_in_the_menus(file, path):
-    assert path in menu_paths()
+@pytest.mark.parametrize("language", OTHERS)
+def test_pages_in_other_languages_tell_the_same(language):
+    """What is named on a page, counted: nothing is added to one language alone."""
+    for file in FILES:
+        for tag in ("<h2>", "<li>", "<p", "<b>", "<em>", "<img", "<tr>"):
+            there = text_of(language, file).count(tag)
+            assert there == text_of(ENGLISH, file).count(tag), (file, tag)
 
 
-@pytest.mark.parametrize(("file", "text"), marked("em"))
-def test_every_label_that_is_named_is_in_the_program(file, text):
-    assert plain(text) in program_texts()
+def test_every_command_that_is_named_is_in_the_menus(language):
+    paths = menu_paths()
+    assert not [named for named in marked(language, "b") if named[1] not in paths]
 
 
-def test_every_key_that_is_named_does_something(qapp):
-    keys = {QKeySequence(key).toString() for spec in ACTIONS for key in spec.keys}
-    keys |= {k.toString() for spec in ACTIONS for key in spec.keys if not isinstance(key, str)
-             for k in QKeySequence.keyBindings(key)}  # fmt: skip
-    for file, key in marked("kbd"):
-        assert key in OTHER_KEYS or QKeySequence(key).toString() in keys, (file, key)
+def test_every_label_that_is_named_is_in_the_program(language):
+    texts = program_texts(language)
+    assert not [named for named in marked(language, "em") if named[1].rstrip("…") not in texts]
+
+
+def test_every_key_that_is_named_does_something(language):
+    native = QKeySequence.SequenceFormat.NativeText
+    sequences = [QKeySequence(key) for spec in ACTIONS for key in spec.keys if isinstance(key, str)]
+    for spec in ACTIONS:
+        for key in spec.keys:
+            sequences += [] if isinstance(key, str) else QKeySequence.keyBindings(key)
+    keys = {sequence.toString(native) for sequence in sequences} | OTHER_KEYS[language]
+    for file, named in marked(language, "kbd"):
+        key = "+".join(SAME_KEYS[language].get(part, part) for part in named.split("+"))
+        assert key in keys or named in keys, (file, named)
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="standard keys are those of the system")
-def test_the_page_of_keys_is_that_of_the_commands(qapp):
+def test_the_page_of_keys_is_that_of_the_commands(language):
     """``python -m tests.manual`` writes it anew."""
-    assert text_of("keys.html") == keys_page()
+    assert text_of(language, "keys.html") == keys_page()
 
 
-def test_the_caution_stands_where_long_practice_is_told_of():
+def test_the_caution_stands_where_long_practice_is_told_of(language):
     for file in ("index.html", "hear.html"):
-        assert re.search(r"hurts.*teacher.*doctor|hurt.*doctor", text_of(file), re.DOTALL), file
+        assert re.search(CAUTIONS[language], text_of(language, file), re.DOTALL), file
 
 
 def test_a_picture_is_still_what_the_window_shows(qapp, tmp_path, monkeypatch):
@@ -139,7 +185,7 @@ def test_a_picture_is_still_what_the_window_shows(qapp, tmp_path, monkeypatch):
     with staged(tmp_path) as stage:
         today = SCENES["page"](stage)
         slurred = SCENES["slur"](stage)
-    kept = QImage(str(FOLDER / "pictures" / "page.png"))
+    kept = QImage(str(manual_folder() / "pictures" / "page.png"))
     assert kept.size() == today.size()
     apart = difference(kept, slurred)
     assert difference(kept, today) < apart / 2, "make the pictures anew: python -m tests.manual"
@@ -154,7 +200,7 @@ def difference(one: QImage, other: QImage) -> float:
 
 
 @pytest.fixture
-def manual(qtbot, qapp) -> ManualWindow:
+def manual(qtbot, language) -> ManualWindow:
     manual = ManualWindow()
     qtbot.addWidget(manual)
     manual.show()
@@ -162,20 +208,45 @@ def manual(qtbot, qapp) -> ManualWindow:
     return manual
 
 
-def test_the_window_shows_each_page_with_its_pictures(manual):
+def test_the_window_shows_each_page_with_its_pictures(language, manual):
     for row, page in enumerate(PAGES):
         manual.show_page(row)
         shown = manual.text.toPlainText()
-        assert page.title in shown
-        assert shown.count("\ufffc") == text_of(page.file).count("<img")
+        assert tr(page.title) in shown
+        assert shown.count("\ufffc") == text_of(language, page.file).count("<img")
 
 
-def test_a_link_is_followed_the_list_goes_along_and_one_key_goes_back(qtbot, manual):
+def test_pictures_come_from_the_folder_of_the_language_or_the_shared_one(language, manual):
+    for name, source in (("first_bowing", "page"), ("check", "check")):
+        manual.show_page([page.name for page in PAGES].index(name))
+        (address,) = re.findall(rf'<img src="([^"]*/{source}\.png)"', text_of(language, f"{name}.html"))
+        picture = manual.text.loadResource(QTextDocument.ResourceType.ImageResource.value, QUrl(address))
+        assert not picture.isNull()
+
+
+def test_a_link_is_followed_the_list_goes_along_and_one_key_goes_back(qtbot, language, manual):
     manual.text.setSource(manual.text.source().resolved("plan.html"))
     assert PAGES[manual.pages.currentRow()].name == "plan"
     QTest.keyClick(manual, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
     qtbot.waitUntil(lambda: manual.pages.currentRow() == 0)
-    assert "Take care of yourself" in manual.text.toPlainText()
+    assert WELL[language] in manual.text.toPlainText()
+
+
+def test_no_gap_is_left_under_a_picture(manual):
+    """The line of a picture is as high as the picture, whatever the lines of text are."""
+    manual.show_page([page.name for page in PAGES].index("compare"))
+    document = manual.text.document()
+    blocks = [block for block in document_blocks(document) if "\ufffc" in block.text()]
+    assert len(blocks) == 1
+    picture = manual.text.loadResource(QTextDocument.ResourceType.ImageResource.value, QUrl("pictures/compare.png"))
+    assert document.documentLayout().blockBoundingRect(blocks[0]).height() < picture.height() * 1.1
+
+
+def document_blocks(document: QTextDocument) -> Iterator[QTextBlock]:
+    block = document.begin()
+    while block.isValid():
+        yield block
+        block = block.next()
 
 
 def test_pictures_fit_a_narrow_window(manual, qtbot):
