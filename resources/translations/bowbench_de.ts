@@ -10566,29 +10566,5 @@
         <source>Notes are not all kept.</source>
         <translation>Nicht alle Noten bleiben erhalten.</translation>
     </message>
-    <message>
-        <source>Lan&amp;guage</source>
-        <translation type="vanished">Sprac&amp;he</translation>
-    </message>
-    <message>
-        <source>You hardly ever slur {figure} ({joined} of {seen} cases), for example {bars}.</source>
-        <translation type="vanished">Kaum je gebunden: {figure} ({joined} von {seen} Fällen), zum Beispiel {bars}.</translation>
-    </message>
-    <message>
-        <source>You slur {figure} in {share} of the cases ({joined} of {seen}), for example {bars}.</source>
-        <translation type="vanished">In {share} der Fälle gebunden: {figure} ({joined} von {seen}), zum Beispiel {bars}.</translation>
-    </message>
-    <message>
-        <source>Add</source>
-        <translation type="vanished">Neu</translation>
-    </message>
-    <message>
-        <source>Copy</source>
-        <translation type="vanished">Kopieren</translation>
-    </message>
-    <message>
-        <source>Delete</source>
-        <translation type="vanished">Löschen</translation>
-    </message>
 </context>
 </TS>
