@@ -14,6 +14,7 @@ from app.notes_json import notes_json
 from app.tune_choice import first_taken
 from core.accent_plan import AccentPlan, plan_name
 from core.bowing import set_plan
+from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
 from core.planner import Flow, Plan, PlannerSettings, RefusedPlanError, Score, alternatives, difference, work_out_plan
 from core.planner.counts import slur_count
@@ -31,8 +32,11 @@ def add_bow_parser(
     """Add the command to those of the program; ``plan`` reads an accent plan."""
     bow = commands.add_parser("bow", help=tr("work out the best bowing for an accent plan"))
     bow.add_argument("file", metavar="FILE")
-    bow.add_argument("--accents", required=True, metavar="PLAN", type=plan,
+    bow.add_argument("--accents", metavar="PLAN", type=plan,
                      help=tr("on-beat, backbeat, by-phrase, none, or places in quarter notes such as 0,2"))  # fmt: skip
+    bow.add_argument("--style", metavar="NAME",
+                     help=tr("slur in a style: one of your own, “1883 book”, or this-tune"))  # fmt: skip
+    bow.add_argument("--sure", action="store_true", help=tr("with --style, slur only what is sure"))
     bow.add_argument("--smooth", action="store_true", help=tr("strokes of two and three notes, not the fewest slurs"))
     bow.add_argument(
         "--tune", type=int, metavar="N", help=tr("the tune of this number in a book; the first if left out")
@@ -59,6 +63,10 @@ def run_bow(options: argparse.Namespace, reading: Reading) -> int:
     lesson = chosen[0]
     if options.tune is None and len(chosen) > 1:
         _say(first_taken(options.file, len(chosen), lesson))
+    if options.style is not None:
+        return _carry_on(lesson, options)
+    if options.accents is None:
+        return _refuse(tr("Neither --accents nor --style was given: one of them says what bowing is worked out."))
     settings = PlannerSettings(Flow.SMOOTH if options.smooth else Flow.FEWEST_SLURS)
     try:
         bowing = set_plan(lesson.tune, lesson.bowings[0], options.accents)
@@ -77,6 +85,33 @@ def run_bow(options: argparse.Namespace, reading: Reading) -> int:
     else:
         for number, each in enumerate(plans):
             print(f"{_numbers(each.score)}: {difference(plan, each)}" if number else _line(each))
+    return DONE
+
+
+def _carry_on(lesson: Lesson, options: argparse.Namespace) -> int:
+    """Work out a bowing in a style and write the lesson with it.
+
+    Returns:
+        Exit status.
+    """
+    from app.carry_command import bars_json, carried, line_of, name_of  # loads numbers of its own
+
+    if options.smooth or options.alternatives:
+        return _refuse(tr("--smooth and --alternatives do not go with --style, which says what is slurred."))
+    try:
+        proposal = carried(lesson, options)
+        added = add_bowing(lesson, replace(proposal.bowing, name=name_of(options)))
+        save_lesson(added, lesson_path(options.out))
+    except RefusedEditError as refusal:
+        return _refuse(f"{options.file}: {refusal}")
+    except FileError as fault:
+        return _refuse(str(fault))
+    if options.json:
+        told = {**_plan_json(lesson, proposal.plan), "bars": bars_json(lesson, proposal)}
+        json.dump({"format": "bowbench-plan/1", "plans": [told]}, sys.stdout, ensure_ascii=False)
+        print()
+    else:
+        print(line_of(lesson, proposal))
     return DONE
 
 

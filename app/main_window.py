@@ -58,7 +58,7 @@ if TYPE_CHECKING:
     from app.set_window import SetWindow
 
 NEED_NO_LESSON = frozenset((
-    "tune_set", "pack", "open", "recover", "paste", "shelf", "close", "undo", "redo",
+    "tune_set", "pack", "open", "recover", "paste", "shelf", "learn_style", "close", "undo", "redo",
     "manual", "keys", "tour", "whats_this", "about",
 ))  # fmt: skip
 """Actions that can be chosen while none is open."""
@@ -186,6 +186,7 @@ class MainWindow(QMainWindow):
             "tell_all": side_list.tell_all,
             "tune_set": self.show_set,
             "shelf": self.shelf.toggle,
+            "learn_style": self.shelf.learn_style,
         }
         for desk in (self.opening, self.exporting, self.looks, self.notes, self.comparing, self.planning, self.undoing,
                      self.playing, self.helping):  # fmt: skip
@@ -226,6 +227,7 @@ class MainWindow(QMainWindow):
             self.looks.theme_changed.connect(part.set_theme)
         self.shelf.opened.connect(self.opening.open_entry)
         self.shelf.folder_wanted.connect(self.ask_and_shelve)
+        self.shelf.learned.connect(self.planning.use_style)
         self.shelf.left.connect(self._focus_work)
         self.shelf.visibilityChanged.connect(self.actions_by_name["shelf"].setChecked)
         self.welcome.open_wanted.connect(self.opening.ask_and_open)

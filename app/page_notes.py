@@ -25,6 +25,7 @@ from app.page_words import comparison_text, note_text
 from app.plan_preview import PlanPreview
 from app.preview_painting import paint_brackets, paint_frame
 from app.proposals import Preview, Proposal, propose_join
+from app.sureness_painting import paint_sureness
 from core.bowing import Bowing
 from core.check import Severity
 from core.engraving.bow_signs import MarkDensity
@@ -300,7 +301,7 @@ class NotePage(PageCanvas):
 
     def _tell_change(self, bar: int | None) -> str:
         """What the plan that is shown would change in a bar, marked as told now; "" for nothing."""
-        change = self._plan.changes.get(bar, "") if self._plan is not None and bar is not None else ""
+        change = self._plan.tell(bar) if self._plan is not None and bar is not None else ""
         told = bar if change else None
         if told != self._told_bar:
             self._told_bar = told
@@ -357,5 +358,7 @@ class NotePage(PageCanvas):
     def _paint_over(self, painter: QPainter, bands: Sequence[Band]) -> None:
         if self._plan is not None:
             theme = self._painter.theme
-            paint_brackets(painter, bands[self._active].lines, self._plan.changes, self._told_bar, self._scale, theme)
+            lines = bands[self._active].lines
+            paint_brackets(painter, lines, self._plan.changes, self._told_bar, self._scale, theme)
+            paint_sureness(painter, lines, self._plan.sure, self._told_bar, self._scale, theme)
             paint_frame(painter, self._layout, self._scale, theme)

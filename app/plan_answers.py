@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from app.plan_choices import Question
 from core import planner
 from core.bowing import Bowing
 from core.planner import Plan, PlannerSettings
 from core.tune import Tune
+
+if TYPE_CHECKING:
+    from core.style.carry_on import Proposal
 
 GoOn = Callable[[], None]
 Tell = Callable[[object], None]
@@ -23,10 +27,15 @@ class Planned:
     Attributes:
         plan: The plan.
         changes: Sentences by index of the bar in ``Tune.bars``.
+        row, sentence: Its line in the list and what there is to say of it; "" where its numbers say it.
+        proposal: What it is, where it carries on the bowing in a style.
     """
 
     plan: Plan
     changes: Mapping[int, str]
+    row: str = ""
+    sentence: str = ""
+    proposal: Proposal | None = None
 
 
 def tell_best(question: Question, before: Bowing, go_on: GoOn, tell: Tell) -> None:

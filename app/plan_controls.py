@@ -9,6 +9,7 @@ from app.plan_form import PlanForm
 from app.plan_results import PlanResults, button
 from app.plan_suits import SuitsTable
 from app.settings import Settings
+from app.style_chooser import StyleChooser
 from core.translation import tr
 
 
@@ -24,6 +25,7 @@ class PlanControls(QScrollArea):
         self.form = PlanForm(settings)
         self.work_button = button(tr("&Work out"), tr("Work out the best bowing and show it on the page"))
         self.cancel_button = button(tr("Cancel"), tr("Leave off working it out"))
+        self.styles = StyleChooser(settings)
         self.results = PlanResults()
         self.suits_button = button(tr("Which accents &suit this tune?"), tr("Compare the accent plans on this tune"))
         self.suits = SuitsTable()
@@ -40,6 +42,8 @@ class PlanControls(QScrollArea):
         column.setSpacing(10)
         column.addWidget(self.form)
         column.addLayout(working)
+        column.addSpacing(8)
+        column.addWidget(self.styles)
         column.addWidget(self.results)
         column.addSpacing(8)
         for widget in (self.suits_button, self.suits, self.versions_button):
@@ -57,7 +61,9 @@ class PlanControls(QScrollArea):
 
     def enable(self, enabled: bool) -> None:
         """Let work be asked for, or not."""
-        for control in (self.work_button, self.suits_button, self.versions_button):
+        for control in (
+            self.work_button, self.styles.carry_button, self.suits_button, self.versions_button,
+        ):  # fmt: skip
             control.setEnabled(enabled)
 
     def show_suits(self) -> None:

@@ -60,6 +60,7 @@ class PlanDesk(QObject):
         self._settings = settings
         self._actions: Mapping[str, QAction] = {}
         banner.take_wanted.connect(self._take)
+        banner.bars_wanted.connect(self._take_bars)
         banner.drop_wanted.connect(self.drop)
         tabs.close_wanted.connect(lambda _: self.show_planner(False))
 
@@ -92,10 +93,13 @@ class PlanDesk(QObject):
         return {
             "plan": lambda: self._do(lambda pane: pane.work_out()),
             "plan_onward": lambda: self._do(lambda pane: pane.mend_from_here()),
+            "carry_on": lambda: self._do(lambda pane: pane.carry_on()),
+            "style_words": lambda: self._do(lambda pane: pane.tell_style()),
             "plan_compare": lambda: self._do(lambda pane: pane.compare()),
             "plan_versions": lambda: self.pane.add_starting_versions(),
             "plan_take": self._take,
             "plan_take_new": lambda: self.pane.take_as_new(),
+            "plan_take_bars": self._take_bars,
             "plan_drop": self.drop,
             "planner": self.toggle,
         }
@@ -123,6 +127,10 @@ class PlanDesk(QObject):
             self.pane.drop()
             self._tabs.close_pane(self.pane)
 
+    def use_style(self, name: str) -> None:
+        """Carry bowings on in this style from now on."""
+        self.pane.styles.choose(name)
+
     def drop(self) -> None:
         """Show the document's own bowing again."""
         if self._is_made:
@@ -137,6 +145,8 @@ class PlanDesk(QObject):
         """Let a plan be taken or dropped while there is one on the page."""
         for name in ("plan_take", "plan_take_new", "plan_drop"):
             self._actions[name].setEnabled(self.previews)
+        shown = self._page.plan
+        self._actions["plan_take_bars"].setEnabled(shown is not None and shown.takes_bars)
 
     def _do(self, work: Callable[[PlanPane], object]) -> None:
         """Show the planner and let it work."""
@@ -145,6 +155,9 @@ class PlanDesk(QObject):
 
     def _take(self) -> None:
         self.pane.take()
+
+    def _take_bars(self) -> None:
+        self.pane.take_bars()
 
     def _on_previewed(self, preview: PlanPreview | None) -> None:
         self._page.show_plan(preview)

@@ -17,10 +17,12 @@ class PlanListing:
 
     Attributes:
         name: What a bowing is called that is planned so.
+        label: What taking one is called, to be undone.
         planned: The plans and what each would change.
     """
 
     name: str = ""
+    label: str = ""
     planned: tuple[Planned, ...] = ()
 
     @property
@@ -30,7 +32,7 @@ class PlanListing:
     @property
     def rows(self) -> list[str]:
         """A line for each plan, told from the best."""
-        return [plan_row(plan, self.plans[0]) for plan in self.plans]
+        return [one.row or plan_row(one.plan, self.plans[0]) for one in self.planned]
 
     def with_next(self, planned: Planned) -> PlanListing:
         """The same with the next best."""
@@ -38,7 +40,7 @@ class PlanListing:
 
     def sentence(self, row: int) -> str:
         """What there is to say of a plan."""
-        return plan_sentence(self.plans[row], self.plans[0])
+        return self.planned[row].sentence or plan_sentence(self.plans[row], self.plans[0])
 
     def preview(self, row: int, tune: Tune, bowing_name: str) -> PlanPreview:
         """A plan as the page shows it in the place of a bowing."""
@@ -47,4 +49,5 @@ class PlanListing:
             replace(planned.plan.bowing, name=bowing_name),
             f"{self.name}: {self.sentence(row)} {changed_bars(tune, planned.changes)}",
             planned.changes,
+            planned.proposal.bar_chances if planned.proposal is not None else {},
         )

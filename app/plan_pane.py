@@ -7,14 +7,16 @@ taken; a change of the lesson, whoever makes it, drops what was worked out for t
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import partial
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QAbstractButton, QVBoxLayout, QWidget
 
+from app.carrying import THIS_TUNE, carried_name, pose_carrying, tell_carried, tell_sure_only
 from app.document import Document, State
+from app.files import FileError
 from app.plan_ahead import PlanAhead
 from app.plan_answers import Planned, tell_best, tell_next_best, tell_starting_versions, tell_suited
 from app.plan_choices import Choices, Span, pose_question
@@ -25,10 +27,12 @@ from app.plan_words import added, bar_named, plan_name
 from app.plan_work import PlanWork, Work
 from app.settings import Settings
 from core.bowing import Bowing
+from core.checks import words
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
 from core.planner import VERSIONS, Plan
 from core.translation import inside, tr, translatable
+from core.tune import Tune
 
 TAB_REASONS = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 STARTING_VERSIONS = len(VERSIONS)
@@ -42,7 +46,30 @@ STARTING = translatable("Working out starting versions …")
 LEFT_OFF = translatable("Left off.")
 LESSON_CHANGED = translatable("Left off: the lesson was changed meanwhile.")
 NOTHING_TO_TAKE = translatable("Work out a bowing first.")
+CARRY = translatable("Carry on the bowing")
+CARRYING = translatable("Carrying on the bowing …")
+NO_STYLE = translatable("No style is chosen: this tune alone says what comes.")
+NO_BARS_TO_TAKE = translatable("Carry on a bowing first: of its proposal bars can be taken one by one.")
+NOT_PROPOSED = translatable("This bar was given: go to a bar that is proposed first.")
 SO_ALREADY = translatable("The bowing is so already; nothing was changed.")
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What was asked last.
+
+    Attributes:
+        listing: Of the plans that answer, none yet.
+        again: Asks it again, as the pane is set by then.
+        more: What to look for beside the first plan.
+    """
+
+    listing: PlanListing
+    again: Callable[[], None]
+    more: Callable[[Planned], Work]
+
+
+NOTHING_ASKED = Asked(PlanListing(), lambda: None, lambda _: lambda go_on, tell: None)
 
 
 class PlanPane(QWidget):
@@ -77,7 +104,7 @@ class PlanPane(QWidget):
         super().__init__(parent)
         self._document = document
         self._selection = selection
-        self._asked = Choices()  # of the plans that are listed or worked on
+        self._asked = NOTHING_ASKED  # of the plans that are listed or worked on
         self._listing = PlanListing()
         self._preview: PlanPreview | None = None
         self._plans_to_come = False  # those that are listed were worked out for something else
@@ -104,6 +131,7 @@ class PlanPane(QWidget):
     def _build(self, settings: Settings) -> None:
         self.controls = controls = PlanControls(settings)
         self.form, self.results, self.suits = controls.form, controls.results, controls.suits
+        self.styles = controls.styles
         self.work_button, self.cancel_button = controls.work_button, controls.cancel_button
         self.suits_button, self.versions_button = controls.suits_button, controls.versions_button
         outer = QVBoxLayout(self)
@@ -112,6 +140,9 @@ class PlanPane(QWidget):
 
     def _connect(self) -> None:
         self.form.changed.connect(self._on_choices_changed)
+        self.styles.chosen.connect(self._on_style_chosen)
+        self.styles.carry_wanted.connect(lambda: self.carry_on())
+        self.styles.words_wanted.connect(self.tell_style)
         self.work_button.clicked.connect(self.work_out)
         self.work_button.installEventFilter(self)
         self.cancel_button.clicked.connect(self.cancel)
@@ -156,21 +187,47 @@ class PlanPane(QWidget):
         if state is None:
             self.hinted.emit(tr(NOTHING_OPEN))
             return
-        self._asked = self.form.choices
+        choices = self.form.choices
         try:
-            question = pose_question(self._asked, state.tune, state.bowing, self._selection())
+            question = pose_question(choices, state.tune, state.bowing, self._selection())
         except RefusedEditError as refusal:
             self._refuse(str(refusal))
             return
-        self._plans_to_come = True
+        name = plan_name(choices, state.bowing)
+        self._asked = Asked(
+            PlanListing(name, tr("Plan: {name}", name=inside(name))), self.work_out,
+            lambda best: partial(tell_next_best, best.plan, state.bowing),
+        )  # fmt: skip
         key, best = self._what_is_asked(state), partial(tell_best, question, state.bowing)
         planned = self._ahead.answer(key)
+        self._plans_to_come = True
         if planned is not None:
             self._stop()
             self._on_planned(planned)
             self._next_best.start()
         else:
             self._start(self._ahead.awaited(key, best), tr(WORKING), self._on_planned, self._next_best.start)
+
+    def carry_on(self, selection: tuple[str, ...] | None = None) -> None:
+        """Propose the rest of the bowing from what is marked in it, and show it on the page.
+
+        Args:
+            selection: Ids of selected notes, whose bars are marked; those selected on the page where None.
+        """
+        state = self._document.state
+        if state is None:
+            self.hinted.emit(tr(NOTHING_OPEN))
+            return
+        selection = self._selection() if selection is None else selection
+        style, accents = self.styles.style_name, self.form.choices.accents
+        question = pose_carrying(state.tune, state.bowing, style, selection, accents)
+        self._asked = Asked(
+            PlanListing(carried_name(style), tr(CARRY)), partial(self.carry_on, selection),
+            lambda likely: partial(tell_sure_only, question, likely, state.bowing),
+        )  # fmt: skip
+        self._plans_to_come = True
+        work = partial(tell_carried, question, state.bowing)
+        self._start(work, tr(CARRYING), self._on_planned, self._next_best.start)
 
     def look_ahead(self) -> None:
         """Work out quietly what would be shown if it were asked for now."""
@@ -214,14 +271,53 @@ class PlanPane(QWidget):
         """Leave off for good: the window goes."""
         self._stop()
 
+    def tell_style(self) -> None:
+        """Show what the chosen style does, in sentences."""
+        from app.style_dialog import StyleDialog
+
+        if self.styles.style_name == THIS_TUNE:
+            self.hinted.emit(tr(NO_STYLE))
+            return
+        try:
+            dialog = StyleDialog(self.styles.style_name, self.window())
+        except FileError as fault:
+            self._say(str(fault))
+            return
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.forgotten.connect(self.styles.fill)
+        dialog.open()
+
     def take(self) -> None:
         """Put the shown plan in the place of the bowing, as one undo step."""
         preview = self._preview
         if preview is None:
             self.hinted.emit(tr(NOTHING_TO_TAKE))
             return
-        label = tr("Plan: {name}", name=inside(self._listing.name))
-        done = self._document.edit(label, lambda _, bowing: replace(preview.bowing, name=bowing.name))
+        self._edit(self._listing.label, lambda _, bowing: replace(preview.bowing, name=bowing.name))
+
+    def take_bars(self) -> None:
+        """Take of a bowing that is carried on the bar of the marked note, or those of the selection, as one undo step.
+
+        The other bars are dropped.
+        """
+        state, selection = self._document.state, self._selection()
+        proposal = self._listing.planned[self.results.list.currentRow()].proposal if self.plans else None
+        if proposal is None or state is None:
+            self.hinted.emit(tr(NO_BARS_TO_TAKE))
+            return
+        tune = state.tune
+        bars = range(tune.bar_of[selection[0]], tune.bar_of[selection[-1]] + 1) if selection else range(0)
+        wanted = [bar for bar in bars if bar in proposal.bar_chances]
+        if not wanted:
+            self.hinted.emit(tr(NOT_PROPOSED))
+            return
+        from core.style.carry_on import take_bars  # at hand: there is a proposal
+
+        label = tr("Carry on in {bars}", bars=words.bars(tune, wanted))
+        self._edit(label, lambda _, bowing: take_bars(tune, bowing, proposal, wanted))
+
+    def _edit(self, label: str, edit: Callable[[Tune, Bowing], Bowing]) -> None:
+        done = self._document.edit(label, edit)
         self.drop()
         self.hinted.emit(tr("Done: {edit}.", edit=label) if done else tr(SO_ALREADY))
 
@@ -270,9 +366,7 @@ class PlanPane(QWidget):
 
     def _look_for_more(self) -> None:
         """Look for the next best, now that the best is on the page."""
-        state = self._document.state
-        assert state is not None
-        self._start(partial(tell_next_best, self.plans[0], state.bowing), tr(MORE), self._on_planned, self._foresee)
+        self._start(self._asked.more(self._listing.planned[0]), tr(MORE), self._on_planned, self._foresee)
 
     def _stop(self) -> None:
         self._ahead.drop()
@@ -305,13 +399,13 @@ class PlanPane(QWidget):
         assert state is not None
         if self._plans_to_come:  # the plans so far were worked out for something else
             self._plans_to_come = False
-            self._listing = PlanListing(plan_name(self._asked, state.bowing))
+            self._listing = self._asked.listing
             self.results.name.setText(self._listing.name)
         self._listing = self._listing.with_next(planned)
         self._show_results()
         if len(self.plans) == 1:
             self._show_row(0)
-            if self.work_button.hasFocus():
+            if self.work_button.hasFocus() or self.styles.carry_button.hasFocus():
                 self.results.list.setFocus()  # where Enter takes it and the arrow keys compare
 
     def _show_results(self) -> None:
@@ -385,7 +479,12 @@ class PlanPane(QWidget):
     def _on_choices_changed(self) -> None:
         """With a plan on the page, the page follows what is chosen."""
         if self._preview is not None or self.works:
-            self.work_out()
+            self._asked.again()
+
+    def _on_style_chosen(self) -> None:
+        """With a bowing on the page that is carried on, the page follows the style."""
+        if self._preview is not None and self._preview.takes_bars:
+            self._asked.again()
 
     def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
         left_off = self._work.runs and not self.plans

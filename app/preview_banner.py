@@ -15,10 +15,11 @@ class PreviewBanner(QFrame):
     """Shown while the page shows a bowing that is not the document's.
 
     Signals:
-        take_wanted, drop_wanted: The user pressed the button.
+        take_wanted, bars_wanted, drop_wanted: The user pressed the button.
     """
 
     take_wanted = Signal()
+    bars_wanted = Signal()
     drop_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -35,6 +36,12 @@ class PreviewBanner(QFrame):
         self.take_button.setToolTip(tr("Put it in the place of this bowing (Enter)"))
         self.take_button.setAccessibleName(tr("Take the previewed bowing"))
         self.take_button.clicked.connect(self.take_wanted)
+        self.bars_button = QPushButton(tr("Take this bar"))
+        self.bars_button.setToolTip(
+            tr("Take the bar of the marked note, or those of the selection, and drop the others (Alt+Enter)")
+        )
+        self.bars_button.setAccessibleName(tr("Take of the previewed bowing the bar of the marked note only"))
+        self.bars_button.clicked.connect(self.bars_wanted)
         self.drop_button = QPushButton(tr("Drop"))
         self.drop_button.setToolTip(tr("Leave the bowing as it is (Esc)"))
         self.drop_button.setAccessibleName(tr("Drop the previewed bowing"))
@@ -44,8 +51,8 @@ class PreviewBanner(QFrame):
         row.addWidget(mark)
         row.addSpacing(8)
         row.addWidget(self._sentence, 1)
-        row.addWidget(self.take_button, 0, Qt.AlignmentFlag.AlignVCenter)
-        row.addWidget(self.drop_button, 0, Qt.AlignmentFlag.AlignVCenter)
+        for button in (self.take_button, self.bars_button, self.drop_button):
+            row.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
         self.hide()
 
     @property
@@ -56,4 +63,5 @@ class PreviewBanner(QFrame):
         """Say what is previewed; None hides the strip."""
         if preview is not None:
             self._sentence.setText(preview.sentence)
+            self.bars_button.setVisible(preview.takes_bars)
         self.setVisible(preview is not None)

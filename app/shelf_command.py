@@ -1,4 +1,4 @@
-"""``bowbench shelf add``, ``shelf find`` and ``shelf rank``; DEVELOPERS.md holds the contract."""
+"""``bowbench shelf``: the catalogue, and what is learned from its lessons; DEVELOPERS.md holds the contract."""
 
 from __future__ import annotations
 
@@ -12,6 +12,7 @@ from dataclasses import asdict
 from functools import partial
 from pathlib import Path
 
+from app.learn_command import add_learn_parsers, forget, learn_from_shelf, list_styles
 from app.shelf_place import default_shelf
 from core.accent_plan import AccentPlan
 from core.shelf.catalogue import Catalogue
@@ -48,6 +49,7 @@ def add_shelf_parser(
     ranking.add_argument("--at-most", type=_at_most, metavar="N", help=tr("show the best N only"))
     for parser in (finding, ranking):
         _add_query(parser)
+    add_learn_parsers(actions, _add_query)
     for parser in (adding, finding, ranking):
         parser.add_argument("--shelf", type=Path, metavar="PATH", help=tr("another catalogue than your own"))
 
@@ -72,11 +74,13 @@ def _add_query(finding: argparse.ArgumentParser) -> None:
 
 
 def run_shelf(options: argparse.Namespace) -> int:
-    """Run ``shelf add``, ``shelf find`` or ``shelf rank``.
+    """Run a command of the shelf.
 
     Returns:
         Exit status.
     """
+    if options.action in OF_STYLES:
+        return OF_STYLES[options.action](options)
     path = options.shelf or default_shelf()
     try:
         return ACTIONS[options.action](path, options)
@@ -159,6 +163,10 @@ def _rank(path: Path, options: argparse.Namespace) -> int:
     return UNREADABLE if found.problems else DONE
 
 
+def _learn(path: Path, options: argparse.Namespace) -> int:
+    return learn_from_shelf(path, _query(options), options)
+
+
 def _find(path: Path, options: argparse.Namespace) -> int:
     with Catalogue(path) as catalogue:
         try:
@@ -236,4 +244,5 @@ def _at_most(text: str) -> int:
     return int(text)
 
 
-ACTIONS = {"add": _add, "find": _find, "rank": _rank}
+ACTIONS = {"add": _add, "find": _find, "learn": _learn, "rank": _rank}
+OF_STYLES = {"forget": forget, "styles": list_styles}

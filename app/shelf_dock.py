@@ -21,6 +21,7 @@ from core.translation import tr
 if TYPE_CHECKING:
     from app.shelf_desk import ShelfDesk
     from app.shelf_pane import ShelfPane
+    from core.shelf.query import Query
 
 LATER_MS = 1000  # a shelf that nobody has looked at yet hears so late of what was opened
 
@@ -34,6 +35,7 @@ class ShelfDock(QDockWidget):
 
     Signals:
         opened, folder_wanted, hinted, told: Those of the pane.
+        learned: Name of a style that was learned from lessons of the shelf.
         left: The keyboard may go back to the page.
     """
 
@@ -41,6 +43,7 @@ class ShelfDock(QDockWidget):
     folder_wanted = Signal()
     hinted = Signal(str)
     told = Signal(str, list)
+    learned = Signal(str)
     left = Signal()
 
     def __init__(self, parent: QWidget, path: Path | None = None) -> None:
@@ -65,6 +68,7 @@ class ShelfDock(QDockWidget):
         pane.samples_wanted.connect(self._add_samples)
         pane.hinted.connect(self.hinted)
         pane.told.connect(self.told)
+        pane.learn_wanted.connect(self._ask_to_learn)
         pane.leave_wanted.connect(self._leave)
         return pane
 
@@ -117,6 +121,20 @@ class ShelfDock(QDockWidget):
         self.show()
         self.raise_()
         self.pane.take_keyboard()
+
+    def learn_style(self) -> None:
+        """Have a style learned from the tunes that are found, opening the shelf first."""
+        self.show()
+        self.raise_()
+        self.pane.learn()
+
+    def _ask_to_learn(self, query: Query, tunes: int) -> None:
+        from app.learn_dialog import LearnDialog
+
+        dialog = LearnDialog(self._path, query, tunes, self.window())
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.learned.connect(self.learned)
+        dialog.open()
 
     def _leave(self) -> None:
         self.hide()

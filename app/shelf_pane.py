@@ -53,6 +53,7 @@ class ShelfPane(QWidget):
         folder_wanted: The user wants to put a folder on the shelf; ``add_place`` does it.
         samples_wanted: The user wants the tunes that come with the program on the shelf.
         leave_wanted: The keyboard may go back to the page, the pane may close.
+        learn_wanted: (``Query``, how many tunes it finds): the user wants a style learned from them.
         hinted: A sentence for the status line.
         told: (sentence, lines): something to know that is not to be missed.
     """
@@ -61,6 +62,7 @@ class ShelfPane(QWidget):
     folder_wanted = Signal()
     samples_wanted = Signal()
     leave_wanted = Signal()
+    learn_wanted = Signal(object, int)
     hinted = Signal(str)
     told = Signal(str, list)
 
@@ -68,7 +70,7 @@ class ShelfPane(QWidget):
         super().__init__(parent)
         self.desk = ShelfDesk(path, self)
         self._was_shown = False
-        self._open_when_found = False
+        self._open_when_found = self._learn_when_found = False
         self._is_asked = False  # a scan by itself, when the shelf is first shown, puts no notice over the page
         self._looks = 0
         self._found = Found((), 0)
@@ -166,6 +168,19 @@ class ShelfPane(QWidget):
         self.desk.scan()
         self._show_scan(True)
 
+    def learn(self) -> None:
+        """Have a style learned from the tunes that are found, once it is known which these are."""
+        self._learn_when_found = self._stock is None or self.desk.searches
+        if not self._learn_when_found:
+            self._ask_to_learn()
+
+    def _ask_to_learn(self) -> None:
+        self._learn_when_found = False
+        if self._found.total:
+            self.learn_wanted.emit(self.filters.query, self._found.total)
+        else:
+            self.hinted.emit(tr("There is no tune to learn from: put folders with bowed lessons on the shelf first."))
+
     def take_keyboard(self) -> None:
         """Let the user type what is looked for, or choose how to fill an empty shelf."""
         self._first_widget.setFocus(Qt.FocusReason.ShortcutFocusReason)
@@ -211,9 +226,11 @@ class ShelfPane(QWidget):
         if self._open_when_found:
             self._open_when_found = False
             self.table.open_current()
+        if self._learn_when_found and self._stock is not None:
+            self._ask_to_learn()
 
     def _on_refused(self, sentence: str) -> None:
-        self._open_when_found = False
+        self._open_when_found = self._learn_when_found = False
         self._found = Found((), 0)
         self.model.show(())
         self.count.setText(sentence)
@@ -255,7 +272,7 @@ class ShelfPane(QWidget):
         self.hinted.emit(scan_words(report))
 
     def _on_failed(self, sentence: str, is_unusable: bool) -> None:
-        self._open_when_found = False
+        self._open_when_found = self._learn_when_found = False
         self._show_scan(self.desk.scans)
         if is_unusable:
             self.model.show(())
@@ -316,6 +333,7 @@ class ShelfPane(QWidget):
         scan = menu.addAction(tr("Look for what is &new"), self.scan)
         places = self._stock.places if self._stock is not None else ()
         scan.setEnabled(bool(places))
+        menu.addAction(tr("&Learn a style from these tunes…"), self.learn).setEnabled(bool(places))
         if places:
             menu.addSection(tr("On the shelf"))
         for place in places:
