@@ -11,7 +11,7 @@
     <message>
         <location filename="../../app/about_dialog.py"/>
         <source>Works out, checks, plays and prints the bowings of fiddle tunes.</source>
-        <translation>Arbeitet Strichfassungen von Geigenstücken aus, prüft, spielt und druckt sie.</translation>
+        <translation>Strichfassungen von Geigenstücken ausarbeiten, prüfen, spielen und drucken.</translation>
     </message>
     <message>
         <location filename="../../app/about_dialog.py"/>
@@ -21,7 +21,7 @@
     <message>
         <location filename="../../app/about_dialog.py"/>
         <source>No licence text came with this part; its home has it.</source>
-        <translation>Diesem Teil lag kein Lizenztext bei; er steht auf seiner Webseite.</translation>
+        <translation>Diesem Teil lag kein Lizenztext bei; er steht auf dessen Webseite.</translation>
     </message>
     <message>
         <location filename="../../app/about_dialog.py"/>
@@ -1756,6 +1756,92 @@
         <translation>Erledigt: {edit}.</translation>
     </message>
     <message>
+        <location filename="../../app/call_words.py"/>
+        <source>usage: </source>
+        <comment>of the command line</comment>
+        <translation>Aufruf: </translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>positional arguments</source>
+        <comment>of the command line</comment>
+        <translation>Argumente</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>options</source>
+        <comment>of the command line</comment>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>show this help message and exit</source>
+        <comment>of the command line</comment>
+        <translation>diese Hilfe zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>%(prog)s: error: %(message)s
+</source>
+        <comment>of the command line</comment>
+        <translation>%(prog)s: Fehler: %(message)s
+</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>argument %(argument_name)s: %(message)s</source>
+        <comment>of the command line</comment>
+        <translation>%(argument_name)s: %(message)s</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>the following arguments are required: %s</source>
+        <comment>of the command line</comment>
+        <translation>Es fehlt: %s</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>unrecognized arguments: %s</source>
+        <comment>of the command line</comment>
+        <translation>Nicht bekannt: %s</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>expected one argument</source>
+        <comment>of the command line</comment>
+        <translation>Erwartet wird ein Wert</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>expected at least one argument</source>
+        <comment>of the command line</comment>
+        <translation>Erwartet wird mindestens ein Wert</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>ignored explicit argument %r</source>
+        <comment>of the command line</comment>
+        <translation>Hier gehört kein Wert hin: %r</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>ambiguous option: %(option)s could match %(matches)s</source>
+        <comment>of the command line</comment>
+        <translation>%(option)s ist nicht eindeutig: möglich sind %(matches)s</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>invalid choice: %(value)r (choose from %(choices)s)</source>
+        <comment>of the command line</comment>
+        <translation>%(value)r gibt es nicht; zur Wahl stehen %(choices)s</translation>
+    </message>
+    <message>
+        <location filename="../../app/call_words.py"/>
+        <source>invalid %(type)s value: %(value)r</source>
+        <comment>of the command line</comment>
+        <translation>%(value)r ist keine Angabe der Art %(type)s</translation>
+    </message>
+    <message>
         <location filename="../../app/carrying.py"/>
         <source>Only what is sure: {slurs}</source>
         <translation>Nur was sicher ist: {slurs}</translation>
@@ -2651,7 +2737,7 @@
     <message>
         <location filename="../../app/help_texts.py"/>
         <source>&lt;p&gt;&lt;b&gt;Mouse.&lt;/b&gt; Click a note to slur it to the next, or to separate the two. {note_tips} Shift+click selects up to a note. Click a bow mark to turn the stroke round. {sign_tips} The right button opens the menu of a note. Ctrl and the wheel zoom.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Accents under the staff.&lt;/b&gt; A full wedge is driven by a down-bow, an open wedge lies on an up-bow, a dot under an arch is buried inside a slur, a ring is not struck; two shapes stand for two passes. Click under a note to accent that place in its bar, or to stop doing so.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Bowings under one another.&lt;/b&gt; An arch under a line: slurred here; a cut arch: slurred in the bowing told from; a dotted arch: slurred in one, hooked in the other. A full square: a sign more; an empty one: a sign less; half full: another sign. A line with ticks: the bow goes the other way. Click a line to work on its bowing; Up and Down go from bowing to bowing.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Keys on the page.&lt;/b&gt; Arrow keys, Home and End move the focus note; with Shift they select.&lt;/p&gt;</source>
-        <translation>&lt;p&gt;&lt;b&gt;Maus.&lt;/b&gt; Eine Note anklicken, um sie an die nächste zu binden oder beide zu trennen. {note_tips} Umschalt+Klick wählt bis zu einer Note aus. Ein Strichzeichen anklicken, um den Strich umzudrehen. {sign_tips} Die rechte Taste öffnet das Menü einer Note. Strg und das Rad ändern die Größe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Betonungen unter der Notenzeile.&lt;/b&gt; Ein voller Keil ist durch einen Abstrich getrieben, ein offener liegt auf einem Aufstrich, ein Punkt unter einem Bogen ist unter einem Bindebogen verdeckt, ein Ring ist nicht angestrichen; zwei Formen stehen für zwei Durchgänge. Unter eine Note klicken, um diese Stelle ihres Taktes zu betonen oder nicht mehr zu betonen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Strichfassungen untereinander.&lt;/b&gt; Ein Bogen unter einer Zeile: hier gebunden; ein durchgestrichener Bogen: gebunden in der Fassung, von der unterschieden wird; ein gepunkteter Bogen: in der einen gebunden, in der anderen angehängt. Ein volles Quadrat: ein Zeichen mehr; ein leeres: ein Zeichen weniger; halb voll: ein anderes Zeichen. Eine Linie mit Häkchen: Der Bogen geht andersherum. Eine Zeile anklicken, um ihre Strichfassung zu bearbeiten; Auf und Ab gehen von Fassung zu Fassung.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tasten auf dem Blatt.&lt;/b&gt; Pfeiltasten, Pos1 und Ende bewegen die markierte Note; mit Umschalt wählen sie aus.&lt;/p&gt;</translation>
+        <translation>&lt;p&gt;&lt;b&gt;Maus.&lt;/b&gt; Eine Note anklicken, um sie an die nächste zu binden oder beide zu trennen. {note_tips} Umschalt+Klick wählt bis zu einer Note aus. Ein Strichzeichen anklicken, um den Strich umzudrehen. {sign_tips} Die rechte Taste öffnet das Menü einer Note. Strg und das Mausrad ändern die Größe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Betonungen unter der Notenzeile.&lt;/b&gt; Ein voller Keil ist durch einen Abstrich getrieben, ein offener liegt auf einem Aufstrich, ein Punkt unter einem Bogen ist unter einem Bindebogen verdeckt, ein Ring ist nicht angestrichen; zwei Formen stehen für zwei Durchgänge. Unter eine Note klicken, um diese Stelle ihres Taktes zu betonen oder nicht mehr zu betonen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Strichfassungen untereinander.&lt;/b&gt; Ein Bogen unter einer Zeile: hier gebunden; ein durchgestrichener Bogen: gebunden in der Strichfassung, mit der verglichen wird; ein gepunkteter Bogen: in der einen gebunden, in der anderen angehängt. Ein volles Quadrat: ein Zeichen mehr; ein leeres: ein Zeichen weniger; halb voll: ein anderes Zeichen. Eine Linie mit kleinen Querstrichen: Der Bogen geht andersherum. Eine Zeile anklicken, um ihre Strichfassung zu bearbeiten; Pfeil auf und Pfeil ab gehen von Fassung zu Fassung.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tasten auf dem Blatt.&lt;/b&gt; Pfeiltasten, Pos1 und Ende bewegen die markierte Note; mit Umschalt wählen sie aus.&lt;/p&gt;</translation>
     </message>
     <message>
         <location filename="../../app/hold.py"/>
@@ -6540,6 +6626,11 @@
         </translation>
     </message>
     <message>
+        <location filename="../../app/tool_bar.py"/>
+        <source>Tools</source>
+        <translation>Werkzeuge</translation>
+    </message>
+    <message>
         <location filename="../../app/totals_view.py"/>
         <source>{n} %</source>
         <translation>{n} %</translation>
@@ -6664,7 +6755,7 @@
     <message>
         <location filename="../../app/tour.py"/>
         <source>Choose which beats to drive, press F9, and the best bowing for them is shown on the page. It is a preview: Enter takes it, Esc drops it.</source>
-        <translation>Die zu treibenden Schläge wählen, F9 drücken, und die beste Strichfassung dafür steht auf dem Blatt. Es ist eine Vorschau: Eingabe übernimmt, Esc verwirft sie.</translation>
+        <translation>Die zu treibenden Schläge wählen und F9 drücken: Die beste Strichfassung dafür steht auf dem Blatt. Es ist eine Vorschau: Eingabe übernimmt, Esc verwirft sie.</translation>
     </message>
     <message>
         <location filename="../../app/tour.py"/>
@@ -6674,7 +6765,7 @@
     <message>
         <location filename="../../app/tour.py"/>
         <source>F5 plays the tune as it is bowed, from the marked note on. Go round and round a few bars, or let it grow faster step by step. Rest often, and stop where anything hurts.</source>
-        <translation>F5 spielt das Stück mit seinen Strichen ab der markierten Note. Einige Takte immer wieder spielen oder Schritt für Schritt schneller werden lassen. Oft ausruhen und aufhören, wenn etwas schmerzt.</translation>
+        <translation>F5 spielt das Stück mit seinen Strichen ab der markierten Note. Einige Takte immer wieder spielen oder das Tempo Schritt für Schritt steigern. Oft ausruhen und aufhören, wenn etwas schmerzt.</translation>
     </message>
     <message>
         <location filename="../../app/tour.py"/>
@@ -6970,11 +7061,6 @@
         <location filename="../../app/window_layout.py"/>
         <source>What the pointer would do</source>
         <translation>Was der Zeiger bewirken würde</translation>
-    </message>
-    <message>
-        <location filename="../../app/window_layout.py"/>
-        <source>Tools</source>
-        <translation>Werkzeuge</translation>
     </message>
     <message>
         <location filename="../../core/accent_plan.py"/>

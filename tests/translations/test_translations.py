@@ -43,9 +43,8 @@ def test_the_file_has_the_texts_of_the_sources(found, entries):
     assert not left_over, "python -m tests.translations --drop forgets these"
 
 
-def test_the_file_is_as_it_would_be_written(found, language, entries):
-    again = ts_file.updated(entries, found, PLURAL_FORMS[language])
-    assert ts_path(language).read_text("utf-8") == ts_file.written(language, again, found)
+def test_the_file_counts_what_the_sources_count(found, language, entries):
+    assert ts_file.updated(entries, found, PLURAL_FORMS[language]) == entries
 
 
 def test_every_text_is_translated(entries):
