@@ -8,6 +8,7 @@ command loads what it needs when it runs, so that the start of the window waits 
 from __future__ import annotations
 
 import argparse
+import gc
 import re
 import sys
 from collections.abc import Sequence
@@ -217,8 +218,8 @@ def _desktop(options: argparse.Namespace) -> int:
 
 
 def _open_window(options: argparse.Namespace) -> int:
-    import core.engraving.engraver
-    import core.lesson_check  # noqa: F401  (before Qt, which looks through the source of what is imported after it)
+    gc.disable()  # what is made from now on stays; ``run_window`` ends this
+    import app.plain_import  # noqa: F401  before all that the window imports
     from app.window import run_window
 
     return run_window([options.file] if options.file else [])

@@ -74,6 +74,7 @@ class NotePage(PageCanvas):
         self._plan: PlanPreview | None = None  # what is shown in the place of the document's bowing
         self._told_bar: int | None = None  # the bar whose change is told
         self._foresight = PageForesight(document.foresee)
+        self._is_painted = False  # the tune, at least once
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
@@ -208,6 +209,7 @@ class NotePage(PageCanvas):
             self._describe_focus()
             return
         self._open(after.tune)
+        self._is_painted = False
         self._foresight.drop()
         self._found = ()
         self._played = ""
@@ -217,6 +219,7 @@ class NotePage(PageCanvas):
         self._resize()
         notes = [note.id for note in after.tune.sequence if not note.is_rest]
         self._set_focus_note(notes[0] if notes else "", reveal=False)
+        self._rest.stop()  # what a click would give is worked out once the page is painted
         self.revealed.emit(QRect(0, 0, 1, 1))
 
     def _on_comparison_changed(self) -> None:
@@ -356,6 +359,9 @@ class NotePage(PageCanvas):
         )
 
     def _paint_over(self, painter: QPainter, bands: Sequence[Band]) -> None:
+        if not self._is_painted:
+            self._is_painted = True
+            self._rest.start()
         if self._plan is not None:
             theme = self._painter.theme
             lines = bands[self._active].lines

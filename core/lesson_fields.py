@@ -26,6 +26,7 @@ from core.sheet_plan import SheetPlan, read_plan, write_plan
 from core.strings import STANDARD, Tuning, parse_tuning
 from core.translation import tr
 from core.tune import MODE_FIFTHS, BarLine, Key, Tempo
+from core.xml_characters import is_xml_text
 
 PREFIX = "bowbench:"
 FORMAT = "1"
@@ -34,7 +35,6 @@ _CREDIT_PREFIX = PREFIX + "credit."
 
 OFF = "off"
 MAX_TIMES = 999  # that a section is played
-_XML_TEXT = re.compile("[\t\n\r -\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]*")  # XML 1.0, 2.2: a lone surrogate is none
 
 NO_NAMES: frozenset[str] = frozenset()
 
@@ -269,7 +269,7 @@ def _write_texts(texts: Iterable[str]) -> str:
 
 def _read_texts(text: str) -> tuple[str, ...]:
     texts = json.loads(text)
-    if not isinstance(texts, list) or not all(isinstance(item, str) and _XML_TEXT.fullmatch(item) for item in texts):
+    if not isinstance(texts, list) or not all(isinstance(item, str) and is_xml_text(item) for item in texts):
         raise ValueError(text)
     return tuple(texts)
 

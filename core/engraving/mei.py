@@ -32,6 +32,7 @@ from core.engraving.skeleton import (
 )
 from core.engraving.xml_text import escape, quoteattr
 from core.tune import Bar, BarLine, Note, Pitch, Tempo, Tune, note_value
+from core.xml_characters import with_xml_characters
 
 ARTICULATIONS = {  # articulation -> value of MEI's artic
     Articulation.ACCENT: "acc", Articulation.STRONG_ACCENT: "marc", Articulation.STACCATO: "stacc",
@@ -79,7 +80,6 @@ _HEAD = (
     "<music><body><mdiv><score>"
 )
 _FOOT = "</section></score></mdiv></body></music></mei>"
-_NOT_XML = re.compile("[^\t\n\r\x20-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
 _CHORD_SIGN = re.compile(r"(?:(?<=^[A-G])|(?<=[/( ][A-G]))[b#]|[b#](?=\d)")
 
 
@@ -172,7 +172,7 @@ def _first_number(tune: Tune, line: Line) -> int | None:
 
 def clean_text(text: str) -> str:
     """One line of text that XML can hold: control characters become spaces, runs of spaces one."""
-    return " ".join(_NOT_XML.sub(" ", text).split())
+    return " ".join(with_xml_characters(text, " ").split())
 
 
 def chord_text(text: str) -> str:

@@ -21,8 +21,9 @@ from core.musicxml_names import (
 from core.tune import Bar, Note, Pitch, Tune, note_value
 from core.writing.beam_values import bar_beams, grace_beams
 from core.writing.grid import Grid
-from core.writing.xml_tree import add, xml_text
+from core.writing.xml_tree import add
 from core.written_bows import hook_sides, written_bows
+from core.xml_characters import with_xml_characters
 
 _VOICE = "1"
 
@@ -69,7 +70,7 @@ class NoteWriter:
         for place, pitch in enumerate(note.pitches or (None,)):
             element = etree.Element("note")
             if place == 0:
-                element.set("id", xml_text(self._prefix + note.id))
+                element.set("id", with_xml_characters(self._prefix + note.id))
                 if note.hidden:
                     element.set("print-object", "no")
             else:

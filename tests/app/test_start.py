@@ -28,7 +28,7 @@ from tests.benchmarks import start_runner
 
 def told(what):
     if what == "painted":
-        print(*sorted(sys.modules))
+        print(*sorted(sys.modules), *sys.modules["linecache"].cache)
 
 start_runner.tell = told
 start_runner.show_bowbench(sys.argv[1])
@@ -37,7 +37,7 @@ start_runner.show_bowbench(sys.argv[1])
 
 @pytest.fixture(scope="module")
 def loaded(tmp_path_factory: pytest.TempPathFactory) -> set[str]:
-    """The modules that a window has loaded when its lesson is painted."""
+    """The modules that a window has loaded when its lesson is painted, and the files whose source was read."""
     home = str(tmp_path_factory.mktemp("home"))
     places = dict.fromkeys(("HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"), home)
     shown = subprocess.run(
@@ -51,6 +51,10 @@ def loaded(tmp_path_factory: pytest.TempPathFactory) -> set[str]:
 def test_the_lesson_is_painted_before_anything_is_loaded_that_it_does_not_need(loaded):
     assert {"app.main_window", "app.page_canvas", "verovio", "core.reading.musicxml"} <= loaded
     assert not NEVER_AT_START & loaded
+
+
+def test_no_source_of_ours_is_read_at_the_start(loaded):
+    assert not [name for name in loaded if name.startswith((str(TOP / "app"), str(TOP / "core")))]
 
 
 def test_a_window_without_a_lesson_loads_no_engraver_and_no_reader(qtbot, tmp_path):
