@@ -22,7 +22,7 @@ from core.reading.abc_signs import LONG
 from core.reading.abc_slurs import Slurs
 from core.reading.abc_text import plain_text
 from core.reading.abc_tokens import INSIDE, NOTE_GROUPS, TOKEN, bar_line, multiplier, passes
-from core.reading.limits import LONGEST_GRACE, MAX_BARS, MAX_NOTES, MAX_PITCHES
+from core.reading.limits import LONGEST_GRACE, MAX_BARS, MAX_NOTES, MAX_PASSES, MAX_PITCHES
 from core.translation import tr
 from core.tune import BarLine, Key, Meter, Pitch, note_value
 
@@ -383,10 +383,14 @@ class MusicReader:
     def _close_bar(self, look: BarLine, ends: int) -> None:
         bar = self._bar
         bar.line = look
-        bar.repeats = max(ends + 1, self._section_times) if ends else 0
+        bar.repeats = self._times(ends) if ends else 0
         self._tune.bars.append(bar)
         self._bar = DraftBar(self._complaints.line, meter=self._meter, key=self._pitches.key)
         self._is_full = len(self._tune.bars) >= MAX_BARS
+
+    def _times(self, ends: int) -> int:
+        """How often a section is played that ends with so many colons."""
+        return min(max(ends + 1, self._section_times), MAX_PASSES)
 
     def _strengthen_last_bar_line(self, look: BarLine, ends: int) -> None:
         """A bar line with nothing since the last one says more about that one."""
@@ -396,7 +400,7 @@ class MusicReader:
             return
         last = self._tune.bars[-1]
         if ends and not last.repeats:
-            last.repeats = max(ends + 1, self._section_times)
+            last.repeats = self._times(ends)
         if last.line is BarLine.PLAIN or look is BarLine.FINAL:
             last.line = look
 

@@ -105,10 +105,10 @@ def _voice_of(measure: DraftMeasure, part: DraftPart, complaints: Complaints, is
             kept.append(DraftNote(note.line, place, note.at - place, hidden=True))
         kept.append(note)
         place = note.stop
+    if is_ours:  # it may hold a few more than ``MAX_NOTES``, tied on from those of a bar in ABC
+        return kept
     if _limit(kept):
         complaints.say(measure.line, tr("A measure has more than {most} notes: the rest was left out.", most=MAX_NOTES))
-        return kept
-    if is_ours:
         return kept
     full = measure.meter.bar_length
     stop = measure.end if full is None else min(measure.end, full)

@@ -26,7 +26,7 @@ from core.lesson_fields import from_fields
 from core.pack.manifest import read_manifest
 from core.reading import read_file
 from core.reading.abc import read_abc
-from core.reading.limits import MAX_BARS
+from core.reading.limits import MAX_BARS, MAX_NOTES, MAX_PASSES
 from core.reading.musicxml import read_musicxml
 from core.shelf.aside import path_aside, read_aside, read_places_aside
 from core.shelf.catalogue import Catalogue
@@ -58,6 +58,17 @@ def is_read_again(lesson: Lesson) -> bool:
 
 
 class TestABC:
+    def test_a_repeat_of_ever_so_many_colons_is_played_no_more_often_than_a_lesson_can_say(self) -> None:
+        (found,) = read_abc(f"X:1\nK:C\nCDEF|GABc|{':' * 151}CDEF|GABc:|\n").lessons
+        assert found.tune.bars[-1].repeats == MAX_PASSES
+        assert is_read_again(found)
+
+    def test_a_bar_as_long_as_may_be_with_a_note_that_is_tied_on_is_read_again(self) -> None:
+        bar = "c9" + "d" * (MAX_NOTES - 1)
+        (found,) = read_abc(f"X:1\nM:none\nL:1/8\nK:C\n{bar}|\n").lessons
+        assert len(found.tune.bars[0].notes) > MAX_NOTES
+        assert is_read_again(found)
+
     def test_a_placed_text_that_is_all_digits_takes_no_time(self) -> None:
         began = time.monotonic()
         (lesson,) = read_abc(f'X:1\nK:C\n"@{"1" * 100_000}"A|').lessons
