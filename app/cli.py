@@ -16,6 +16,7 @@ from fractions import Fraction
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from app.call_words import translate_calls
 from app.language import ENGLISH, system_language, use_language
 from core.translation import tr
 
@@ -41,6 +42,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """
     words = list(sys.argv[1:] if arguments is None else arguments)
     use_language(ENGLISH if "--json" in words else system_language())  # scripts read JSON
+    translate_calls()
     try:
         if words and words[0] in COMMANDS:
             options = _parser().parse_args(words)
