@@ -70,9 +70,9 @@ class TestABC:
         assert is_read_again(found)
 
     def test_a_placed_text_that_is_all_digits_takes_no_time(self) -> None:
-        began = time.monotonic()
+        began = time.process_time()
         (lesson,) = read_abc(f'X:1\nK:C\n"@{"1" * 100_000}"A|').lessons
-        assert time.monotonic() - began < GUARD_S
+        assert time.process_time() - began < GUARD_S
         assert lesson.tune.bars[0].words[0].text.startswith("111")
 
     def test_an_offset_is_taken_off_the_head_of_a_placed_text_only(self) -> None:
@@ -112,9 +112,9 @@ class TestMusicXML:
             for _ in range(1000)
         )
         measures = "".join(f'<measure number="{number}">{notes}</measure>' for number in range(8))
-        began = time.monotonic()
+        began = time.process_time()
         reading = read_musicxml(scores(f'<part id="P1">{measures}</part>', names=("A",)).encode())
-        assert time.monotonic() - began < 4 * GUARD_S
+        assert time.process_time() - began < 4 * GUARD_S
         assert reading.lessons
 
     def test_a_name_without_end_is_told_in_a_sentence_with_one(self) -> None:

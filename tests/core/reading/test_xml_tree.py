@@ -15,6 +15,7 @@ from core.writing.musicxml import write_musicxml
 from tests.core.builders import bowed
 
 BOMB = "".join(f'<!ENTITY a{n} "{f"&a{n - 1};" * 10}">' for n in range(1, 10))
+GUARD_S = 5.0  # of the processor, against what took minutes
 HOSTILE = {
     "entity bomb": f'<?xml version="1.0"?><!DOCTYPE x [<!ENTITY a0 "ha">{BOMB}]><x>&a9;</x>',
     "entity bomb in an attribute": f'<!DOCTYPE x [<!ENTITY a0 "ha">{BOMB}]><x y="&a9;"/>',
@@ -37,10 +38,10 @@ HOSTILE = {
 
 @pytest.mark.parametrize("text", HOSTILE.values(), ids=HOSTILE)
 def test_hostile_documents_are_refused_soon(text: str) -> None:
-    started = time.monotonic()
+    started = time.process_time()
     with pytest.raises(UnreadableFileError) as caught:
         read_musicxml(text.encode())
-    assert time.monotonic() - started < 2
+    assert time.process_time() - started < GUARD_S
     assert caught.value.text.endswith(".")
 
 
