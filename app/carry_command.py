@@ -8,6 +8,7 @@ from dataclasses import replace
 from immutabledict import immutabledict
 
 from app.carrying import THIS_TUNE, carried_name, carried_sentence, pose_carrying, proposal_for, slurs_text
+from app.styles import known_name
 from core.bowing import Bowing
 from core.lesson import Lesson
 from core.style.carry_on import LIKELY, SURE, Proposal
@@ -49,7 +50,7 @@ def bars_json(lesson: Lesson, proposal: Proposal) -> list[dict[str, object]]:
 
 
 def _style(options: argparse.Namespace) -> str:
-    return THIS_TUNE if options.style == ITSELF else str(options.style)
+    return THIS_TUNE if options.style == ITSELF else known_name(options.style) or str(options.style)
 
 
 def _bare(bowing: Bowing) -> Bowing:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from math import log
 from typing import TYPE_CHECKING
 
+from app.files import FileError
 from app.plan_answers import GoOn, Planned, Tell, changes_by_bar
 from app.plan_words import count_slurs, met
 from app.styles import shown_name, style_of
@@ -79,7 +80,7 @@ def proposal_for(question: Carrying, go_on: GoOn, joined_from: float | None = No
 
     try:
         style = style_of(question.style) if question.style != THIS_TUNE else None
-    except BowbenchError as fault:
+    except (BowbenchError, FileError) as fault:
         raise RefusedEditError(str(fault)) from fault
     go_on()
     marked = question.marked if question.marked is not None else marked_bars(question.tune, question.bowing)

@@ -24,11 +24,11 @@ from app.plan_work import PlanWork
 from app.style_dialog import StyleText
 from app.style_learning import Learned, Step, tell_learned
 from app.style_words import style_text
-from app.styles import is_known, style_name
+from app.styles import known_name, style_name
 from core.shelf.query import Query
 from core.translation import plural, tr
 
-WIDTH = 560
+WIDTH, TEXT_HEIGHT = 560, 240
 STEPS = 1000
 
 
@@ -125,7 +125,7 @@ class LearnDialog(QDialog):
         self.close_button.setText(tr("Leave off") if runs else tr("Cancel"))
 
     def _on_named(self) -> None:
-        known = is_known(self.name.text())
+        known = known_name(self.name.text())
         self.says.setText(tr("There is a style of this name: learning replaces it.") if known else "")
 
     def _on_told(self, told: object) -> None:
@@ -136,6 +136,7 @@ class LearnDialog(QDialog):
             self._show_work(False)
             self.says.setText(told.sentence())
             self.text.setPlainText(style_text(told.style))
+            self.text.setMinimumHeight(TEXT_HEIGHT)
             self.text.show()
             self.learn_button.hide()
             self.name.setEnabled(False)

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from app.files import FileError
 from app.plan_answers import GoOn, Tell
 from app.styles import keep_style, style_name
 from core.errors import BowbenchError, RefusedEditError
@@ -109,7 +110,7 @@ def tell_learned(path: Path, query: Query, name: str, go_on: GoOn, tell: Tell) -
     with _turns():
         try:
             tell(learn_style(path, query, name, watch))
-        except BowbenchError as fault:
+        except (BowbenchError, FileError) as fault:
             raise RefusedEditError(str(fault)) from fault
 
 

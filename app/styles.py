@@ -59,9 +59,11 @@ def style_name(wanted: str) -> str:
     return next((own for own in own_styles() if same_file(own) == same_file(name)), name)
 
 
-def is_known(name: str) -> bool:
-    """Whether there is a style of this name."""
-    return is_book(name) or same_file(safe_name(name, "")) in map(same_file, own_styles())
+def known_name(name: str) -> str:
+    """The name of a style as it is kept, where capitals and the like are typed otherwise; "" where there is none."""
+    if is_book(name):
+        return BOOK
+    return next((own for own in own_styles() if same_file(own) == same_file(safe_name(name, ""))), "")
 
 
 def is_book(name: str) -> bool:
@@ -83,10 +85,10 @@ def style_of(name: str) -> Style:
     """
     from core.style.style import book_of_1883  # loads numbers of its own
 
-    if is_book(name):
+    own = known_name(name)
+    if own == BOOK:
         return book_of_1883()
-    own = next((own for own in own_styles() if same_file(own) == same_file(safe_name(name, ""))), None)
-    if own is None:
+    if not own:
         there = ", ".join(f"“{known}”" for known in (shown_name(BOOK), *own_styles()))
         raise NoSuchStyleError(tr("There is no style “{name}”: there are {styles}.", name=name, styles=there))
     path = _path(own)

@@ -22,6 +22,7 @@ from numpy.typing import NDArray
 
 from core.bowing import Bowing
 from core.errors import UnreadableFileError
+from core.once import once
 from core.style import counts
 from core.style import numbers as measures
 from core.style.counts import Counts, digests
@@ -106,6 +107,7 @@ class Facts:
     bars: NDArray[np.int64]
 
 
+@once
 def facts(tune: Tune) -> Facts:
     """Read a tune."""
     found = places(tune)
