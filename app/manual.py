@@ -31,6 +31,7 @@ PAGES = (
     Page("check", "What the bow check says"),
     Page("accents", "Accents"),
     Page("plan", "Have it worked out"),
+    Page("carry", "Carry on in a style"),
     Page("compare", "Compare bowings"),
     Page("hear", "Hear it"),
     Page("print", "Print it"),

@@ -1906,7 +1906,7 @@
         <location filename="../../app/carrying.py"/>
         <source>In the style of {style}</source>
         <comment>name of a bowing</comment>
-        <translation>Im Stil von {style}</translation>
+        <translation>Im Stil „{style}“</translation>
     </message>
     <message>
         <location filename="../../app/check_command.py"/>
@@ -3052,6 +3052,11 @@
         <location filename="../../app/manual.py"/>
         <source>Have it worked out</source>
         <translation>Ausarbeiten lassen</translation>
+    </message>
+    <message>
+        <location filename="../../app/manual.py"/>
+        <source>Carry on in a style</source>
+        <translation>In einem Stil fortführen</translation>
     </message>
     <message>
         <location filename="../../app/manual.py"/>

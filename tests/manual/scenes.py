@@ -145,6 +145,16 @@ def plan(stage: Stage) -> QImage:
     return stage.picture()
 
 
+def carry(stage: Stage) -> QImage:
+    stage.click_note(stage.notes(0)[0])
+    for bar in (1, 2, 3):
+        stage.click_note(stage.notes(bar)[1])
+    stage.do("carry_on")
+    stage.wait(lambda: stage.window.page.plan is not None and not stage.window.plan.works)
+    stage.settle()
+    return stage.picture()
+
+
 def compare(stage: Stage) -> QImage:
     stage.do("compare")
     return stage.picture()
@@ -204,6 +214,7 @@ SCENES: dict[str, Callable[[Stage], QImage]] = {
     "check": check,
     "accents": accents,
     "plan": plan,
+    "carry": carry,
     "compare": compare,
     "player": player,
     "sheet": sheet,
