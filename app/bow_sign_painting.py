@@ -93,7 +93,8 @@ def _labels_before(picture: Picture, slot: BowSlot, sign: BowSign) -> tuple[Text
             Text(x, slot.foot(row) - up * slot.size, Anchor.END, (Run(text, LABEL_SIZE * slot.size, bold=True),))
             for row, text in enumerate(ROW_LABELS)
         )
-        if not any(text_box(label).overlaps(box) for label in labels for box in _taken(picture)):
+        boxes = tuple(map(text_box, labels))
+        if not any(label.overlaps(box) for label in boxes for box in _taken(picture)):
             return labels
     return ()
 

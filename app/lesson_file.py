@@ -6,10 +6,10 @@ change. Size and time say whether to read the file again; its content alone says
 
 from __future__ import annotations
 
-from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import suppress
 from enum import Enum
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QObject, QTimer, Signal
 
@@ -17,6 +17,9 @@ from app.data_folder import data_folder
 from app.document import Document
 from app.hold import Hold, hold_on
 from app.imprint import Imprint, imprint_of
+
+if TYPE_CHECKING:
+    from concurrent.futures import Future, ThreadPoolExecutor
 
 LOOK_MS = 1000
 LOOKS_UNTIL_GONE = 3  # programs that write a file anew may take it away for a moment
@@ -93,6 +96,8 @@ class LessonFile(QObject):
                 self._take(*look.result())
         if self._look is None and self._path is not None:
             if self._thread is None:
+                from concurrent.futures import ThreadPoolExecutor  # not for the start
+
                 self._thread = ThreadPoolExecutor(1, "lesson file")
             self._look = self._thread.submit(_see, self._path, self._trace, self._told)
 

@@ -6,7 +6,6 @@ Player and bar are made when they are first used; until then only what is chosen
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from concurrent.futures import Future, ThreadPoolExecutor
 from functools import cached_property, partial
 from importlib import import_module
 from typing import TYPE_CHECKING
@@ -27,6 +26,8 @@ from core.sound.part import Part
 from core.translation import tr
 
 if TYPE_CHECKING:
+    from concurrent.futures import Future
+
     from app.player import Player
     from app.player_bar import PlayerBar
     from app.player_take import Moment
@@ -178,6 +179,8 @@ class PlayerDesk(QObject):
     def _warm_up(self) -> None:
         """Load the player in a thread, and then what its first note needs."""
         if not self._is_used and self._loading is None:
+            from concurrent.futures import ThreadPoolExecutor  # not for the start
+
             threads = ThreadPoolExecutor(max_workers=1)
             self._loading = threads.submit(_load)
             threads.shutdown(wait=False)

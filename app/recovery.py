@@ -8,12 +8,12 @@ saved, taken back to what is saved, or given up for another one; it stays when t
 from __future__ import annotations
 
 from collections.abc import Callable
-from concurrent.futures import Future, ThreadPoolExecutor
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import UTC, datetime
-from functools import partial
+from functools import cached_property, partial
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QElapsedTimer, QObject, QTimer, Signal
 
@@ -23,8 +23,12 @@ from app.file_faults import why
 from app.hold import Hold
 from app.imprint import Imprint
 from app.recovery_copy import Left, Note, hold_of, left_behind, new_path, remove
-from app.recovery_writer import RecoveryWriter
 from core.translation import tr
+
+if TYPE_CHECKING:
+    from concurrent.futures import Future, ThreadPoolExecutor
+
+    from app.recovery_writer import RecoveryWriter
 
 REST_MS = 700
 LATEST_MS = 2000  # leaves three of five seconds for the writing on a busy machine
@@ -64,7 +68,6 @@ class Recovery(QObject):
         self.folder = folder or data_folder() / "recovery"
         self._document = document
         self._known = known
-        self._writer = RecoveryWriter()
         self._thread: ThreadPoolExecutor | None = None
         self._pending: list[Future[None]] = []
         self._copy: _Copy | None = None
@@ -83,6 +86,13 @@ class Recovery(QObject):
         app = QCoreApplication.instance()
         if app is not None:
             app.aboutToQuit.connect(self.leave)
+
+    @cached_property
+    def _writer(self) -> RecoveryWriter:
+        """Loaded for the first copy."""
+        from app.recovery_writer import RecoveryWriter
+
+        return RecoveryWriter()
 
     @property
     def path(self) -> Path | None:
@@ -187,6 +197,8 @@ class Recovery(QObject):
 
     def _submit(self, work: Callable[[], None]) -> None:
         if self._thread is None:
+            from concurrent.futures import ThreadPoolExecutor  # not for the start
+
             self._thread = ThreadPoolExecutor(1, "recovery copies")
         self._pending.append(self._thread.submit(work))
         self._look.start()

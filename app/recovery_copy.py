@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import json
 import os
-import secrets
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -76,6 +75,8 @@ class Left:
 
 def new_path(folder: Path) -> Path:
     """A name for a copy that nobody has yet."""
+    import secrets  # not for the start
+
     return folder / f"{datetime.now(UTC):%Y%m%d-%H%M%S}-{os.getpid()}-{secrets.token_hex(6)}{SUFFIX}"
 
 

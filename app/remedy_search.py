@@ -7,9 +7,9 @@ still wanted when it comes, and a search that is not wanted any more stops at it
 from __future__ import annotations
 
 from collections.abc import Callable
-from concurrent.futures import Future, ThreadPoolExecutor
-from functools import partial
+from functools import cached_property, partial
 from threading import Event
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QObject, QTimer, Signal
 
@@ -19,6 +19,9 @@ from core.lesson import Lesson
 from core.lesson_check import check_lesson
 from core.remedies import remedies
 from core.tune import Tune
+
+if TYPE_CHECKING:
+    from concurrent.futures import Future, ThreadPoolExecutor
 
 Work = Callable[[Event], tuple[object, ...]]
 
@@ -37,7 +40,6 @@ class RemedySearch(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._threads = ThreadPoolExecutor(max_workers=1)
         self._dropped = Event()
         self._work: Work | None = None
         self._future: Future[tuple[object, ...]] | None = None
@@ -48,6 +50,13 @@ class RemedySearch(QObject):
         app = QCoreApplication.instance()
         if app is not None:
             app.aboutToQuit.connect(self.stop)  # the program would else not end before the search does
+
+    @cached_property
+    def _threads(self) -> ThreadPoolExecutor:
+        """Made for the first search."""
+        from concurrent.futures import ThreadPoolExecutor
+
+        return ThreadPoolExecutor(max_workers=1)
 
     @property
     def runs(self) -> bool:

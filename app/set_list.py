@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
@@ -19,9 +20,11 @@ from app.set_entries import EntryError, EntryName, find_entry
 from core.errors import RefusedEditError
 from core.lesson import Lesson
 from core.reading import Reading
-from core.set_check import SetReport, check_set
 from core.translation import tr
 from core.tune_set import MOST_TIMES, MOST_TUNES, Entry, TuneSet
+
+if TYPE_CHECKING:
+    from core.set_check import SetReport
 
 
 @dataclass(frozen=True)
@@ -65,6 +68,8 @@ class SetState:
 
     @cached_property
     def report(self) -> SetReport:
+        from core.set_check import check_set  # not for the start
+
         return check_set(self.tune_set)
 
 

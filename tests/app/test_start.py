@@ -15,12 +15,13 @@ TOP = Path(__file__).parents[2]
 LESSON = TOP / "sample_tunes" / "tuesday_ferry.musicxml"
 NEVER_AT_START = {
     "music21", "numpy", "sqlite3", "soundfile", "mido", "pypdf", "multiprocessing", "urllib.request",
+    "concurrent.futures", "subprocess", "pickle", "secrets",
     "PySide6.QtPrintSupport", "PySide6.QtMultimedia",
     "core.planner", "core.shelf", "core.sound.mix", "core.sound.performance", "core.writing.abc", "core.reading.abc",
     "core.pack", "core.drills", "core.exercise",
     "app.plan_pane", "app.player", "app.player_bar", "app.shelf_pane", "app.set_window", "app.sheet_dialog",
     "app.sheet", "app.printing", "app.pack_dialog", "app.bow_fiddle_dialog", "app.recovery_dialog", "app.tune_chooser",
-    "app.check_command",
+    "app.check_command", "app.recovery_writer", "core.set_check",
 }  # fmt: skip
 SHOW = """
 import sys
