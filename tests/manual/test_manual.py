@@ -18,6 +18,7 @@ from app.actions import ACTIONS, MENUS, OPEN_MENUS, SEPARATOR, plain
 from app.language import ENGLISH
 from app.manual import PAGES, manual_folder, manual_languages
 from app.manual_window import ManualWindow
+from core.style.learning import FEWEST_LESSONS, FEWEST_SLURRED
 from core.translation import tr
 from tests.manual.keys_page import keys_page
 from tests.manual.scenes import SCENES, WORDLESS, staged
@@ -177,6 +178,11 @@ def test_the_page_of_keys_is_that_of_the_commands(language):
 def test_the_caution_stands_where_long_practice_is_told_of(language):
     for file in ("index.html", "hear.html"):
         assert re.search(CAUTIONS[language], text_of(language, file), re.DOTALL), file
+
+
+def test_what_learning_needs_is_told_as_it_is(language):
+    lessons, notes = re.findall(r"\b(\d+)\b", text_of(language, "carry.html").split("1883")[-1])
+    assert (int(lessons), int(notes)) == (FEWEST_LESSONS, FEWEST_SLURRED)
 
 
 def test_a_picture_is_still_what_the_window_shows(qapp, tmp_path, monkeypatch):
