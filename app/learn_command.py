@@ -79,8 +79,8 @@ def list_styles(options: argparse.Namespace) -> int:
             styles.append(style_of(name))
         except FileError as fault:
             faults.append(str(fault))
-    for fault in faults:
-        _say(fault)
+    for sentence in faults:
+        _say(sentence)
     _tell(styles, options.json)
     return UNREADABLE if faults else DONE
 

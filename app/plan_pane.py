@@ -10,29 +10,26 @@ from collections.abc import Callable, Hashable
 from dataclasses import dataclass, replace
 from functools import partial
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer
 from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QAbstractButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractButton, QWidget
 
-from app.carrying import THIS_TUNE, carried_name, pose_carrying, tell_carried, tell_sure_only
+from app.carrying import carried_name, pose_carrying, tell_carried, tell_sure_only
 from app.document import Document, State
-from app.files import FileError
 from app.plan_ahead import PlanAhead
 from app.plan_answers import Planned, tell_best, tell_next_best, tell_starting_versions, tell_suited
 from app.plan_choices import Choices, Span, pose_question
-from app.plan_controls import PlanControls
 from app.plan_listing import PlanListing
 from app.plan_preview import PlanPreview
-from app.plan_words import added, bar_named, plan_name
+from app.plan_taking import PlanTaking
+from app.plan_words import added, plan_name
 from app.plan_work import PlanWork, Work
 from app.settings import Settings
 from core.bowing import Bowing
-from core.checks import words
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
-from core.planner import VERSIONS, Plan
+from core.planner import VERSIONS
 from core.translation import inside, tr, translatable
-from core.tune import Tune
 
 TAB_REASONS = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 STARTING_VERSIONS = len(VERSIONS)
@@ -45,13 +42,8 @@ COMPARING = translatable("Comparing the accent plans …")
 STARTING = translatable("Working out starting versions …")
 LEFT_OFF = translatable("Left off.")
 LESSON_CHANGED = translatable("Left off: the lesson was changed meanwhile.")
-NOTHING_TO_TAKE = translatable("Work out a bowing first.")
 CARRY = translatable("Carry on the bowing")
 CARRYING = translatable("Carrying on the bowing …")
-NO_STYLE = translatable("No style is chosen: this tune alone says what comes.")
-NO_BARS_TO_TAKE = translatable("Carry on a bowing first: of its proposal bars can be taken one by one.")
-NOT_PROPOSED = translatable("This bar was given: go to a bar that is proposed first.")
-SO_ALREADY = translatable("The bowing is so already; nothing was changed.")
 
 
 @dataclass(frozen=True)
@@ -69,30 +61,8 @@ class Asked:
     more: Callable[[Planned], Work]
 
 
-NOTHING_ASKED = Asked(PlanListing(), lambda: None, lambda _: lambda go_on, tell: None)
-
-
-class PlanPane(QWidget):
-    """The planner.
-
-    Args:
-        document: The lesson.
-        settings: Remembers what was chosen.
-        selection: Gives the ids of the selected notes on the page in written order, or of the focus note alone.
-
-    Signals:
-        previewed: The ``PlanPreview`` that the page should show, or None for the document's own bowing.
-        likely: A ``PlanPreview`` that may be shown next.
-        note_wanted: Id of a note to go to.
-        page_wanted: The plan that had the keyboard is gone; the page may have it.
-        hinted: A sentence for the status line.
-    """
-
-    previewed = Signal(object)
-    likely = Signal(object)
-    note_wanted = Signal(str)
-    page_wanted = Signal()
-    hinted = Signal(str)
+class PlanPane(PlanTaking):
+    """The planner; what it is made from is told by ``PlanTaking``."""
 
     def __init__(
         self,
@@ -101,12 +71,8 @@ class PlanPane(QWidget):
         selection: Callable[[], tuple[str, ...]] = tuple,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
-        self._document = document
-        self._selection = selection
-        self._asked = NOTHING_ASKED  # of the plans that are listed or worked on
-        self._listing = PlanListing()
-        self._preview: PlanPreview | None = None
+        super().__init__(document, settings, selection, parent)
+        self._asked = Asked(PlanListing(), self.work_out, lambda _: lambda go_on, tell: None)
         self._plans_to_come = False  # those that are listed were worked out for something else
         self._mends_over: Choices | None = None  # what was chosen before mending, to come back with its end
         self._versions: list[Bowing] = []
@@ -121,22 +87,9 @@ class PlanPane(QWidget):
         self._ahead.found.connect(self._on_found_ahead)
         self._next_best = QTimer(self, singleShot=True, interval=AFTER_PAINT_MS)
         self._next_best.timeout.connect(self._look_for_more)
-        self._build(settings)
         self._connect()
         self._show_results()
         self._on_lesson_changed(None, document.state)
-
-    # ------------------------------------------------------------------------------------------------- building
-
-    def _build(self, settings: Settings) -> None:
-        self.controls = controls = PlanControls(settings)
-        self.form, self.results, self.suits = controls.form, controls.results, controls.suits
-        self.styles = controls.styles
-        self.work_button, self.cancel_button = controls.work_button, controls.cancel_button
-        self.suits_button, self.versions_button = controls.suits_button, controls.versions_button
-        outer = QVBoxLayout(self)
-        outer.setContentsMargins(0, 0, 0, 0)
-        outer.addWidget(controls)
 
     def _connect(self) -> None:
         self.form.changed.connect(self._on_choices_changed)
@@ -157,29 +110,12 @@ class PlanPane(QWidget):
         self._work.slow.connect(self.results.show_wait)
         self._document.lesson_changed.connect(self._on_lesson_changed)
 
-    # ------------------------------------------------------------------------------------------------- what it shows
-
-    @property
-    def preview(self) -> PlanPreview | None:
-        """What the page is shown in the place of the document's bowing."""
-        return self._preview
-
-    @property
-    def plans(self) -> tuple[Plan, ...]:
-        """The plans that are listed, best first."""
-        return self._listing.plans
-
-    @property
-    def wanted_width(self) -> int:
-        """Pixels that it needs so as not to be scrolled sideways; more with larger text."""
-        return self.controls.wanted_width
+    # ------------------------------------------------------------------------------------------------- doing
 
     @property
     def works(self) -> bool:
         """Whether something is worked out now."""
         return self._work.runs or self._next_best.isActive()
-
-    # ------------------------------------------------------------------------------------------------- doing
 
     def work_out(self) -> None:
         """Work out the best bowing as the pane is set, and show it on the page when it is found."""
@@ -271,68 +207,6 @@ class PlanPane(QWidget):
         """Leave off for good: the window goes."""
         self._stop()
 
-    def tell_style(self) -> None:
-        """Show what the chosen style does, in sentences."""
-        from app.style_dialog import StyleDialog
-
-        if self.styles.style_name == THIS_TUNE:
-            self.hinted.emit(tr(NO_STYLE))
-            return
-        try:
-            dialog = StyleDialog(self.styles.style_name, self.window())
-        except FileError as fault:
-            self._say(str(fault))
-            return
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.forgotten.connect(self.styles.fill)
-        dialog.open()
-
-    def take(self) -> None:
-        """Put the shown plan in the place of the bowing, as one undo step."""
-        preview = self._preview
-        if preview is None:
-            self.hinted.emit(tr(NOTHING_TO_TAKE))
-            return
-        self._edit(self._listing.label, lambda _, bowing: replace(preview.bowing, name=bowing.name))
-
-    def take_bars(self) -> None:
-        """Take of a bowing that is carried on the bar of the marked note, or those of the selection, as one undo step.
-
-        The other bars are dropped.
-        """
-        state, selection = self._document.state, self._selection()
-        proposal = self._listing.planned[self.results.list.currentRow()].proposal if self.plans else None
-        if proposal is None or state is None:
-            self.hinted.emit(tr(NO_BARS_TO_TAKE))
-            return
-        tune = state.tune
-        bars = range(tune.bar_of[selection[0]], tune.bar_of[selection[-1]] + 1) if selection else range(0)
-        wanted = [bar for bar in bars if bar in proposal.bar_chances]
-        if not wanted:
-            self.hinted.emit(tr(NOT_PROPOSED))
-            return
-        from core.style.carry_on import take_bars  # at hand: there is a proposal
-
-        label = tr("Carry on in {bars}", bars=words.bars(tune, wanted))
-        self._edit(label, lambda _, bowing: take_bars(tune, bowing, proposal, wanted))
-
-    def _edit(self, label: str, edit: Callable[[Tune, Bowing], Bowing]) -> None:
-        done = self._document.edit(label, edit)
-        self.drop()
-        self.hinted.emit(tr("Done: {edit}.", edit=label) if done else tr(SO_ALREADY))
-
-    def take_as_new(self) -> None:
-        """Add the shown plan as a new bowing behind the one on the page, as one undo step."""
-        preview, state = self._preview, self._document.state
-        if preview is None or state is None:
-            self.hinted.emit(tr(NOTHING_TO_TAKE))
-            return
-        new = replace(preview.bowing, name=" ".join(self.results.name.text().split()) or self._listing.name)
-        place = state.shown + 1
-        self._document.change(tr("Add “{name}”", name=new.name), lambda lesson: add_bowing(lesson, new, place), place)
-        self.drop()
-        self.hinted.emit(added([self._document.state.bowing.name]))
-
     def drop(self) -> None:
         """Show the document's own bowing again and forget the plans."""
         self._stop()
@@ -384,13 +258,6 @@ class PlanPane(QWidget):
         self._say(sentence)
         self.hinted.emit(sentence)
 
-    def _say(self, sentence: str) -> None:
-        """Show a sentence in the place of a result, and a way to the bar that it names."""
-        state = self._document.state
-        note_id = bar_named(state.tune, sentence) if state is not None else ""
-        bar = state.tune.bars[state.tune.bar_of[note_id]].number if state is not None and note_id else 0
-        self.results.say(sentence, note_id, bar)
-
     # ------------------------------------------------------------------------------------------------- plans
 
     def _on_planned(self, planned: object) -> None:
@@ -408,42 +275,15 @@ class PlanPane(QWidget):
             if self.work_button.hasFocus() or self.styles.carry_button.hasFocus():
                 self.results.list.setFocus()  # where Enter takes it and the arrow keys compare
 
-    def _show_results(self) -> None:
-        self.results.show_rows(self._listing.rows)
-
-    def _show_row(self, row: int) -> None:
-        if 0 <= row < len(self.plans):
-            self._say(self._listing.sentence(row))
-            self._show_preview(self._preview_of(row))
-
-    def _preview_of(self, row: int) -> PlanPreview:
-        state = self._document.state
-        assert state is not None
-        return self._listing.preview(row, state.tune, state.bowing.name)
-
     def _foresee(self) -> None:
         """All is listed: have at hand what the arrow keys lead to."""
         self._rest()
         for row in range(1, len(self.plans)):
             QTimer.singleShot(0, self, partial(self._foresee_row, row))
 
-    def _foresee_row(self, row: int) -> None:
-        if row < len(self.plans):
-            self.likely.emit(self._preview_of(row))
-
-    def _show_preview(self, preview: PlanPreview | None) -> None:
-        if preview != self._preview:
-            self._preview = preview
-            self.previewed.emit(preview)
-
     def _forget_plans(self) -> None:
         self._rest()
-        if self.results.has_keyboard:
-            self.page_wanted.emit()
-        self._listing = PlanListing()
-        self._say("")
-        self._show_results()
-        self._show_preview(None)
+        super().drop()
         before, now = self._mends_over, self.form.choices
         self._mends_over = None
         if before is not None and (now.span, now.keep) == (Span.ONWARD, False):
@@ -525,6 +365,8 @@ class PlanPane(QWidget):
                 self.work_out()
             elif event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
                 self.take_as_new()
+            elif event.modifiers() & Qt.KeyboardModifier.AltModifier:
+                self.take_bars()
             else:
                 self.take()
         else:

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QDialog
 
 from app.carrying import THIS_TUNE, pose_carrying, proposal_for
 from app.main_window import MainWindow
-from app.plan_pane import NO_BARS_TO_TAKE, NO_STYLE, NOT_PROPOSED
+from app.plan_taking import NO_BARS_TO_TAKE, NO_STYLE, NOT_PROPOSED
 from app.styles import BOOK
 from app.sureness import Sureness, count_sure, sure_sentence, sure_word, sureness
 from app.sureness_painting import sure_shape
