@@ -7,7 +7,7 @@ arch, as a note lies under a slur, and one that is not struck an empty ring.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from functools import cache
+from functools import lru_cache
 from weakref import WeakKeyDictionary
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
@@ -29,7 +29,7 @@ STAMP_ROOM = 1.1  # a stamp's half width, in sizes
 APART = 1.2 * STAFF_SPACE  # between the middles of two shapes
 
 
-@cache
+@lru_cache(maxsize=256)
 def shape(met: Met, size: float = SIZE) -> tuple[QPainterPath, QPainterPath]:
     """The shape of one way to be met, about the origin, y down.
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from functools import cache, lru_cache
+from functools import lru_cache
 
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
@@ -93,7 +93,7 @@ def paint_text(painter: QPainter, text: Text, colour: QColor) -> None:
         x += width
 
 
-@cache
+@lru_cache(maxsize=2048)
 def _words(run: Run) -> tuple[tuple[float, str], ...]:
     """Words of a run and where each begins, at FONT_PIXELS.
 
@@ -128,14 +128,14 @@ def text_box(text: Text) -> Box:
     return Box(left, text.y - max(run.size for run in text.runs) * CAPITALS, left + width, text.y)
 
 
-@cache
+@lru_cache(maxsize=2048)
 def run_width(run: Run) -> float:
     """Width of a piece of text in picture units."""
     metrics = QFontMetricsF(page_font(run.music, run.bold, run.italic, FONT_PIXELS))
     return metrics.horizontalAdvance(run.text) * run.size / FONT_PIXELS
 
 
-@cache
+@lru_cache(maxsize=1024)
 def glyph_path(code: str, size: float) -> QPainterPath:
     """Outline of a glyph at an em size, y down, its origin at 0, 0."""
     scale = size / 1000

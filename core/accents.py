@@ -19,7 +19,7 @@ from typing import NamedTuple, TypeAlias
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
 from core.bowing import Articulation, Bow, Bowing, set_plan
-from core.once import once
+from core.once import lately, once
 from core.order import sections
 from core.strokes import BarStrokes, Strokes, work_out
 from core.ticks import BarTicks, ticks
@@ -27,6 +27,7 @@ from core.tune import Tune
 
 FULL_BARS_IN_A_PHRASE = 4
 WRITTEN_ACCENTS = {Articulation.ACCENT, Articulation.STRONG_ACCENT}
+SPOTS_KEPT = 256  # of a tune, each for another plan: one for each phrase of a long bowing
 PHRASE_PLANS = (PlanKind.ON_BEAT, PlanKind.BACKBEAT)  # the first wins where both drive as many
 
 
@@ -269,7 +270,7 @@ def phrases(tune: Tune) -> tuple[range, ...]:
     return tuple(range(first, stop) for first, stop in pairwise([*cuts, len(tune.bars)]))
 
 
-@once
+@lately(SPOTS_KEPT)
 def _spots(tune: Tune, plan: AccentPlan) -> Spots:
     """The places that a plan accents in each bar."""
     times = ticks(tune)

@@ -14,7 +14,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import cache, partial
+from functools import lru_cache, partial
 from math import inf
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
@@ -295,7 +295,7 @@ def _place_cost(tune: Tune, bowing: Bowing, before: Note, note: Note) -> int:
     return cost + int(COSTS.long_note * beyond_a_quarter)
 
 
-@cache
+@lru_cache(maxsize=256)
 def _grid(plan: AccentPlan, meter: Meter) -> tuple[frozenset[Fraction], Fraction]:
     """The accented places of a bar, those on the beat where a plan has none of its own, and the length of a beat."""
     own = plan.kind in (PlanKind.PLACES, PlanKind.BACKBEAT)

@@ -21,7 +21,7 @@ from types import MappingProxyType
 from typing import NamedTuple, TypeAlias
 
 from core.bowing import Articulation, Bowing, Join
-from core.once import once
+from core.once import lately
 from core.translation import tr, translatable
 from core.tune import Note, Pitch, Tune
 
@@ -37,6 +37,8 @@ _PITCH = "[A-G](?:##?|bb?|♯|♭)?(?:-?[0-9])?"
 CROSSING = 4
 LEAP = 2
 FOURTH_FINGER = 1
+
+FINGERINGS_KEPT = 64  # of a tune, since undo and changing between bowings come back to them
 
 Held: TypeAlias = tuple[int, int]
 """The lowest and the highest string that the bow is on, counted from 0, the lowest."""
@@ -248,7 +250,7 @@ def _wishes(bowing: Bowing) -> frozenset[_Wish]:
     )  # fmt: skip
 
 
-@once
+@lately(FINGERINGS_KEPT)
 def _places(tune: Tune, tuning: Tuning, wishes: frozenset[_Wish]) -> tuple[tuple[Held, ...], ...]:
     """Where each note of ``tune.sequence`` can be taken, the lowest string first; empty for rests and None."""
     wished = {wish.note_id: wish for wish in wishes}
@@ -278,7 +280,7 @@ def _granted(stops: list[int], wish: _Wish) -> bool:
     return any(stops[0] in SEMITONES_OF_FINGER.get(finger, ()) for finger in wish.fingers)
 
 
-@once
+@lately(FINGERINGS_KEPT)
 def _cheapest(tune: Tune, tuning: Tuning, wishes: frozenset[_Wish]) -> Mapping[str, Held | None]:
     """The strings of all notes that together cost least; of equals the higher strings, later notes first."""
     found: dict[str, Held | None] = {note.id: None for note in tune.sequence if not note.is_rest}

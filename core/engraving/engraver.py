@@ -34,6 +34,7 @@ _LOOSE, _TIGHT = 0.18, 0.05  # verovio's spacingLinear: as a rule, and where a l
 _CLEAR = 1.0  # room behind bar lines where a new key or metre stands there, in half staff spaces
 _PAGE_HEIGHT = 6000  # more than any line needs
 MIN_WIDTH_UNITS = 4000
+TUNES_KEPT = 32
 LONE_BAR = Fraction(2, 5)  # of the width is what a line of one bar takes
 
 
@@ -173,7 +174,7 @@ class Engraver:
         if known is None or known[0] is not tune:
             self._tunes_seen += 1
             known = self._tunes[id(tune)] = (tune, self._tunes_seen)
-            _forget_oldest(self._tunes, 32)
+            _forget_oldest(self._tunes, TUNES_KEPT)
         return known[1]
 
 
