@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from app.desktop_entry import program_icon
 from app.licences import Part, all_parts, version_lines
 from app.theme import scaled_font
+from app.window_layout import fitting
 from core.translation import tr, translatable
 
 TITLE = translatable("About Bowbench")
@@ -29,7 +30,7 @@ RIGHTS = translatable("Free software under the MIT licence. What it is made of, 
 NO_TEXT = translatable("No licence text came with this part; its home has it.")
 COPY, COPIED = translatable(("&Copy versions", "The versions are in the clipboard."))
 ICON_SIDE = 64  # pixels of the screen at a scale of 1
-SIZE = QSize(760, 540)
+SIZE = (760, 540)
 
 
 class AboutDialog(QDialog):
@@ -83,7 +84,7 @@ class AboutDialog(QDialog):
         column.addWidget(rights)
         column.addLayout(both, 1)
         column.addWidget(buttons)
-        self.resize(SIZE.boundedTo(self.screen().availableGeometry().size()))
+        self.resize(fitting(self, *SIZE))
         self.list.setCurrentRow(0)
         self.list.setFocus()
 

@@ -18,6 +18,7 @@ KIND_WORDS = translatable({
     PlanKind.NONE: "None",
     PlanKind.PLACES: "At places of your own",
 })  # fmt: skip
+LETTERS = 16  # of a choice in sight, at least
 EIGHTH = Fraction(1, 2)
 COUNTS = {2: ("{}", "e", "&", "a"), 4: ("{}", "&")}  # how the eighths of one beat are counted, by the metre's unit
 
@@ -41,6 +42,9 @@ class AccentChooser(QWidget):
         for kind, words in KIND_WORDS.items():
             self.kinds.addItem(tr(words), kind)
         self.kinds.setToolTip(tr("Where in the bar the bow is meant to drive with a new down-bow"))
+        self.kinds.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.kinds.setMinimumContentsLength(LETTERS)  # in large text the pane need not be as wide as the longest
+        self.kinds.view().setMinimumWidth(self.kinds.view().sizeHintForColumn(0))
         self.kinds.activated.connect(self._on_kind_chosen)
         label = QLabel(tr("&Accents"))
         label.setBuddy(self.kinds)

@@ -61,7 +61,8 @@ class BowTrace(QWidget):
         self.caption = QLabel()
         self.caption.setProperty("rank", "quiet")
         self.caption.setAccessibleName(tr("Where the bow runs out"))
-        self.caption.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # widens nothing
+        self.caption.setWordWrap(True)
+        self.caption.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Minimum)  # widens nothing
         self.view = TraceView()
         self.view.note_wanted.connect(self._on_note_wanted)
         self.view.hinted.connect(self.hinted)
@@ -70,7 +71,7 @@ class BowTrace(QWidget):
         column.setSpacing(2)
         column.addWidget(self.caption)
         column.addWidget(self.view)
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         document.lesson_changed.connect(self._on_lesson_changed)
 
     def show_note(self, note_id: str) -> None:

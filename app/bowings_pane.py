@@ -18,10 +18,11 @@ from PySide6.QtCore import (
     Signal,
 )
 from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QLabel, QListView, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QToolButton, QVBoxLayout, QWidget
 
 from app.comparison import Comparison
 from app.document import Document, State
+from app.flow_row import FlowRow
 from core.bowing import separate_bows
 from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing, delete_bowing, move_bowing, rename_bowing
@@ -156,13 +157,12 @@ class BowingsPane(QWidget):
         self.list.setDropIndicatorShown(True)
         self.list.setToolTip(tr(TIP))
         self.list.selectionModel().currentChanged.connect(self._on_chosen)
+        self.list.horizontalScrollBar().rangeChanged.connect(self._fit)
         heading = QLabel(tr("Bowings", "heading beside narrow buttons"))
         heading.setProperty("rank", "heading")
         self.buttons: dict[str, QToolButton] = {}
-        row = QHBoxLayout()
-        row.setSpacing(2)
-        row.addWidget(heading)
-        row.addStretch(1)
+        row = FlowRow(2)
+        row.add(heading, 1)
         for name, text, tip, do in self._button_table():
             button = QToolButton()
             button.setText(text)
@@ -171,7 +171,7 @@ class BowingsPane(QWidget):
             button.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
             button.clicked.connect(do)
             self.buttons[name] = button
-            row.addWidget(button)
+            row.add(button)
         column = QVBoxLayout(self)
         column.setContentsMargins(14, 12, 14, 8)
         column.addLayout(row)
@@ -279,14 +279,21 @@ class BowingsPane(QWidget):
         self.list.setCurrentIndex(self.model.index(shown))
         selection.blockSignals(False)
         self.list.viewport().update()
-        rows = min(max(len(names), 2), MOST_ROWS_SHOWN)
-        height = self.list.sizeHintForRow(0) if names else self.fontMetrics().height() + 6
-        self.list.setFixedHeight(rows * height + 2 * self.list.frameWidth() + 4)
+        self._fit()
         for button in self.buttons.values():
             button.setEnabled(state is not None)
         self.buttons["up"].setEnabled(shown > 0)
         self.buttons["down"].setEnabled(0 <= shown < len(names) - 1)
         self.buttons["delete"].setEnabled(len(names) > 1)
+
+    def _fit(self) -> None:
+        """Be as high as a few rows, and as the bar under them where a name is longer than the pane is wide."""
+        names = self.model.rowCount()
+        rows = min(max(names, 2), MOST_ROWS_SHOWN)
+        height = self.list.sizeHintForRow(0) if names else self.fontMetrics().height() + 6
+        bar = self.list.horizontalScrollBar()
+        scrolls = bar.sizeHint().height() if bar.maximum() > 0 else 0
+        self.list.setFixedHeight(rows * height + scrolls + 2 * self.list.frameWidth() + 4)
 
     def _on_chosen(self, now: QModelIndex) -> None:
         if self._document.state is not None and now.isValid():

@@ -27,6 +27,7 @@ from app.pack_run import PackReport, Progress, repaired_text
 from app.pack_sources import Source
 from app.pack_work import PackWork
 from app.settings import Settings
+from app.window_layout import fitting
 from core.translation import plural, tr
 
 
@@ -57,7 +58,7 @@ class PackDialog(QDialog):
         self._document, self._show_folder = document, show_folder
         self._out = Path()
         self.setWindowTitle(tr("Lesson pack"))
-        self.resize(620, 600)
+        self.resize(fitting(self, 620, 600))
         self.work = PackWork(self)
         self.notice = Notice()
         self.form = PackForm(settings, dialogs)

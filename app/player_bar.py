@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QAction
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QSpinBox, QToolButton, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QSizePolicy, QSpinBox, QToolButton, QWidget
 
+from app.flow_row import FlowRow
 from app.player import Player
 from app.player_bow import BowPicture
 from app.player_choice import LEAST_SPEED, MOST_SPEED, SPEED_STEP
@@ -33,7 +34,7 @@ class PlayerBar(QFrame):
         self.setObjectName("player_bar")
         self.setAccessibleName(tr("Player"))
         self.setProperty("rank", "notice")
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         self.player = player
         self.play_button, self.round_button, self.ladder_button = QToolButton(), QToolButton(), QToolButton()
         self.first, self.last = QSpinBox(), QSpinBox()
@@ -73,19 +74,18 @@ class PlayerBar(QFrame):
         self.words.setProperty("rank", "quiet")
         self.words.setMinimumWidth(self.words.fontMetrics().horizontalAdvance(tr("Counting in: {count}", count="8 ")))
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # a long one widens nothing
-        row = QHBoxLayout(self)
+        row = FlowRow(5, self)
         row.setContentsMargins(10, 4, 8, 4)
-        row.setSpacing(5)
         bars = QLabel(tr("Bars"))
         bars.setBuddy(self.first)
         for widget in (
             self.play_button, self.round_button, bars, self.first, QLabel("–"), self.last, self.all_button,
             self.speed, self.ladder_button, self.ladder_set, self.levels_button,
         ):  # fmt: skip
-            row.addWidget(widget)
-        row.addWidget(self.bow, 5)
-        row.addWidget(self.words, 2)
-        row.addWidget(self.close_button)
+            row.add(widget)
+        row.add(self.bow, 5)
+        row.add(self.words, 2)
+        row.add(self.close_button)
         for button in self.findChildren(QToolButton):
             button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
 

@@ -60,7 +60,7 @@ class PlayerDesk(QObject):
         self._plan: PlanPreview | None = None
         self._loading: Future[None] | None = None
         self.place = QWidget()
-        self.place.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.place.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         room = QVBoxLayout(self.place)
         room.setContentsMargins(0, 0, 0, 0)
         self._warm = QTimer(self, singleShot=True)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QSizePolicy, QWidget
 
+from app.flow_row import FlowRow
 from app.plan_preview import PlanPreview
 from core.translation import tr, translatable
 
+LETTERS = 40  # of the sentence in a line, at least
 MARK = translatable("PREVIEW")
 
 
@@ -32,6 +34,7 @@ class PreviewBanner(QFrame):
         self._sentence.setWordWrap(True)
         self._sentence.setAccessibleName(tr("The page shows a preview"))
         self._sentence.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._sentence.setMinimumWidth(LETTERS * self._sentence.fontMetrics().averageCharWidth())
         self.take_button = QPushButton(tr("Take"))
         self.take_button.setToolTip(tr("Put it in the place of this bowing (Enter)"))
         self.take_button.setAccessibleName(tr("Take the previewed bowing"))
@@ -46,13 +49,12 @@ class PreviewBanner(QFrame):
         self.drop_button.setToolTip(tr("Leave the bowing as it is (Esc)"))
         self.drop_button.setAccessibleName(tr("Drop the previewed bowing"))
         self.drop_button.clicked.connect(self.drop_wanted)
-        row = QHBoxLayout(self)
+        row = FlowRow(8, self)
         row.setContentsMargins(18, 6, 14, 6)
-        row.addWidget(mark)
-        row.addSpacing(8)
-        row.addWidget(self._sentence, 1)
+        row.add(mark)
+        row.add(self._sentence, 1)
         for button in (self.take_button, self.bars_button, self.drop_button):
-            row.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
+            row.add(button)
         self.hide()
 
     @property

@@ -32,6 +32,7 @@ from app.set_report import orders_text
 from app.set_rows import Role, SeamRow, SetDelegate, SetModel, TuneRow, rows_of
 from app.settings import Settings
 from app.theme import Theme
+from app.window_layout import fitting
 from core.set_orders import MOST_ORDERED, Order, orders
 from core.translation import plural, tr, translatable
 from core.tune_set import MOST_TIMES
@@ -67,7 +68,7 @@ class SetWindow(QDialog):
         self._ordered: SetState | None = None  # whose orders are shown
         self._remembers = False  # until the remembered set was recalled
         self.setWindowTitle(tr("Set of tunes"))
-        self.resize(640, 620)
+        self.resize(fitting(self, 640, 620))
         self._build()
         self._connect()
         self._show_set()

@@ -21,6 +21,7 @@ from app.sheet_choice import WAY_TEXTS, SheetChoice, Way
 from app.sheet_form import SheetForm
 from app.sheet_preview import SheetPreview
 from app.sheet_work import SheetWork
+from app.window_layout import fitting
 from core.lesson import Lesson
 from core.sheet_plan import SheetKind, SheetPlan
 from core.translation import plural, tr, translatable
@@ -105,7 +106,7 @@ class SheetDialog(QDialog):
         foot = QHBoxLayout()
         foot.addWidget(buttons)
         row.addLayout(foot)
-        self.resize(WIDTH, HEIGHT)
+        self.resize(fitting(self, WIDTH, HEIGHT))
         self.form.kind.setFocus()
         self.way_buttons[way].setDefault(True)  # only now does it belong to the dialog
 

@@ -6,8 +6,9 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QVBoxLayout, QWidget
 
+from app.flow_row import FlowRow
 from core.shelf.query import Query
 from core.shelf.remarks import STATUSES
 from core.shelf.search import Choices
@@ -61,10 +62,9 @@ class ShelfFilters(QWidget):
         rows.setSpacing(6)
         rows.addWidget(self.words)
         for widgets in ((self.notes, self.any_key), tuple(self.boxes.values())):
-            row = QHBoxLayout()
-            row.setSpacing(6)
+            row = FlowRow(6)
             for widget in widgets:
-                row.addWidget(widget)
+                row.add(widget, 0 if widget is self.any_key else 1)
             rows.addLayout(row)
         for line in (self.words, self.notes):
             line.installEventFilter(self)

@@ -49,7 +49,7 @@ class ShelfTable(QTableView):
         header.setSectionResizeMode(TITLE, QHeaderView.ResizeMode.Fixed)
         letter = self.fontMetrics().averageCharWidth()
         for column, letters in enumerate(LETTERS):
-            self.setColumnWidth(column, letters * letter)
+            self.setColumnWidth(column, max(letters * letter, header.sectionSizeHint(column)))
         self.doubleClicked.connect(self._on_double_clicked)
 
     @property

@@ -10,16 +10,18 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from PySide6.QtCore import QItemSelection, QPoint, Qt, QTimer, Signal
-from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QMenu, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QLabel, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from app.accent_chooser import KIND_WORDS, AccentChooser
 from app.comparison import Comparison
 from app.comparison_table import ComparisonTable
 from app.document import Document, State
+from app.findings_list import FindingsList
 from app.findings_model import FindingDelegate, FindingsModel, Role, why_text
 from app.quiet_menus import Change, all_back, finding_menu, quiet_text, restoring_menu, step
 from app.remedy_panel import LOOKING, NONE_FOUND, RemedyPanel
 from app.remedy_search import RemedySearch
+from app.scrolled_pane import ScrolledPane
 from app.theme import Theme
 from app.totals_view import TotalsView
 from core.accent_plan import AccentPlan
@@ -60,14 +62,14 @@ class SideList(QWidget):
         self.accents = AccentChooser()
         self.accents.plan_chosen.connect(self._on_plan_chosen)
         self.model = FindingsModel(self)
-        self.list = QListView()
+        self.list = FindingsList()
         self.list.setAccessibleName(tr("Findings"))
         self.list.setModel(self.model)
         self._delegate = FindingDelegate(self.list)
         self.list.setItemDelegate(self._delegate)
         self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list.setResizeMode(FindingsList.ResizeMode.Adjust)
         self.list.selectionModel().selectionChanged.connect(self._on_selection_changed)
         self.list.clicked.connect(self._on_clicked)
         self.list.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
@@ -92,13 +94,18 @@ class SideList(QWidget):
         self.quiet_line = QPushButton()
         self.quiet_line.setProperty("rank", "link")
         self.quiet_line.clicked.connect(self._show_restoring_menu)
-        column = QVBoxLayout(self)
+        inside = QWidget()
+        column = QVBoxLayout(inside)
         column.setContentsMargins(14, 12, 14, 12)
         column.setSpacing(10)
         for widget in (self._heading, self.totals, self.table, self.accents, self._empty, self.list, self.quiet_line,
                        self._why, self.remedies):  # fmt: skip
             column.addWidget(widget, 1 if widget in (self.list, self._empty) else 0)
         column.setAlignment(self.quiet_line, Qt.AlignmentFlag.AlignLeft)
+        self._area = ScrolledPane(inside)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(self._area)
         document.lesson_changed.connect(self._on_lesson_changed)
         self._comparison.changed.connect(self._show_totals)
         self._show_report()

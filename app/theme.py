@@ -146,6 +146,7 @@ def style_sheet(theme: Theme) -> str:
                 padding: 3px 8px; spacing: 2px; }}
     QToolBar::separator {{ background: {theme.line}; width: 1px; margin: 5px 7px; }}
     QToolButton {{ border: 1px solid transparent; border-radius: 5px; padding: 4px 7px; }}
+    QToolBar > QToolButton {{ padding: 4px; }}
     QToolButton:hover {{ background: {theme.tint_soft}; }}
     QToolButton:pressed, QToolButton:checked {{ background: {theme.tint_soft}; border-color: {theme.tint}; }}
     QToolButton:focus {{ border-color: {theme.tint}; }}
@@ -159,6 +160,7 @@ def style_sheet(theme: Theme) -> str:
                              selection-color: {theme.text}; }}
     QListView:focus, QTableView:focus {{ border-color: {theme.tint}; }}
     QListView::item {{ padding: 0 7px; min-height: 24px; color: {theme.text}; border: 1px solid transparent; }}
+    QTableView::item {{ padding: 0 4px; }}
     QListView::item:hover {{ background: {mix(theme.tint_soft, theme.field, 0.5).name()}; }}
     QListView::item:selected {{ background: {theme.tint_soft}; color: {theme.text}; }}
     QListView::item:focus {{ border: 1px solid {theme.tint}; }}

@@ -26,10 +26,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.window_layout import fitting
 from core.lesson import AS_WRITTEN, Lesson
 from core.translation import plural, tr, translatable
 
 Index = QModelIndex | QPersistentModelIndex
+RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+ROWS_MEASURED = 50
 COLUMNS = translatable(("Number", "Title", "Dance", "Key", "Metre"))
 
 
@@ -49,12 +52,14 @@ class TunesModel(QAbstractTableModel):
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
             return tr(COLUMNS[section])
+        if role == Qt.ItemDataRole.TextAlignmentRole and section == 0:
+            return RIGHT
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         lesson = self._lessons[index.row()]
         if role == Qt.ItemDataRole.TextAlignmentRole and index.column() == 0:
-            return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            return RIGHT
         if role == Qt.ItemDataRole.UserRole:  # what sorting goes by
             return lesson.tune.number if index.column() == 0 else _cells(lesson)[index.column()].casefold()
         if role == Qt.ItemDataRole.DisplayRole:
@@ -95,7 +100,7 @@ class TuneChooser(QDialog):
     def __init__(self, name: str, lessons: Sequence[Lesson], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(tr("Choose a tune of {name}", name=name))
-        self.resize(640, 460)
+        self.resize(fitting(self, 640, 460))
         self._count = len(lessons)
         self.filter = QLineEdit()
         self.filter.setPlaceholderText(tr("Find by title, dance, key or number"))
@@ -115,6 +120,8 @@ class TuneChooser(QDialog):
         self.table.setShowGrid(False)
         self.table.setTabKeyNavigation(False)
         self.table.verticalHeader().hide()
+        self.table.horizontalHeader().setResizeContentsPrecision(ROWS_MEASURED)
+        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.table.horizontalHeader().setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
         self.table.horizontalHeader().setHighlightSections(False)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)

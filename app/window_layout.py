@@ -13,17 +13,18 @@ from PySide6.QtWidgets import (
     QSplitter,
     QStackedWidget,
     QStatusBar,
-    QToolBar,
     QVBoxLayout,
     QWidget,
 )
 
 from app.settings import Settings
+from app.tool_bar import ToolBar
 from core.translation import tr
 
 SIDE_WIDTH, SIDE_LEAST = 350, 280
 FIRST_SIZE = (1280, 820)
 FRAME = QSize(8, 40)  # what the system puts round a window, about
+TEXT_HEIGHT = 16  # pixels of a line, about: sizes are meant for it
 LEAST_PAGE = 160  # pixels of height
 
 
@@ -56,8 +57,8 @@ class WindowLayout:
         side: Iterable[QWidget],
         dock: QDockWidget,
     ) -> None:
-        self._window, self._page = window, page
-        self.tool_bar = _make_tool_bar()
+        self._window, self._welcome, self._page = window, welcome, page
+        self.tool_bar = ToolBar()
         window.addToolBar(self.tool_bar)
         self._stack = QStackedWidget()
         self._stack.addWidget(welcome)
@@ -68,11 +69,10 @@ class WindowLayout:
         column.addWidget(self._stack, 1)
         for part in under:
             column.addWidget(part)
-        self._side, column = _column()
+        self._side, column = _column(_Side())
         for part in side:
             column.addWidget(part)
         column.setStretchFactor(part, 1)
-        self._side.setMinimumWidth(SIDE_LEAST)
         self._side.hide()
         self._splitter = QSplitter(Qt.Orientation.Horizontal)
         self._splitter.addWidget(left)
@@ -98,7 +98,8 @@ class WindowLayout:
     def show_page(self) -> None:
         """Show the page, for there is a lesson now, and what stands beside it."""
         self._stack.setCurrentWidget(self._page)
-        self._stack.setMinimumHeight(LEAST_PAGE)  # no longer that of the welcome
+        self._welcome.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)  # it needs no more room
+        self._stack.setMinimumHeight(LEAST_PAGE)
         self._side.show()
 
     def widen_side(self, width: int) -> None:
@@ -109,8 +110,7 @@ class WindowLayout:
 
     def restore(self, settings: Settings) -> None:
         """Lay out the window as it was at the end of the last session, no larger than the screen."""
-        room = self._window.screen().availableGeometry().size() - FRAME
-        self._window.resize(QSize(*FIRST_SIZE).boundedTo(room))
+        self._window.resize(fitting(self._window, *FIRST_SIZE))
         self._window.restoreGeometry(settings.window("place"))
         self._splitter.restoreState(settings.window("split"))
         self._window.restoreState(settings.window("docks"))
@@ -122,18 +122,27 @@ class WindowLayout:
         settings.set_window("docks", self._window.saveState())
 
 
-def _make_tool_bar() -> QToolBar:
-    bar = QToolBar(tr("Tools"))
-    bar.setObjectName("tools")
-    bar.setMovable(False)
-    bar.setFloatable(False)
-    bar.setIconSize(QSize(20, 20))
-    return bar
+def fitting(widget: QWidget, width: int, height: int) -> QSize:
+    """A size for a window: larger with larger text, and no larger than its screen has room for.
+
+    Args:
+        width, height: Pixels where a line of text has the height of ``TEXT_HEIGHT``.
+    """
+    scale = max(widget.fontMetrics().height() / TEXT_HEIGHT, 1)
+    wanted = QSize(round(width * scale), round(height * scale))
+    return wanted.boundedTo(widget.screen().availableGeometry().size() - FRAME)
 
 
-def _column() -> tuple[QWidget, QVBoxLayout]:
+class _Side(QWidget):
+    """As wide as its parts need, and never too narrow to be read."""
+
+    def minimumSizeHint(self) -> QSize:
+        return super().minimumSizeHint().expandedTo(QSize(SIDE_LEAST, 0))
+
+
+def _column(widget: QWidget | None = None) -> tuple[QWidget, QVBoxLayout]:
     """A widget for parts under one another, without any room between."""
-    widget = QWidget()
+    widget = widget or QWidget()
     column = QVBoxLayout(widget)
     column.setContentsMargins(0, 0, 0, 0)
     column.setSpacing(0)
