@@ -12,7 +12,6 @@ from pathlib import Path
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QLabel,
     QMenu,
     QProgressBar,
@@ -23,6 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.flow_row import FlowRow
 from app.shelf_desk import ShelfDesk, Stock
 from app.shelf_filters import ShelfFilters
 from app.shelf_model import ShelfModel
@@ -52,8 +52,8 @@ class ShelfPane(QWidget):
         opened: The ``Entry`` that the user wants to open.
         folder_wanted: The user wants to put a folder on the shelf; ``add_place`` does it.
         samples_wanted: The user wants the tunes that come with the program on the shelf.
-        leave_wanted: The keyboard may go back to the page, the pane may close.
         learn_wanted: (``Query``, how many tunes it finds): the user wants a style learned from them.
+        leave_wanted: The keyboard may go back to the page, the pane may close.
         hinted: A sentence for the status line.
         told: (sentence, lines): something to know that is not to be missed.
     """
@@ -61,8 +61,8 @@ class ShelfPane(QWidget):
     opened = Signal(object)
     folder_wanted = Signal()
     samples_wanted = Signal()
-    leave_wanted = Signal()
     learn_wanted = Signal(object, int)
+    leave_wanted = Signal()
     hinted = Signal(str)
     told = Signal(str, list)
 
@@ -106,11 +106,10 @@ class ShelfPane(QWidget):
         self._connect()
 
     def _build(self) -> None:
-        foot = QHBoxLayout()
-        foot.addWidget(self.count, 1)
-        foot.addWidget(self.progress)
-        foot.addWidget(self.cancel_button)
-        foot.addWidget(self.places_button)
+        foot = FlowRow(6)
+        foot.add(self.count, 1)
+        for widget in (self.progress, self.cancel_button, self.places_button):
+            foot.add(widget)
         column = QVBoxLayout(self)
         column.setContentsMargins(14, 8, 10, 6)
         column.setSpacing(6)
@@ -122,10 +121,9 @@ class ShelfPane(QWidget):
 
     def _message_page(self) -> QWidget:
         page = QWidget()
-        buttons = QHBoxLayout()
+        buttons = FlowRow(6)
         for button in (self.folder_button, self.samples_button, self.rebuild_button):
-            buttons.addWidget(button)
-        buttons.addStretch(1)
+            buttons.add(button)
         column = QVBoxLayout(page)
         column.addWidget(self.message)
         column.addLayout(buttons)

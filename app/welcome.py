@@ -6,12 +6,15 @@ import os
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
 
 from app.samples import sample_files, sample_label
 from app.theme import scaled_font
+from core.translation import tr
+
+HEIGHT, LEAST_LINES = 330, 4  # of a list: pixels wanted, lines of text needed
 
 
 class Welcome(QWidget):
@@ -30,21 +33,21 @@ class Welcome(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        title = QLabel("What shall we bow?")
+        title = QLabel(tr("What shall we bow?"))
         title.setFont(scaled_font(title.font(), 1.9))
-        words = QLabel("Open a lesson, a score or a tune book, drop one here, or paste a tune as ABC text.")
+        words = QLabel(tr("Open a lesson, a score or a tune book, drop one here, or paste a tune as ABC text."))
         words.setProperty("rank", "quiet")
         words.setWordWrap(True)
-        self.open_button = QPushButton("Open…")
+        self.open_button = QPushButton(tr("Open…"))
         self.open_button.clicked.connect(self.open_wanted)
-        self.paste_button = QPushButton("Paste a tune")
+        self.paste_button = QPushButton(tr("Paste a tune"))
         self.paste_button.clicked.connect(self.paste_wanted)
         buttons = QHBoxLayout()
         buttons.addWidget(self.open_button)
         buttons.addWidget(self.paste_button)
         buttons.addStretch(1)
-        self.recent = _FileList("Opened lately")
-        self.samples = _FileList("Tunes to try")
+        self.recent = _FileList(tr("Opened lately"))
+        self.samples = _FileList(tr("Tunes to try"))
         lists = QHBoxLayout()
         lists.setSpacing(24)
         for part, chosen in ((self.samples, self.sample_chosen), (self.recent, self.file_chosen)):
@@ -78,6 +81,16 @@ class Welcome(QWidget):
         self.recent.show_files([path for path in paths if os.path.exists(path)], lambda path: path.name)
 
 
+class _List(QListWidget):
+    """Less high where there is less room."""
+
+    def sizeHint(self) -> QSize:
+        return QSize(super().sizeHint().width(), HEIGHT)
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(super().minimumSizeHint().width(), LEAST_LINES * self.fontMetrics().lineSpacing())
+
+
 class _FileList(QWidget):
     chosen = Signal(Path)
 
@@ -85,9 +98,8 @@ class _FileList(QWidget):
         super().__init__()
         heading = QLabel(title)
         heading.setProperty("rank", "heading")
-        self.list = QListWidget()
+        self.list = _List()
         self.list.setAccessibleName(title)
-        self.list.setMinimumHeight(330)
         self.list.itemActivated.connect(self._on_activated)
         self.list.itemClicked.connect(self._on_activated)
         column = QVBoxLayout(self)
