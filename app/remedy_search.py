@@ -17,7 +17,6 @@ from core.bowing import Bowing
 from core.check import Finding, Remedy, Report
 from core.lesson import Lesson
 from core.lesson_check import check_lesson
-from core.remedies import remedies
 from core.tune import Tune
 
 if TYPE_CHECKING:
@@ -95,6 +94,7 @@ class RemedySearch(QObject):
 
 def search(lesson: Lesson, bowing: Bowing, finding: Finding, dropped: Event) -> tuple[Remedy, ...]:
     """Find remedies, or none at all once the search was dropped."""
+    from core.remedies import remedies  # not for the start
 
     def judge(tune: Tune, bowing: Bowing) -> Report:
         return judge_unless_dropped(lesson, bowing, dropped)

@@ -28,7 +28,6 @@ from core.accent_plan import AccentPlan
 from core.bowing import set_plan
 from core.check import Finding, Remedy, Severity
 from core.checks import words
-from core.remedies import TURNING, remedies
 from core.translation import inside, plural, tr, translatable
 
 NOTHING_OPEN = translatable("Open a tune and its bow check stands here.")
@@ -223,6 +222,8 @@ class SideList(QWidget):
             self._search.stop()
             self.remedies.say("")
         elif self._asked is None or self._asked[0] is not state or self._asked[1] != finding:
+            from core.remedies import TURNING, remedies  # not for the start
+
             self._asked = state, finding
             self._search.stop()
             if finding.rule in TURNING:

@@ -15,7 +15,6 @@ from PySide6.QtWidgets import QApplication
 from app.language import use_language, use_language_in_qt, wanted_language
 from app.main_window import MainWindow
 from app.settings import Settings
-from app.theme import apply_theme, choose_theme
 
 PAINTED_MS = 100  # by then a window has been painted, with its lesson
 
@@ -39,8 +38,7 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     language = wanted_language(settings.language)
     use_language(language)
     use_language_in_qt(app, language)
-    apply_theme(app, choose_theme(settings.look))  # before there are widgets, which would all be styled twice
-    window = MainWindow(settings)
+    window = MainWindow(settings)  # it gives the theme to all widgets once they stand where they stay: styled once
     window.show()
     if paths:
         window.open_path(Path(paths[0]))
