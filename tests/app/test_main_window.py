@@ -25,11 +25,11 @@ from app.dialogs import Answer
 from app.files import read_path
 from app.main_window import MainWindow
 from app.page_view import PageView
+from app.samples import sample_files
 from app.settings import Look
 from app.sheet_dialog import SheetChoice, Way
-from app.theme import DARK, LIGHT
+from app.theme import DARK, LIGHT, mix
 from app.tune_chooser import TuneChooser
-from app.samples import sample_files
 from core.bowing import Bow, Join, Mark
 from core.check import Severity
 from core.engraving.bow_signs import MarkDensity
@@ -647,6 +647,9 @@ def test_words_and_ink_stand_out_from_what_they_stand_on(theme):
         (theme.text, theme.panel), (theme.text, theme.field), (theme.quiet, theme.panel), (theme.quiet, theme.field),
         (theme.ink, theme.paper), (theme.on_tint, theme.tint), (theme.text, theme.tint_soft),
         *((theme.severities[severity], ground) for severity in Severity for ground in (theme.field, theme.tint_soft)),
+        *((theme.quiet, ground) for ground in (theme.tint_soft, mix(theme.tint_soft, theme.field, 0.5).name())),
+        *((theme.tint, ground) for ground in (theme.panel, theme.field, theme.tint_soft)),  # links, the banner's word
+        *((theme.severities[severity], ground) for severity in Severity for ground in (theme.panel, theme.paper)),
     ]  # fmt: skip
     for fore, ground in pairs:
         assert contrast(fore, ground) >= 4.5, (fore, ground)  # WCAG 2.1, 1.4.3
