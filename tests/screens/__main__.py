@@ -29,7 +29,7 @@ def parse(arguments: list[str]) -> argparse.Namespace:
     parser.add_argument("--language", default="en")
     parser.add_argument("--theme", default="light", choices=["light", "dark"])
     parser.add_argument("--text", type=int, default=100)
-    return parser.parse_args(arguments)
+    return parser.parse_intermixed_args(arguments)
 
 
 def main(arguments: list[str]) -> None:
