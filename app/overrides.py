@@ -1,8 +1,9 @@
-"""Lets a mistake in an overridden method of Qt be told, where it would end the program; import it before our classes.
+"""Tells of a mistake in an overridden method of Qt and goes on, where it would end the program; import it before our
+classes.
 
-Up to Python 3.11 an exception that the interpreter raises itself (``[][0]``, say) is held as a class and a message
-until somebody catches it. PySide (seen in 6.10.3 and 6.11.3) takes the message for the exception when such a one comes
-out of a method that Qt called, and the process dies of it. Catching it once inside the method makes it whole.
+No exception may leave such a method for Qt. PySide (seen in 6.10.3 and 6.11.3 on Python 3.11) dies at once of one that
+the interpreter raised itself (``[][0]``, say), since it takes the message for the exception; of any other it may die
+later, when the collector comes upon what that has left in disorder.
 """
 
 from __future__ import annotations
@@ -16,18 +17,17 @@ from typing import Any
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAccessibleInterface
 
-IS_NEEDED = sys.version_info < (3, 12)  # from then on every exception is whole when it is raised
 
-
-def made_whole(method: Callable[..., Any]) -> Callable[..., Any]:
-    """The method, from which every exception comes whole."""
+def held(method: Callable[..., Any]) -> Callable[..., Any]:
+    """The method, which tells ``sys.excepthook`` of every exception, and then returns None."""
 
     @wraps(method)
     def call(*values: Any, **named: Any) -> Any:
         try:
             return method(*values, **named)
         except Exception:
-            raise
+            sys.excepthook(*sys.exc_info())
+            return None
 
     return call
 
@@ -42,12 +42,11 @@ def _overridden(made: type) -> dict[str, FunctionType]:
     }
 
 
-def _make_whole(made: type) -> None:
+def _hold(made: type) -> None:
     """Called for each new class below those of Qt."""
     for name, method in _overridden(made).items():
-        setattr(made, name, made_whole(method))
+        setattr(made, name, held(method))
 
 
-if IS_NEEDED:
-    for kind in (QObject, QAccessibleInterface):
-        kind.__init_subclass__ = classmethod(_make_whole)  # type: ignore[assignment]
+for kind in (QObject, QAccessibleInterface):
+    kind.__init_subclass__ = classmethod(_hold)  # type: ignore[assignment]
