@@ -14,16 +14,12 @@ import threading
 import time
 import traceback
 from collections.abc import Callable
-from functools import partial, wraps
-from importlib import import_module
 from pathlib import Path
-from pkgutil import iter_modules
-from types import FunctionType, TracebackType
+from types import TracebackType
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, QtMsgType, qInstallMessageHandler
+from PySide6.QtCore import QCoreApplication, QEvent, QtMsgType, qInstallMessageHandler
 from PySide6.QtWidgets import QApplication
 
-import app
 from app import player_device
 from app.main_window import MainWindow
 from app.samples import sample_files
@@ -31,7 +27,7 @@ from app.settings import Look, Settings
 from core.lesson import Lesson
 from tests.soak.answers import Answers
 from tests.soak.hands import Hands
-from tests.soak.health import Health, examine
+from tests.soak.health import Health, examine, objects
 
 PAUSE_S = 0.03
 PATIENCE_S = 20.0
@@ -49,6 +45,7 @@ class Session:
     Attributes:
         faults: What went wrong, in words, with its traceback.
         history: How the process was after each chapter.
+        undoable: Steps that could be undone at the end of the last chapter, and objects that were held for them alone.
         gestures: Done so far.
     """
 
@@ -58,6 +55,7 @@ class Session:
         self.faults: list[str] = []
         self.history: list[Health] = []
         self.gestures = 0
+        self.undoable = (0, 0)
         self._restore: list[Callable[[], object]] = []
         try:
             self._begin(folder)
@@ -67,7 +65,6 @@ class Session:
 
     def _begin(self, folder: Path) -> None:
         self._watch()
-        self._guard()
         self._silence()
         samples = folder / "tunes"
         samples.mkdir()
@@ -105,34 +102,6 @@ class Session:
             lambda: qInstallMessageHandler(before),
         ]
 
-    def _guard(self) -> None:
-        """Catch exceptions where Qt calls a method of ours that stands in the place of its own.
-
-        From there PySide 6.11 on Python 3.11 ends the process where the interpreter itself raised the exception
-        (``IndexError`` and its like): it takes the words of an error for an error.
-        """
-        for found in iter_modules(app.__path__, "app."):
-            if not found.name.endswith("__main__"):
-                module = import_module(found.name)
-                for kind in [value for value in vars(module).values() if isinstance(value, type)]:
-                    if issubclass(kind, QObject) and kind.__module__ == found.name:
-                        self._guard_class(kind)
-
-    def _guard_class(self, kind: type) -> None:
-        for name, method in list(vars(kind).items()):
-            if isinstance(method, FunctionType) and hasattr(kind.__mro__[1], name) and name != "__init__":
-
-                @wraps(method)
-                def guarded(*args: object, method: FunctionType = method) -> object:
-                    try:
-                        return method(*args)
-                    except Exception:
-                        self._tell(traceback.format_exc())
-                        return None
-
-                setattr(kind, name, guarded)
-                self._restore.append(partial(setattr, kind, name, method))
-
     def _silence(self) -> None:
         """Play through the clock that is silent, whatever sound devices there are."""
         opens = player_device.Devices.open
@@ -154,23 +123,29 @@ class Session:
         """Handle events until a condition holds, but no longer than a pause; for a pause where it never does."""
         end = time.monotonic() + PAUSE_S
         while time.monotonic() < end and not condition():
-            QApplication.processEvents()
+            self._handle_events()
             time.sleep(0.001)
 
     def wait_for(self, condition: Callable[[], bool], what: str) -> None:
         """Handle events until a condition holds; a fault where that takes too long."""
         end = time.monotonic() + PATIENCE_S
         while not condition():
-            QApplication.processEvents()
+            self._handle_events()
             time.sleep(0.001)
             if time.monotonic() > end:
                 self._tell(f"waited {PATIENCE_S:.0f} s in vain: {what}")
                 return
 
+    def _handle_events(self) -> None:
+        try:
+            QApplication.processEvents()
+        except Exception:  # from a method of ours that Qt called
+            self._tell(traceback.format_exc())
+
     # ------------------------------------------------------------------------------------------------- chapters
 
     def chapter(self, gestures: int) -> None:
-        """Open a tune, work on it, undo all and redo all."""
+        """Open a tune, work on it, undo all and redo all; then see what the undo stack has held, and empty it."""
         self._open(self._lot.choice(self._lessons))
         for place in range(gestures):
             if self._hangs_s is not None:
@@ -181,10 +156,11 @@ class Session:
                 self._tell(traceback.format_exc())
             self.gestures += 1
             if place % 4 == 0:
-                QApplication.processEvents()
+                self._handle_events()
         faulthandler.cancel_dump_traceback_later()
         self._calm()
         self._undo_and_redo()
+        self._weigh_steps()
 
     def _open(self, path: Path) -> None:
         if not self.window.open_path(path):
@@ -220,6 +196,14 @@ class Session:
         stack.setIndex(steps)
         if self._lesson != end:
             self._tell("redo all does not give the last lesson")
+
+    def _weigh_steps(self) -> None:
+        """Let the undo steps go, and count what goes with them."""
+        stack = self.window.document.stack
+        steps, before = stack.count(), objects()
+        stack.setClean()
+        stack.clear()
+        self.undoable = steps, before - objects()
 
     def look(self) -> Health:
         """Come to rest with the same lesson as ever and examine the process."""

@@ -3,11 +3,19 @@
 from __future__ import annotations
 
 from collections import Counter
+from importlib import import_module
+from pkgutil import walk_packages
 
 import pytest
 
+import app
+import core
+from app.overrides import held
+from app.page_view import PageView
 from tests.soak.health import Health, growing, slope
+from tests.soak.kept import FINITE, function_caches, kept, let_go
 from tests.soak.session import Session
+from tests.soak.verdict import verdict
 
 
 @pytest.mark.parametrize("seed", [11, 12])
@@ -44,8 +52,73 @@ def test_an_undo_that_leads_elsewhere_is_a_fault_of_the_session(qtbot, tmp_path,
     assert ["undo all does not give the first lesson" in fault for fault in session.faults] == [True]
 
 
-def health(gestures: int, **kinds: int) -> Health:
-    return Health(gestures, Counter(kinds), 0, 0, 0, 0, 0)
+@pytest.mark.parametrize("mistake", [lambda: [][0], lambda: {}["none"]])
+@pytest.mark.parametrize("method", ["mousePressEvent", "paintEvent"])  # called from a gesture, and between gestures
+def test_an_exception_where_qt_calls_a_method_of_ours_is_a_fault_of_the_session(
+    qtbot, tmp_path, monkeypatch, method, mistake
+):
+    session = Session(1, tmp_path)
+    try:
+        session.chapter(0)
+        monkeypatch.setattr(PageView, method, held(lambda page, event: mistake()))
+        session.window.page.update()
+        session.chapter(8)
+    finally:
+        monkeypatch.undo()
+        session.end()
+    assert any("Error" in fault for fault in session.faults)
+
+
+def test_every_cache_of_a_function_has_a_bound_or_is_of_something_finite():
+    for package in (app, core):
+        for found in walk_packages(package.__path__, f"{package.__name__}."):
+            if not found.name.endswith("__main__"):
+                import_module(found.name)
+    endless = {name for name, cache in function_caches().items() if cache.cache_info().maxsize is None}
+    assert endless == set(FINITE)
+
+
+def test_what_is_kept_on_purpose_is_told_with_its_bound_and_let_go(qtbot, tmp_path):
+    session = Session(1, tmp_path)
+    try:
+        session.chapter(0)
+        pictures = next(one for one in kept() if one.name == "Engraver: pictures" and one.holds)
+        assert 0 < pictures.holds <= pictures.most
+        let_go()
+        assert not [one for one in kept() if one.holds and one.name not in FINITE]
+    finally:
+        session.end()
+
+
+def test_steps_that_can_be_undone_are_weighed_and_let_go(qtbot, tmp_path):
+    session = Session(1, tmp_path)
+    try:
+        session.chapter(0)
+        for _ in range(5):
+            session.window.actions_by_name["bowing_add"].trigger()
+        session._weigh_steps()
+        assert session.window.document.stack.count() == 0
+    finally:
+        session.end()
+    steps, held = session.undoable
+    assert steps == 5
+    assert held > 5
+
+
+def health(gestures: int, resident: int = 0, **kinds: int) -> Health:
+    return Health(gestures, Counter(kinds), resident, 0, 0, 0, 0)
+
+
+def test_the_verdict_names_what_grows_and_lets_the_first_chapter_be():
+    states = [health(g, resident=700 + 3 * g // 100, kept=60 + g // 10, steady=90 if g > 500 else 1) for g in (
+        500, 2000, 4000, 6000
+    )]  # fmt: skip
+    found = verdict(states, {"objects": 99, "resident": 31})
+    assert found.grows
+    assert [line.endswith("IT GROWS") for line in found.lines] == [True, False, False]
+    assert found.lines[-1] == "  kept: +100 a thousand"
+    assert not verdict(states, {"objects": 101}).grows
+    assert not verdict(states[:1], {"objects": 0}).grows
 
 
 def test_what_is_gathered_is_told_with_its_rate():

@@ -1,0 +1,89 @@
+"""What the program keeps on purpose, so as not to make it again: how much, how much at most; and how to let it go.
+
+What is kept by a value (``core.once``, ``cached_property``) or beside one (weak keys) goes with the value and is not
+told here.
+"""
+
+from __future__ import annotations
+
+import gc
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import _lru_cache_wrapper
+
+from app.document import REPORTS_KEPT, Document
+from core.engraving.engraver import TUNES_KEPT, Engraver
+
+FINITE = {  # caches of functions that have no bound, since there is only so much to keep
+    "app.difference_painting.shape_paths": "the shapes",
+    "app.fonts.load_fonts": "one answer",
+    "app.fonts.page_font": "styles of two fonts at one size",
+    "app.page_accessible.install": "the page",
+    "app.printing.need_application": "one answer",
+    "core.engraving.glyphs.glyph_box": "the music font",
+    "core.engraving.glyphs.glyph_outline": "the music font",
+    "core.shelf.soundness.layout_after": "the steps of the layout",
+    "core.sound.clicks._tick": "two clicks",
+    "core.sound.fiddle_bank.keys": "one answer",
+    "core.sound.fiddle_bank.recording": "the recordings",
+    "core.style.style.book_of_1883": "one answer",
+    "core.xml_characters._others": "one answer",
+}
+
+
+@dataclass(frozen=True)
+class Kept:
+    """What one cache holds.
+
+    Attributes:
+        name: Of the function or the object that keeps it.
+        holds: How many answers.
+        most: How many there may be; None where no bound is set.
+    """
+
+    name: str
+    holds: int
+    most: int | None
+
+
+def function_caches() -> dict[str, _lru_cache_wrapper]:
+    """The caches of all functions of ours that have been imported, by name."""
+    ours = [module for name, module in sorted(sys.modules.items()) if name.split(".")[0] in ("app", "core")]
+    return {
+        f"{value.__module__}.{value.__qualname__}": value
+        for module in ours
+        for value in vars(module).values()
+        if isinstance(value, _lru_cache_wrapper)
+    }
+
+
+def kept() -> list[Kept]:
+    """What is kept now, the most first."""
+    found = [
+        Kept(name, cache.cache_info().currsize, cache.cache_info().maxsize) for name, cache in function_caches().items()
+    ]
+    return sorted([*found, *(kept for kept, _ in _stores())], key=lambda kept: -kept.holds)
+
+
+def let_go() -> None:
+    """Forget all of it that has a bound."""
+    for cache in function_caches().values():
+        if cache.cache_info().maxsize is not None:
+            cache.cache_clear()
+    for _, store in _stores():
+        store.clear()
+
+
+def _stores() -> Iterator[tuple[Kept, dict]]:
+    """Dictionaries in which objects of ours keep what they made last."""
+    for thing in gc.get_objects():
+        if isinstance(thing, Engraver):
+            for name, store, most in (
+                ("pictures", thing._pictures, thing._kept),
+                ("rooms", thing._rooms, thing._kept),
+                ("tunes", thing._tunes, TUNES_KEPT),
+            ):
+                yield Kept(f"Engraver: {name}", len(store), most), store
+        elif isinstance(thing, Document):
+            yield Kept("Document: reports", len(thing._reports), REPORTS_KEPT), thing._reports

@@ -1,0 +1,52 @@
+"""Whether a process has grown by what it neither keeps on purpose nor holds for undo."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from tests.soak.health import Health, growing, slope
+
+TOLD = 15  # types of which more are gathered
+SLOW = 20.0  # objects of one type a thousand gestures
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """What is to be said of a session.
+
+    Attributes:
+        grows: Something is gathered faster than it may be.
+        lines: Why, one for each thing that was measured, then the types that are gathered.
+    """
+
+    grows: bool
+    lines: tuple[str, ...]
+
+
+def verdict(states: Sequence[Health], most: Mapping[str, float]) -> Verdict:
+    """Hold states that were taken with nothing kept on purpose and nothing to undo against what growth is allowed.
+
+    The first state comes from the first chapter, when not all has been used yet; the others say how fast it goes on.
+
+    Args:
+        states: In order, at least one.
+        most: For attributes of ``Health``, how much may be gathered in a thousand gestures.
+    Returns:
+        Of fewer than four states only first and last are compared: a slope through so few says nothing.
+    """
+    judged = states[1:] if len(states) > 3 else [states[0], states[-1]]
+    if judged[0].gestures == judged[-1].gestures:
+        return Verdict(False, ("too short a session to say what is gathered",))
+    lines, grows = [], False
+    for name, allowed in most.items():
+        values = [getattr(state, name) for state in states]
+        rate = 1000 * slope([(state.gestures, getattr(state, name)) for state in judged])
+        grows = grows or rate > allowed
+        lines.append(
+            f"{name} with nothing kept: {', '.join(map(str, values))}; from {judged[0].gestures} gestures on "
+            f"{rate:+.1f} a thousand (at most {allowed:.0f}){': IT GROWS' if rate > allowed else ''}"
+        )
+    return Verdict(
+        grows, (*lines, *(f"  {name}: {rate:+.0f} a thousand" for name, rate in growing(judged, SLOW)[:TOLD]))
+    )
