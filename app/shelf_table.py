@@ -12,6 +12,7 @@ from core.shelf.search import Entry
 from core.translation import tr
 
 LETTERS = (22, 9, 8, 7, 10, 16, 24, 14)  # width of each column in average letters; the title takes what is left
+HEADING_EDGES = 20  # pixels beside the word of a heading
 EDIT_KEYS = {Qt.Key.Key_S: STATUS, Qt.Key.Key_T: TAGS}
 
 
@@ -49,7 +50,8 @@ class ShelfTable(QTableView):
         header.setSectionResizeMode(TITLE, QHeaderView.ResizeMode.Fixed)
         letter = self.fontMetrics().averageCharWidth()
         for column, letters in enumerate(LETTERS):
-            self.setColumnWidth(column, max(letters * letter, header.sectionSizeHint(column)))
+            heading = header.fontMetrics().horizontalAdvance(tr(COLUMNS[column][0])) + HEADING_EDGES
+            self.setColumnWidth(column, max(letters * letter, heading))
         self.doubleClicked.connect(self._on_double_clicked)
 
     @property

@@ -241,8 +241,14 @@ class SideList(QWidget):
         self._keep_chosen_in_sight()
 
     def _keep_chosen_in_sight(self) -> None:
-        """Scroll to the chosen row when the list has made room for what is said below it."""
-        QTimer.singleShot(0, self, lambda: self.list.scrollTo(self.list.currentIndex()))
+        """Scroll to the chosen row, and to what mends it, when the list has made room for what is said below it."""
+        QTimer.singleShot(0, self, self._show_chosen_row)
+
+    def _show_chosen_row(self) -> None:
+        for widget in (self.remedies, self.list):  # where not both have room, what is chosen
+            if widget.isVisible():
+                self._area.ensureWidgetVisible(widget)
+        self.list.scrollTo(self.list.currentIndex())
 
     def _apply(self, remedy: Remedy) -> None:
         self._document.edit(remedy.label, remedy.edit)

@@ -96,6 +96,16 @@ def test_totals_accents_findings_and_remedies_leave_each_other_room(qtbot, windo
     assert window.size().toTuple() == (1100, 700)  # it was not pushed wider or higher
 
 
+def test_a_pane_without_room_is_scrolled_to_the_finding_that_is_chosen(qtbot, window):
+    at_work(window, (1000, 520))
+    compare_and_choose(qtbot, window)
+    side = window.side_list
+    top = side.list.mapTo(side, side.list.rect().topLeft()).y()
+    assert side.height() < side.list.parentWidget().height()  # there is something to scroll
+    assert top >= 0
+    assert top + side.list.height() <= side.height()
+
+
 def test_the_window_at_work_fits_in_large_text(qtbot, large_window):
     window = large_window
     window.actions_by_name["player"].trigger()
