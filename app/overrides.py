@@ -15,7 +15,7 @@ from types import FunctionType
 from typing import Any
 
 from PySide6.QtCore import QObject
-from PySide6.QtGui import QAccessibleInterface
+from PySide6.QtGui import QAccessibleInterface, QUndoCommand
 
 
 def held(method: Callable[..., Any]) -> Callable[..., Any]:
@@ -48,5 +48,5 @@ def _hold(made: type) -> None:
         setattr(made, name, held(method))
 
 
-for kind in (QObject, QAccessibleInterface):
+for kind in (QObject, QAccessibleInterface, QUndoCommand):
     kind.__init_subclass__ = classmethod(_hold)  # type: ignore[assignment]

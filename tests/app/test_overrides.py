@@ -66,7 +66,10 @@ def test_no_mistake_leaves_a_method_that_qt_calls(qtbot, fault):
     assert [error for _, error, _ in told] == [fault] * 3
 
 
-def test_a_window_is_held():
-    look = "import app.main_window, app.page_view as page; print(hasattr(page.PageView.mousePressEvent, '__wrapped__'))"
+@pytest.mark.parametrize(
+    "method", ["main_window.MainWindow.closeEvent", "page_view.PageView.mousePressEvent", "commands.Edit.redo"]
+)
+def test_a_window_and_its_edits_are_held(method):
+    look = f"from app import main_window, page_view, commands; print(hasattr({method}, '__wrapped__'))"
     done = subprocess.run([sys.executable, "-c", look], capture_output=True, text=True, timeout=60)
     assert done.stdout == "True\n", done.stderr
