@@ -161,7 +161,10 @@ def _bars(where: tuple[tuple[str, int], ...]) -> str:
     titles = list(dict.fromkeys(title for title, _ in where))
     told = []
     for title in titles:
-        bars = [str(bar) for of, bar in where if of == title]
-        text = tr("bar {bar}", bar=bars[0]) if len(bars) == 1 else tr("bars {bars}", bars=listed(bars))
+        bars = [str(bar) for of, bar in where if of == title and bar > 0]
+        named = [tr("the pick-up")] if any(of == title and bar == 0 for of, bar in where) else []
+        if bars:
+            named.append(tr("bar {bar}", bar=bars[0]) if len(bars) == 1 else tr("bars {bars}", bars=listed(bars)))
+        text = listed(named)
         told.append(text if len(titles) == 1 else tr("{bars} of “{title}”", bars=text, title=title))
     return tr("; ", "between tunes").join(told)

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from core.style.habits import FEWEST_CASES, habits
+from core.style.habits import FEWEST_CASES, Habit, habits
 from core.style.learning import example
 from tests.core.builders import bowed
 from tests.core.style.hands import examples, falls_from_the_beat, lesson
@@ -39,6 +39,11 @@ def test_cases_come_from_several_tunes():
     shown = [example(*lesson(seed)) for seed in range(3)]
     sentence = habits(shown)[0].sentence()
     assert all(f"of “Lesson {seed}”" in sentence for seed in range(3))
+
+
+def test_a_pickup_is_told_by_its_name():
+    habit = Habit(("two equal notes",), 9, 10, (("Tune", 0), ("Tune", 3)))
+    assert habit.sentence().endswith("for example the pick-up and bar 3.")
 
 
 def test_no_habit_is_told_twice():
