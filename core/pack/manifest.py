@@ -135,7 +135,7 @@ def _part(name: Any) -> str:
     Raises:
         ValueError: it leads elsewhere, or is no text that can be written down.
     """
-    if not _text(name).strip(". ") or name.startswith(".") or set(name) & set('/\\:\0'):
+    if not _text(name).strip(". ") or name.startswith(".") or set(name) & set("/\\:\0"):
         raise ValueError(f"“{name}” is no name in a pack")
     name.encode()  # half characters are refused by the system
     return str(name)
