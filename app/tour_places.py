@@ -7,8 +7,8 @@ from functools import partial
 from typing import TYPE_CHECKING
 
 from app.actions import MENUS
-from app.tour import Spot
 from app.samples import sample_files
+from app.tour import Spot
 
 if TYPE_CHECKING:
     from app.main_window import MainWindow

@@ -13,6 +13,7 @@ from core.sound.bar_times import Click, PlayedBar, bar_times, count_in_quarters,
 from core.sound.swing import MOST_SWING, SwungBar, swing_of, swung
 from core.strokes import Strokes, work_out
 from core.tempos import pace
+from core.translation import percent, tr
 from core.tune import Tempo, Tune
 
 MOST_COUNT_IN = 8  # bars
@@ -40,11 +41,17 @@ class Manner:
     def __post_init__(self) -> None:
         slowest, fastest = SPEEDS
         if not slowest <= self.speed <= fastest:
-            raise ValueError(f"The speed must be {float(slowest):.0%} to {float(fastest):.0%} of the tempo.")
+            raise ValueError(
+                tr(
+                    "The speed must be {slowest} to {fastest} of the tempo.",
+                    slowest=percent(float(slowest)),
+                    fastest=percent(float(fastest)),
+                )
+            )
         if self.swing is not None and not 1 <= self.swing <= MOST_SWING:
-            raise ValueError(f"The swing must be 1 to {MOST_SWING}.")
+            raise ValueError(tr("The swing must be 1 to {most}.", most=MOST_SWING))
         if not 0 <= self.count_in <= MOST_COUNT_IN:
-            raise ValueError(f"The bars counted in must be 0 to {MOST_COUNT_IN}.")
+            raise ValueError(tr("The bars counted in must be 0 to {most}.", most=MOST_COUNT_IN))
 
 
 PLAIN = Manner()
