@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 class FlowRow(QLayout):
     """Lays its widgets out from left to right, line under line.
 
-    What is left over in a line goes to those of its widgets that have a share. The row is as narrow as the widest of
-    them wants to be and no higher than its lines need.
+    Those of its widgets that have a share need their least width only, and get what is left over in their line. The row
+    is as narrow as its widest widget and no higher than its lines need.
 
     Args:
         spacing: Pixels between widgets, and between lines.
@@ -66,7 +66,7 @@ class FlowRow(QLayout):
 
     def minimumSize(self) -> QSize:
         items = [item for item in self._items if not item.isEmpty()]
-        return self._with_edges(max(map(_width, items), default=0), _highest(items))
+        return self._with_edges(max(map(self._width, items), default=0), _highest(items))
 
     def setGeometry(self, rect: QRect) -> None:
         super().setGeometry(rect)
@@ -98,23 +98,21 @@ class FlowRow(QLayout):
         left = max(room - self._length(line), 0)
         shares = [self._shares[self._items.index(item)] for item in line]
         return [
-            min(_width(item), room) + (left * share // sum(shares) if share else 0)
+            min(self._width(item), room) + (left * share // sum(shares) if share else 0)
             for item, share in zip(line, shares, strict=True)
         ]
 
     def _length(self, items: Sequence[QLayoutItem]) -> int:
-        return sum(map(_width, items)) + self.spacing() * max(len(items) - 1, 0)
+        return sum(map(self._width, items)) + self.spacing() * max(len(items) - 1, 0)
+
+    def _width(self, item: QLayoutItem) -> int:
+        """What an item needs before anything is shared out."""
+        size = item.minimumSize() if self._shares[self._items.index(item)] else item.sizeHint()
+        return size.width()
 
     def _with_edges(self, width: int, height: int) -> QSize:
         edges = self.contentsMargins()
         return QSize(width + edges.left() + edges.right(), height + edges.top() + edges.bottom())
-
-
-def _width(item: QLayoutItem) -> int:
-    """What an item has at least: what it wants, where it has any say in it."""
-    widget = item.widget()
-    ignored = widget is not None and widget.sizePolicy().horizontalPolicy() is widget.sizePolicy().Policy.Ignored
-    return item.minimumSize().width() if ignored else item.sizeHint().width()
 
 
 def _height(item: QLayoutItem, width: int) -> int:

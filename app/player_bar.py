@@ -74,7 +74,7 @@ class PlayerBar(QFrame):
         self.words.setProperty("rank", "quiet")
         self.words.setMinimumWidth(self.words.fontMetrics().horizontalAdvance(tr("Counting in: {count}", count="8 ")))
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # a long one widens nothing
-        row = FlowRow(5, self)
+        row = FlowRow(3, self)
         row.setContentsMargins(10, 4, 8, 4)
         bars = QLabel(tr("Bars"))
         bars.setBuddy(self.first)

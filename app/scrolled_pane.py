@@ -21,18 +21,19 @@ class ScrolledPane(QScrollArea):
         self.setWidgetResizable(True)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._inside = inside
         self.setWidget(inside)
 
     def sizeHint(self) -> QSize:
-        return self.widget().sizeHint()
+        return self._inside.sizeHint()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """What is inside needs another size: so does this."""
-        if watched is self.widget() and event.type() is QEvent.Type.LayoutRequest:
+        if watched is self._inside and event.type() is QEvent.Type.LayoutRequest:
             self.updateGeometry()
         return super().eventFilter(watched, event)
 
     def minimumSizeHint(self) -> QSize:
         """As wide as what is inside needs, and of little height."""
-        least = self.widget().minimumSizeHint()
+        least = self._inside.minimumSizeHint()
         return QSize(least.width(), min(least.height(), LEAST_LINES * self.fontMetrics().lineSpacing()))

@@ -12,7 +12,7 @@ from core.shelf.search import Entry
 from core.translation import tr
 
 LETTERS = (22, 9, 8, 7, 10, 16, 24, 14)  # width of each column in average letters; the title takes what is left
-HEADING_EDGES = 20  # pixels beside the word of a heading
+HEADING_EDGES, CELL_EDGES = 20, 14  # pixels beside the words of a heading and of a cell
 EDIT_KEYS = {Qt.Key.Key_S: STATUS, Qt.Key.Key_T: TAGS}
 
 
@@ -51,7 +51,7 @@ class ShelfTable(QTableView):
         letter = self.fontMetrics().averageCharWidth()
         for column, letters in enumerate(LETTERS):
             heading = header.fontMetrics().horizontalAdvance(tr(COLUMNS[column][0])) + HEADING_EDGES
-            self.setColumnWidth(column, max(letters * letter, heading))
+            self.setColumnWidth(column, max(letters * letter + CELL_EDGES, heading))
         self.doubleClicked.connect(self._on_double_clicked)
 
     @property
@@ -117,7 +117,7 @@ class ShelfTable(QTableView):
         """Give the title what the others leave."""
         super().resizeEvent(event)
         others = sum(self.columnWidth(column) for column in range(1, len(COLUMNS)))
-        least = LETTERS[TITLE] * self.fontMetrics().averageCharWidth()
+        least = LETTERS[TITLE] * self.fontMetrics().averageCharWidth() + CELL_EDGES
         self.setColumnWidth(TITLE, max(least, self.viewport().width() - others))
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:

@@ -32,7 +32,7 @@ from core.translation import plural, tr, translatable
 
 Index = QModelIndex | QPersistentModelIndex
 RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-ROWS_MEASURED = 50
+ROWS_MEASURED, ARROW = 50, 36  # pixels beside the word of a heading, for its edges and the arrow of the order
 COLUMNS = translatable(("Number", "Title", "Dance", "Key", "Metre"))
 
 
@@ -52,8 +52,6 @@ class TunesModel(QAbstractTableModel):
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
             return tr(COLUMNS[section])
-        if role == Qt.ItemDataRole.TextAlignmentRole and section == 0:
-            return RIGHT
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> object:
@@ -120,9 +118,11 @@ class TuneChooser(QDialog):
         self.table.setShowGrid(False)
         self.table.setTabKeyNavigation(False)
         self.table.verticalHeader().hide()
-        self.table.horizontalHeader().setResizeContentsPrecision(ROWS_MEASURED)
-        self.table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.table.horizontalHeader().setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
+        header = self.table.horizontalHeader()
+        header.setResizeContentsPrecision(ROWS_MEASURED)
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
+        header.setMinimumSectionSize(header.fontMetrics().horizontalAdvance(tr(COLUMNS[0])) + ARROW)
         self.table.horizontalHeader().setHighlightSections(False)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.table.activated.connect(self.accept)

@@ -215,6 +215,9 @@ def row(qtbot) -> QWidget:
 
 
 class Box(QWidget):
+    def minimumSizeHint(self) -> QSize:
+        return QSize(100, 20)
+
     def sizeHint(self) -> QSize:
         return QSize(100, 20)
 
