@@ -13,6 +13,9 @@ from dataclasses import dataclass
 from functools import _lru_cache_wrapper
 
 from app.document import REPORTS_KEPT, Document
+from app.findings_model import ROWS_KEPT, FindingDelegate
+from app.page_painter import PIXMAPS_KEPT, PagePainter
+from app.player_take import BLOCKS_KEPT, Sound
 from core.engraving.engraver import TUNES_KEPT, Engraver
 
 FINITE = {  # caches of functions that have no bound, since there is only so much to keep
@@ -30,6 +33,16 @@ FINITE = {  # caches of functions that have no bound, since there is only so muc
     "core.style.style.book_of_1883": "one answer",
     "core.xml_characters._others": "one answer",
 }
+
+STORES = [  # class, attribute, and how many there may be; None where each object has its own bound
+    (Engraver, "_pictures", None),
+    (Engraver, "_rooms", None),
+    (Engraver, "_tunes", TUNES_KEPT),
+    (Document, "_reports", REPORTS_KEPT),
+    (PagePainter, "_pixmaps", PIXMAPS_KEPT),
+    (FindingDelegate, "_rows", ROWS_KEPT),
+    (Sound, "_blocks", BLOCKS_KEPT),
+]
 
 
 @dataclass(frozen=True)
@@ -78,12 +91,8 @@ def let_go() -> None:
 def _stores() -> Iterator[tuple[Kept, dict]]:
     """Dictionaries in which objects of ours keep what they made last."""
     for thing in gc.get_objects():
-        if isinstance(thing, Engraver):
-            for name, store, most in (
-                ("pictures", thing._pictures, thing._kept),
-                ("rooms", thing._rooms, thing._kept),
-                ("tunes", thing._tunes, TUNES_KEPT),
-            ):
-                yield Kept(f"Engraver: {name}", len(store), most), store
-        elif isinstance(thing, Document):
-            yield Kept("Document: reports", len(thing._reports), REPORTS_KEPT), thing._reports
+        for kind, attribute, most in STORES:
+            if isinstance(thing, kind):
+                store = getattr(thing, attribute)
+                bound = thing._kept if most is None else most
+                yield Kept(f"{kind.__name__}: {attribute.strip('_')}", len(store), bound), store
