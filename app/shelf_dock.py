@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QDockWidget, QWidget
+from PySide6.QtWidgets import QDialog, QDockWidget, QWidget
 
 from app.samples import sample_files
 from app.shelf_place import default_shelf
@@ -93,6 +93,8 @@ class ShelfDock(QDockWidget):
         self._later.stop()
         self._tell()
         if self._is_made:
+            for dialog in self.findChildren(QDialog):
+                dialog.close()
             self.pane.desk.close()
 
     def _tell_later(self, words: Callable[[ShelfDesk], None]) -> None:
@@ -131,10 +133,17 @@ class ShelfDock(QDockWidget):
     def _ask_to_learn(self, query: Query, tunes: int) -> None:
         from app.learn_dialog import LearnDialog
 
-        dialog = LearnDialog(self._path, query, tunes, self.window())
-        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        dialog.learned.connect(self.learned)
-        dialog.open()
+        for dialog in self.findChildren(LearnDialog):
+            if dialog.work.runs:
+                break
+            dialog.close()  # what it tells is of other tunes
+        else:
+            dialog = LearnDialog(self._path, query, tunes, self)
+            dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+            dialog.learned.connect(self.learned)
+        dialog.show()
+        dialog.raise_()
+        dialog.activateWindow()
 
     def _leave(self) -> None:
         self.hide()

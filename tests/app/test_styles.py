@@ -250,3 +250,15 @@ def test_the_shelf_offers_to_learn_from_what_is_found(qtbot, window: MainWindow,
     window.actions_by_name["learn_style"].trigger()
     qtbot.waitUntil(lambda: bool(asked), timeout=20_000)
     assert asked == [("", LESSONS + 1)]
+
+
+def test_the_window_goes_on_while_it_is_learned_and_ends_it_when_it_closes(qtbot, window: MainWindow, shelf):
+    window.actions_by_name["learn_style"].trigger()
+    qtbot.waitUntil(lambda: window.shelf.findChild(LearnDialog) is not None, timeout=20_000)
+    dialog = window.shelf.findChild(LearnDialog)
+    assert not dialog.isModal()
+    dialog.learn()
+    window.document.stack.setClean()
+    window.close()
+    assert not dialog.work.runs
+    assert own_styles() == ()
