@@ -115,7 +115,8 @@ def test_the_verdict_names_what_grows_and_lets_the_first_chapter_be():
     assert [line.endswith("IT GROWS") for line in found.lines] == [True, False, False]
     assert found.lines[-1] == "  kept: +100 a thousand"
     assert not verdict(states, {"objects": 101}).grows
-    assert not verdict(states[:1], {"objects": 0}).grows
+    assert not verdict(states[:2], {"objects": 0}).grows
+    assert verdict(states[:3], {"objects": 0}).grows
 
 
 def test_what_is_gathered_is_told_with_its_rate():

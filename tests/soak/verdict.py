@@ -33,10 +33,10 @@ def verdict(states: Sequence[Health], most: Mapping[str, float]) -> Verdict:
         states: In order, at least one.
         most: For attributes of ``Health``, how much may be gathered in a thousand gestures.
     Returns:
-        Of fewer than four states only first and last are compared: a slope through so few says nothing.
+        Nothing grows in fewer than three states: what is used for the first time is not told from what is gathered.
     """
-    judged = states[1:] if len(states) > 3 else [states[0], states[-1]]
-    if judged[0].gestures == judged[-1].gestures:
+    judged = states[1:]
+    if len(judged) < 2:
         return Verdict(False, ("too short a session to say what is gathered",))
     lines, grows = [], False
     for name, allowed in most.items():
