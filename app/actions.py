@@ -225,7 +225,7 @@ MENUS: tuple[Menu, ...] = (
     Menu("&View", ("shelf", SEPARATOR, "zoom_fit", "zoom_in", "zoom_out", SEPARATOR,
                    "strip", "trace", Menu("&Bow marks", ("marks_every", "marks_bars", "marks_needed")),
                    Menu("&Colours", ("look_system", "look_light", "look_dark")),
-                   Menu("Lan&guage", ("language_system", "language_en", "language_de")))),
+                   Menu("Lang&uage", ("language_system", "language_en", "language_de")))),
     Menu("&Help", ("manual", "keys", "tour", "whats_this", SEPARATOR, "about")),
 )  # fmt: skip
 RECENT, COMPARE_WITH = "recent", "compare_with"
