@@ -7,6 +7,8 @@ from pathlib import Path
 from core.errors import BowbenchError
 from core.translation import tr
 
+LONGEST_REASON = 100  # characters
+
 
 class ShelfError(BowbenchError):
     """The shelf cannot be used now; nothing was changed."""
@@ -29,12 +31,9 @@ class DamagedShelfError(UnusableShelfError):
     """The file is no catalogue, or a broken one."""
 
     def __init__(self, path: Path, reason: str) -> None:
+        told = reason if len(reason) <= LONGEST_REASON else f"{reason[:LONGEST_REASON]}…"  # SQLite quotes at length
         super().__init__(
-            tr(
-                "The shelf {path} is damaged ({reason}); build it anew, what you noted is kept.",
-                path=path,
-                reason=reason,
-            )
+            tr("The shelf {path} is damaged ({reason}); build it anew, what you noted is kept.", path=path, reason=told)
         )
 
 

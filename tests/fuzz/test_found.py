@@ -283,6 +283,11 @@ def shelf(tmp_path: Path) -> Path:
 
 
 class TestShelf:
+    def test_what_sqlite_quotes_at_length_is_told_in_a_sentence(self) -> None:
+        text = str(DamagedShelfError(Path("shelf.db"), f"unrecognized token: {'x' * 5000}"))
+        assert len(text) < 250
+        assert text.endswith(".")
+
     @pytest.mark.parametrize(
         "statement",
         [
