@@ -158,9 +158,7 @@ def _new_tune(connection: sqlite3.Connection, file: int, facts: Facts) -> int:
     return added.lastrowid
 
 
-def _write_tune(
-    connection: sqlite3.Connection, tune: int, file: int, position: int, facts: Facts, path: bytes
-) -> None:
+def _write_tune(connection: sqlite3.Connection, tune: int, file: int, position: int, facts: Facts, path: bytes) -> None:
     connection.execute(
         """UPDATE tune SET file = ?, position = ?, content = ?, number = ?, title = ?, sort = ?, other_titles = ?,
         dance = ?, dance_words = ?, key = ?, tonic = ?, mode = ?, meter = ?, parts = ?, bars = ? WHERE id = ?""",

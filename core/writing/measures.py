@@ -44,9 +44,7 @@ def add_measures(part: etree._Element, tune: Tune, bowing: Bowing, grid: Grid, p
         add_right_barline(measure, bar, index in closes, is_last=index == len(bars) - 1)
 
 
-def _add_music(
-    measure: etree._Element, bar: Bar, notes: list[list[etree._Element]], grid: Grid, leads: bool
-) -> None:
+def _add_music(measure: etree._Element, bar: Bar, notes: list[list[etree._Element]], grid: Grid, leads: bool) -> None:
     """Append the notes, in the first part with the chords and words that stand over them."""
     waiting = sorted(timed_elements(bar), key=lambda item: item[0]) if leads else []
     starts = [note.at for note in bar.notes] or [Fraction(0)]

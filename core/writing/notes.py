@@ -56,9 +56,7 @@ class NoteWriter:
     def elements(self, bar: Bar) -> list[list[etree._Element]]:
         """The elements of each note of a bar: its grace notes, then one for each pitch."""
         accidentals, beams = BarAccidentals(bar.key), bar_beams(bar)
-        return [
-            list(self._note(bar, note, accidentals, beams.get(place, ()))) for place, note in enumerate(bar.notes)
-        ]
+        return [list(self._note(bar, note, accidentals, beams.get(place, ()))) for place, note in enumerate(bar.notes)]
 
     def _note(
         self, bar: Bar, note: Note, accidentals: BarAccidentals, beams: Sequence[str]
