@@ -46,14 +46,16 @@ LEFT_OUT_OF_SCORES = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize(("module", "name", "most", "text", "words"), LEFT_OUT, ids=lambda value: str(value)[:30])
+@pytest.mark.parametrize(("module", "name", "most", "text", "words"), LEFT_OUT, ids=[row[1] for row in LEFT_OUT])
 def test_what_is_beyond_a_limit_of_abc_is_left_out_and_told(monkeypatch, module, name, most, text, words) -> None:
     monkeypatch.setattr(f"{module}.{name}", most)
     assert not told(read_abc(text(most)).problems, words)
     assert told(read_abc(text(most + 1)).problems, words)
 
 
-@pytest.mark.parametrize(("module", "name", "most", "text", "words"), LEFT_OUT_OF_SCORES, ids=lambda v: str(v)[:30])
+@pytest.mark.parametrize(
+    ("module", "name", "most", "text", "words"), LEFT_OUT_OF_SCORES, ids=[row[1] for row in LEFT_OUT_OF_SCORES]
+)
 def test_what_is_beyond_a_limit_of_scores_is_left_out_and_told(monkeypatch, module, name, most, text, words) -> None:
     if name == "MAX_NOTES_IN_SCORE":
         monkeypatch.setattr(f"core.reading.{module}.Budget.__init__.__defaults__", (most,))
@@ -93,7 +95,7 @@ def test_an_ending_for_too_many_passes_is_none() -> None:
         ("xml_tree.MAX_MARKUP", 200, lambda n: _marked_up(n), "more than 200 tags and attributes"),
         ("xml_tree.MAX_BYTES", 2**20, lambda n: _padded(n), "at most 1 are read"),
     ],
-    ids=lambda value: str(value)[:20],
+    ids=["text", "lines", "markup", "bytes"],
 )
 def test_a_file_beyond_a_limit_is_refused(monkeypatch, limit, most, data, sentence) -> None:
     monkeypatch.setattr(f"core.reading.{limit}", most)
