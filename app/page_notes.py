@@ -366,5 +366,5 @@ class NotePage(PageCanvas):
             theme = self._painter.theme
             lines = bands[self._active].lines
             paint_brackets(painter, lines, self._plan.changes, self._told_bar, self._scale, theme)
-            paint_sureness(painter, lines, self._plan.sure, self._told_bar, self._scale, theme)
+            paint_sureness(painter, lines, self.rows[self._active], self._plan.sure, self._told_bar, self._scale, theme)
             paint_frame(painter, self._layout, self._scale, theme)
