@@ -28,7 +28,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from app import page_view
+from app import page_notes
 from app.document import Document
 from app.engraved_page import EngravedPage
 from app.main_window import MainWindow
@@ -140,7 +140,7 @@ def main() -> None:
     app = QApplication.instance() or QApplication([])
     split = Split()
     split.watch(Document, "_report_on", "check")
-    split.watch(page_view, "make_rows", "signs and differences")
+    split.watch(page_notes, "make_rows", "signs and differences")
     split.watch(EngravedPage, "engrave", "engraving")
     split.watch(PageCanvas, "paintEvent", "painting the page")
     split.watch(SideList, "_on_lesson_changed", "side list")
