@@ -135,13 +135,18 @@ def _say(text: str) -> None:
 
 def _read(name: str) -> Reading | None:
     """Read a file and tell its problems; None, told as well, where nothing can be read."""
+    from app.file_faults import why
+    from app.files import FileError, limited_bytes
     from core.errors import UnreadableFileError
     from core.reading import read_file
 
     try:
-        reading = read_file(Path(name).read_bytes())
-    except OSError as fault:
-        _say(f"{name}: {fault.strerror or fault}")
+        reading = read_file(limited_bytes(Path(name)))
+    except (OSError, ValueError) as fault:
+        _say(f"{name}: {why(fault)}.")
+        return None
+    except FileError as fault:
+        _say(str(fault))
         return None
     except UnreadableFileError as fault:
         _say(f"{name}: {fault}")

@@ -84,22 +84,28 @@ def read_known(path: Path) -> tuple[Reading, Imprint]:
         FileError: it cannot be opened, or nothing in it can be read.
     """
     try:
-        with path.open("rb") as file:
-            data = file.read(LARGEST_FILE_BYTES + 1)  # a device may never end
-        if len(data) > LARGEST_FILE_BYTES:
-            raise FileError(
-                tr(
-                    "{name} is larger than {size} MB and was not opened.",
-                    name=path.name,
-                    size=LARGEST_FILE_BYTES // 2**20,
-                )
-            )
+        data = limited_bytes(path)
     except (OSError, ValueError) as fault:
         raise FileError(tr("{name} cannot be opened: {why}.", name=path.name, why=why(fault))) from fault
     try:
         return read_file(data), imprint(data)
     except UnreadableFileError as fault:
         raise FileError(f"{path.name}, {fault}" if fault.line else f"{path.name}: {fault}") from fault
+
+
+def limited_bytes(path: Path) -> bytes:
+    """What a file holds, and no more than a file may: a device may never end.
+
+    Raises:
+        OSError, ValueError: it cannot be opened.
+        FileError: it is too large.
+    """
+    with path.open("rb") as file:
+        data = file.read(LARGEST_FILE_BYTES + 1)
+    if len(data) > LARGEST_FILE_BYTES:
+        size = LARGEST_FILE_BYTES // 2**20
+        raise FileError(tr("{name} is larger than {size} MB and was not opened.", name=path.name, size=size))
+    return data
 
 
 def is_slow_to_read(path: Path) -> bool:

@@ -371,9 +371,10 @@ class MainWindow(QMainWindow):
         self.open_path(Path(event.mimeData().urls()[0].toLocalFile()))
 
     def closeEvent(self, event: QCloseEvent) -> None:
+        event.ignore()  # a mistake while it is asked must not close the window over unsaved work
         if not self.saving.may_leave():
-            event.ignore()
             return
+        event.accept()
         if self.set_window is not None:
             self.set_window.close()
         if self.pack_dialog is not None:

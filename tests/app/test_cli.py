@@ -103,9 +103,16 @@ def test_the_sentence_on_stderr_names_file_line_and_what_was_expected(book, caps
     assert said.startswith(f"{path}: line 3: ")
 
 
+@pytest.mark.skipif(not Path("/dev/zero").exists(), reason="no such device here")
+def test_a_device_that_never_ends_is_not_read_to_its_end(capsys, monkeypatch):
+    monkeypatch.setattr("app.files.LARGEST_FILE_BYTES", 1 << 20)
+    assert main(["check", "/dev/zero"]) == 3
+    assert capsys.readouterr().err == "zero is larger than 1 MB and was not opened.\n"
+
+
 def test_a_missing_file_is_status_3(capsys):
     assert main(["check", "/nowhere/at all.abc"]) == 3
-    assert "/nowhere/at all.abc: No such file" in capsys.readouterr().err
+    assert "/nowhere/at all.abc: there is no such file" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize(

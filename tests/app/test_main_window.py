@@ -405,6 +405,15 @@ def test_the_first_save_of_a_tune_asks_for_a_lesson_file(window, dialogs, tmp_pa
     assert not window.isWindowModified()
 
 
+def test_a_mistake_while_leaving_is_asked_for_closes_nothing(qtbot, window, monkeypatch):
+    edit(window)
+    with qtbot.captureExceptions() as mistakes, monkeypatch.context() as broken:
+        broken.setattr(window.saving, "may_leave", lambda: [][0])
+        assert not window.close()
+    assert window.isVisible()
+    assert [kind for kind, *_ in mistakes] == [IndexError]
+
+
 def test_a_lesson_file_is_saved_in_place_without_a_question(window, dialogs, tmp_path):
     dialogs.answers["path_to_save"] = tmp_path / "lesson.musicxml"
     window.save_as()
