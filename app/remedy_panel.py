@@ -23,7 +23,7 @@ from core.translation import translatable
 
 LOOKING = translatable("Looking for a change that mends it …")
 NONE_FOUND = translatable(
-    "No single change mends this without doing harm elsewhere. It can stay as it is, or take several changes."
+    "No single change mends this without doing harm elsewhere. It can stay as it is, or Plan (F9) works out several."
 )
 SIDE_PAD, TOP_PAD = 10, 5  # pixels around the words of a button
 _WRAP = int(Qt.TextFlag.TextWordWrap) | int(Qt.AlignmentFlag.AlignLeft) | int(Qt.AlignmentFlag.AlignVCenter)

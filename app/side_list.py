@@ -55,6 +55,7 @@ class SideList(QWidget):
         self._document = document
         self._comparison = comparison or Comparison(document, self)
         self._note_id = ""
+        self._is_changing = False  # the rows of the list
         self._asked: tuple[State, Finding] | None = None  # what remedies are shown or looked for
         self.totals = TotalsView()
         self.table = ComparisonTable(document, self._comparison)
@@ -132,11 +133,17 @@ class SideList(QWidget):
         self.list.setCurrentIndex(self.model.index(row))
 
     def step(self, by: int) -> None:
-        """Choose the next or the previous finding, round the ends."""
+        """Choose the next or the previous finding, round the ends; after one that is told no longer, from its place."""
         count = self.model.rowCount()
         if count:
-            current = self.list.currentIndex().row() if self.chosen is not None else -1 if by > 0 else count
-            self.choose((current + by) % count)
+            row = self.list.currentIndex().row()  # -1 where none was chosen yet
+            if self.chosen is not None:
+                row += by
+            elif by > 0:
+                row = max(row, 0)
+            else:
+                row = (row if row >= 0 else count) - 1
+            self.choose(row % count)
 
     def apply_remedy(self) -> None:
         """Do the first that is offered for the chosen finding, as one undo step."""
@@ -173,7 +180,7 @@ class SideList(QWidget):
         if state is not None:
             self.accents.show_plan(state.bowing.accents, state.tune.bars[-1].meter, changes_text(state))
         findings = report.findings if report is not None else ()
-        self.model.show_findings(findings)
+        self._show_findings(findings)
         self.list.setVisible(bool(findings))
         self._empty.setVisible(not findings)
         quiet = quiet_text(state.lesson.quiet) if state is not None else ""
@@ -183,6 +190,22 @@ class SideList(QWidget):
         self._show_chosen()
         if self._note_id:
             self.model.show_note(self._note_id)
+
+    def _show_findings(self, findings: Sequence[Finding]) -> None:
+        """Show other findings; the chosen one stays chosen while it is told, and no other takes its place.
+
+        Whoever edits looks at what they edit: another finding would scroll the page to its own notes.
+        """
+        before = self.chosen
+        self._is_changing = True
+        self.model.show_findings(findings)
+        if before in findings:
+            self.choose(findings.index(before))
+        else:
+            self.list.clearSelection()
+        self._is_changing = False
+        if self.chosen != before:
+            self.finding_chosen.emit(self.chosen)
 
     def _show_totals(self) -> None:
         """The totals of the shown bowing, or in a table those of all that are compared."""
@@ -200,6 +223,8 @@ class SideList(QWidget):
             self.list.scheduleDelayedItemsLayout()
 
     def _on_selection_changed(self, chosen: QItemSelection, before: QItemSelection) -> None:
+        if self._is_changing:
+            return
         self._show_chosen()
         self.finding_chosen.emit(self.chosen)
 
@@ -222,11 +247,11 @@ class SideList(QWidget):
             self._search.stop()
             self.remedies.say("")
         elif self._asked is None or self._asked[0] is not state or self._asked[1] != finding:
-            from core.remedies import TURNING, remedies  # not for the start
+            from core.remedies import SEARCHED, remedies  # not for the start
 
             self._asked = state, finding
             self._search.stop()
-            if finding.rule in TURNING:
+            if finding.rule in SEARCHED:
                 self.remedies.say(tr(LOOKING))
                 self._search.start(state.lesson, state.bowing, finding)
             else:

@@ -6,6 +6,10 @@ play and what the rest of the tune does. So every such change in the bars that l
 cost, and tried in order of cost: it counts only if the finding is gone, nothing new is warned of, and no more accents
 miss their down-bow than before.
 
+An accent that is reached on an up-bow is mended in the same way, between the accent before it that is driven and
+itself. There fewer accents must miss their down-bow than before; that a part is turned round by it may be told, at a
+cost, for the next change mends that in its turn.
+
 Costs are ours (common practice, no source): see ``COSTS``.
 """
 
@@ -18,7 +22,7 @@ from functools import lru_cache, partial
 from math import inf
 
 from core.accent_plan import AccentPlan, PlanKind, accented_places
-from core.accents import Met
+from core.accents import Accents, Met
 from core.bowing import Bowing, Join, can_join, join, next_struck, separate, stroke_notes
 from core.check import RULES, Report, check
 from core.checks import words
@@ -37,6 +41,9 @@ TURNING = {
     "part-on-other-bow", "tune-on-other-bow", "round-retake", "phrase-on-other-bow", "like-on-other-bow",
     "ending-on-other-bow", "retake-on-some-passes",
 }  # fmt: skip
+REACHED_UP = "accent-up"
+SEARCHED = TURNING | {REACHED_UP}
+"""Rules whose remedies are found by trying; those of the others are at hand."""
 WITH_MODEL: Mapping[str, Callable[[Tune, int], int]] = {  # rule, first bar told of -> the bar that it is compared with
     "phrase-on-other-bow": lambda tune, bar: models(tune)[bar].bar,
     "like-on-other-bow": lambda tune, bar: models(tune)[bar].bar,
@@ -65,6 +72,7 @@ class Costs:
     long_note: int = 2  # for each quarter note in the stroke beyond the first
     missed: int = 3  # for each accent more that misses its down-bow; fewer are gained
     told: int = 4  # for each note more that the check tells
+    turned: int = 10  # for each rule more that warns of a turn, where that may be
 
 
 COSTS = Costs()
@@ -89,10 +97,10 @@ def remedies(
         The best changes, cheapest first. Where none mends it without cost to the accents, those of the finding's own
         remedies that mend it all the same. For rules that no change of strokes mends, the finding's own remedies.
     """
-    if finding.rule not in TURNING:
+    if finding.rule not in SEARCHED:
         return finding.remedies[:at_most]
     before = judge(tune, bowing)
-    changes = sorted(_changes(tune, bowing, finding, before.strokes), key=lambda change: change.cost)
+    changes = sorted(_changes(tune, bowing, finding, before.accents), key=lambda change: change.cost)
     found: list[tuple[int, Remedy]] = []  # the best up to now
     own: list[Remedy] = []
     for change in changes[:MOST_TRIED]:
@@ -100,7 +108,7 @@ def remedies(
         if change.cost + _least_gain(before) >= enough:
             break
         after = judge(tune, change.remedy.edit(tune, bowing))
-        if _is_told(finding, after.view):
+        if not _is_mended(finding, before, after):
             continue
         if misses_more(before, after):
             if change.remedy in finding.remedies and not found and not warns_of_more(before, after):
@@ -108,8 +116,9 @@ def remedies(
             continue
         if change.cost + _least_gain(before, after) >= enough:
             continue
-        if not warns_of_more(before, after):
-            found.append((change.cost + gain(before, after), change.remedy))
+        worse = new_warnings(before, after)
+        if not worse or (finding.rule == REACHED_UP and worse <= TURNING):
+            found.append((change.cost + gain(before, after) + COSTS.turned * len(worse), change.remedy))
             found.sort(key=lambda item: item[0])
             del found[at_most:]
     return tuple(remedy for _, remedy in found) or tuple(own)
@@ -125,7 +134,12 @@ class Change:
 
 def warns_of_more(before: Report, after: Report) -> bool:
     """Whether anything is warned of that was not before, accents apart."""
-    return not _warned(after) <= _warned(before)
+    return bool(new_warnings(before, after))
+
+
+def new_warnings(before: Report, after: Report) -> set[str]:
+    """The rules that warn of notes of which they did not before, accents apart."""
+    return {rule for rule, _ in _warned(after) - _warned(before)}
 
 
 def misses_more(before: Report, after: Report) -> bool:
@@ -133,9 +147,16 @@ def misses_more(before: Report, after: Report) -> bool:
     return _missed(after) > _missed(before)
 
 
-def _is_told(finding: Finding, view: View) -> bool:
-    """Whether the rule still finds something at the same notes."""
-    notes = set(finding.notes)
+def _is_mended(finding: Finding, before: Report, after: Report) -> bool:
+    """Whether a finding is gone; of accents on up-bows the first one, where that leaves fewer missed."""
+    if finding.rule == REACHED_UP:
+        return misses_more(after, before) and not _is_told(finding, finding.notes[:1], after.view)
+    return not _is_told(finding, finding.notes, after.view)
+
+
+def _is_told(finding: Finding, note_ids: Iterable[str], view: View) -> bool:
+    """Whether the rule still finds something at these notes."""
+    notes = set(note_ids)
     return any(not notes.isdisjoint(other.notes) for other in RULES[finding.rule].function(view))
 
 
@@ -171,10 +192,10 @@ def _warned(report: Report) -> set[tuple[str, str]]:
 # ---- what could be changed
 
 
-def _changes(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[Change]:
+def _changes(tune: Tune, bowing: Bowing, finding: Finding, accents: Accents) -> Iterator[Change]:
     """Every single change that could mend the finding, in written order."""
-    yield from _retake(tune, bowing, finding, strokes)
-    yield from changes_in(tune, bowing, _leading_bars(tune, finding, strokes))
+    yield from _retake(tune, bowing, finding, accents.strokes)
+    yield from changes_in(tune, bowing, _leading_bars(tune, finding, accents))
 
 
 def changes_in(tune: Tune, bowing: Bowing, bars: Iterable[int]) -> Iterator[Change]:
@@ -198,20 +219,35 @@ def changes_in(tune: Tune, bowing: Bowing, bars: Iterable[int]) -> Iterator[Chan
                     yield everywhere
 
 
-def _leading_bars(tune: Tune, finding: Finding, strokes: Strokes) -> list[int]:
+def _leading_bars(tune: Tune, finding: Finding, accents: Accents) -> list[int]:
     """Bars (indexes) that are played between where it is bowed one way and where the other, in written order."""
-    order = strokes.order
+    order = accents.strokes.order
     first = tune.bar_of[finding.notes[0]]
     visits = [index for index, visit in enumerate(order) if visit.bar == first]
     if finding.rule in WITH_MODEL:
         model = WITH_MODEL[finding.rule](tune, first)
         start, stop = sorted((next(index for index, visit in enumerate(order) if visit.bar == model), visits[0]))
+    elif finding.rule == REACHED_UP:
+        stop = visits[(finding.pass_number or 1) - 1]
+        start = _last_driven(accents, stop, tune.places[finding.notes[0]])
     elif finding.pass_number is not None:
         stop = visits[finding.pass_number - 1]
         start = visits[finding.pass_number - 2] if finding.pass_number > 1 else 0
     else:
         start, stop = 0, len(order)
     return sorted({visit.bar for visit in order[start : stop + 1]})
+
+
+def _last_driven(accents: Accents, visit: int, place: int) -> int:
+    """The visit of the last accent that is driven before a note (by its place in the tune) in a visit; else 0."""
+    tune, order = accents.strokes.tune, accents.strokes.order
+    for index in range(visit, -1, -1):
+        bar, pass_number = order[index]
+        for spot, met in zip(accents.spots[bar], accents.by_bar[bar][pass_number - 1], strict=True):
+            before = index < visit or tune.places[tune.bars[bar].notes[spot.note_index].id] < place
+            if before and met is Met.DRIVEN:
+                return index
+    return 0
 
 
 def _retake(tune: Tune, bowing: Bowing, finding: Finding, strokes: Strokes) -> Iterator[Change]:

@@ -1749,7 +1749,7 @@
     <message>
         <location filename="../../app/bowings_pane.py"/>
         <location filename="../../app/page_view.py"/>
-        <location filename="../../app/plan_pane.py"/>
+        <location filename="../../app/plan_taking.py"/>
         <location filename="../../app/set_window.py"/>
         <location filename="../../app/side_list.py"/>
         <source>Done: {edit}.</source>
@@ -2663,13 +2663,13 @@
     </message>
     <message>
         <location filename="../../app/files.py"/>
-        <source>{name} is larger than {size} MB and was not opened.</source>
-        <translation>{name} ist größer als {size} MB und wurde nicht geöffnet.</translation>
+        <source>{name} cannot be opened: {why}.</source>
+        <translation>{name} lässt sich nicht öffnen: {why}.</translation>
     </message>
     <message>
         <location filename="../../app/files.py"/>
-        <source>{name} cannot be opened: {why}.</source>
-        <translation>{name} lässt sich nicht öffnen: {why}.</translation>
+        <source>{name} is larger than {size} MB and was not opened.</source>
+        <translation>{name} ist größer als {size} MB und wurde nicht geöffnet.</translation>
     </message>
     <message>
         <location filename="../../app/files.py"/>
@@ -3728,11 +3728,6 @@
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
-        <source>Work out a bowing first.</source>
-        <translation>Zuerst eine Strichfassung ausarbeiten.</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_pane.py"/>
         <source>Carry on the bowing</source>
         <translation>Strichfassung fortführen</translation>
     </message>
@@ -3743,38 +3738,8 @@
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
-        <source>No style is chosen: this tune alone says what comes.</source>
-        <translation>Kein Stil gewählt: Nur dieses Stück sagt, was kommt.</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_pane.py"/>
-        <source>Carry on a bowing first: of its proposal bars can be taken one by one.</source>
-        <translation>Zuerst eine Strichfassung fortführen: Vom Vorschlag lassen sich Takte einzeln übernehmen.</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_pane.py"/>
-        <source>This bar was given: go to a bar that is proposed first.</source>
-        <translation>Dieser Takt war vorgegeben: zuerst zu einem vorgeschlagenen Takt gehen.</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_pane.py"/>
-        <source>The bowing is so already; nothing was changed.</source>
-        <translation>Die Strichfassung ist schon so; nichts wurde geändert.</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_pane.py"/>
         <source>Plan: {name}</source>
         <translation>Plan: {name}</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_pane.py"/>
-        <source>Carry on in {bars}</source>
-        <translation>In {bars} fortführen</translation>
-    </message>
-    <message>
-        <location filename="../../app/plan_pane.py"/>
-        <source>Add “{name}”</source>
-        <translation>„{name}“ hinzufügen</translation>
     </message>
     <message>
         <location filename="../../app/plan_pane.py"/>
@@ -3917,6 +3882,41 @@
         <location filename="../../app/plan_suits.py"/>
         <source>Which accent plan suits this tune</source>
         <translation>Welcher Betonungsplan zum Stück passt</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_taking.py"/>
+        <source>Work out a bowing first.</source>
+        <translation>Zuerst eine Strichfassung ausarbeiten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_taking.py"/>
+        <source>No style is chosen: this tune alone says what comes.</source>
+        <translation>Kein Stil gewählt: Nur dieses Stück sagt, was kommt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_taking.py"/>
+        <source>Carry on a bowing first: of its proposal bars can be taken one by one.</source>
+        <translation>Zuerst eine Strichfassung fortführen: Vom Vorschlag lassen sich Takte einzeln übernehmen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_taking.py"/>
+        <source>This bar was given: go to a bar that is proposed first.</source>
+        <translation>Dieser Takt war vorgegeben: zuerst zu einem vorgeschlagenen Takt gehen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_taking.py"/>
+        <source>The bowing is so already; nothing was changed.</source>
+        <translation>Die Strichfassung ist schon so; nichts wurde geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_taking.py"/>
+        <source>Carry on in {bars}</source>
+        <translation>In {bars} fortführen</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan_taking.py"/>
+        <source>Add “{name}”</source>
+        <translation>„{name}“ hinzufügen</translation>
     </message>
     <message>
         <location filename="../../app/plan_words.py"/>
@@ -4663,6 +4663,7 @@
     <message>
         <location filename="../../app/proposals.py"/>
         <location filename="../../core/checks/words.py"/>
+        <location filename="../../core/style/habits.py"/>
         <source>the pick-up</source>
         <translation>Auftakt</translation>
     </message>
@@ -4869,8 +4870,8 @@
     </message>
     <message>
         <location filename="../../app/remedy_panel.py"/>
-        <source>No single change mends this without doing harm elsewhere. It can stay as it is, or take several changes.</source>
-        <translation>Keine einzelne Änderung behebt das, ohne anderswo zu schaden. Es kann so bleiben oder braucht mehrere Änderungen.</translation>
+        <source>No single change mends this without doing harm elsewhere. It can stay as it is, or Plan (F9) works out several.</source>
+        <translation>Keine einzelne Änderung behebt das, ohne anderswo zu schaden. Es kann so bleiben, oder Planen (F9) findet mehrere.</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/samples.py"/>

@@ -141,9 +141,36 @@ def test_a_remedy_is_one_undo_step(qtbot, side, document):
 
 
 def test_a_finding_without_remedy_offers_none(side, document):
+    open_text(document, "X:1\nM:4/4\nL:1/8\nK:D\nd2 fd Adfd|d4 z4|d2 fd A4|]\n")
+    side.choose(next(row for row, finding in enumerate(side.model.findings) if finding.rule == "accent-unstruck"))
+    assert not side.remedies.isVisible()
+
+
+def test_accents_on_up_bows_are_mended_by_a_slur_before_them(qtbot, side, document):
     open_text(document, SEVENS)
     side.choose(next(row for row, finding in enumerate(side.model.findings) if finding.rule == "accent-up"))
-    assert not side.remedies.isVisible()
+    qtbot.waitUntil(lambda: not side.waits)
+    before = document.report().totals.up
+    assert side.remedies.remedies
+    side.apply_remedy()
+    assert document.report().totals.up < before
+
+
+def test_an_edit_chooses_no_other_finding(side, document):
+    open_text(document, "X:1\nM:4/4\nL:1/8\nK:D\n|:d4f4|a4f2d2:|:d2 fd Adfd|d4 f4:|\n")
+    turned = [row for row, finding in enumerate(side.model.findings) if finding.rule == "part-on-other-bow"]
+    assert len(turned) == 2
+    side.choose(turned[1])
+    chosen, told = side.chosen, []
+    side.finding_chosen.connect(told.append)
+    document.edit("Slur", lambda t, b: toggle_join_to_next(t, b, "b1n1"))
+    assert side.chosen == chosen  # the rows before it are others now
+    assert told == []
+    document.stack.undo()
+    side.choose(turned[0])
+    document.edit("Slur", lambda t, b: toggle_join_to_next(t, b, "b1n1"))
+    assert side.chosen is None  # it is told no longer, and no other takes its place
+    assert told[-1] is None
 
 
 def test_the_chosen_finding_says_why(side, document):

@@ -92,6 +92,33 @@ class TestWhereASlurLies:
         assert (after.totals.up, after.totals.buried) == (0, 0)
 
 
+class TestAccentsOnUpBows:
+    def test_a_slur_behind_the_last_driven_accent_mends_all_that_follow(self) -> None:
+        # three strokes from the accent on beat 3 of bar 1 to that on beat 1 of bar 2
+        tune, bowing, found, before = search("A2B2c2de|g2a2b2a2|g2f2e2d2|", "accent-up", "on-beat")
+        assert before.totals.up == 4
+        left = {remedy.label: check(tune, remedy.edit(tune, bowing)).totals.up for remedy in found}
+        assert left == {
+            "Slur notes 4 and 5 of bar 1": 0,
+            "Slur notes 3 and 4 of bar 1": 0,
+            "Slur notes 1 and 2 of bar 1": 1,  # before the accent on beat 3, which then is missed for the four
+        }
+
+    def test_only_what_lies_between_is_changed(self) -> None:
+        labels = [label for label, _ in offered("A2B2c2d2|A2B2c2de|f2g2a2b2|a2g2f2e2|", "accent-up", "on-beat")]
+        assert labels
+        assert {label[-len("of bar 2") :] for label in labels} == {"of bar 2"}
+
+    def test_one_of_many_is_not_mended_where_more_are_lost(self) -> None:
+        # a slur before beat 3 of bar 1 would turn the three that come after
+        assert offered("A2uB2uc2d2|ve2f2g2a2|ve2f2g2a2|", "accent-up", "on-beat") == []
+
+    def test_a_part_may_be_turned_round_by_it(self) -> None:
+        tune, bowing, found, before = search("|:A2Bc dcBA|B2cd e2dc|A2B2c2d2|e2d2c2Bc:|", "accent-up", "on-beat")
+        after = check(tune, found[0].edit(tune, bowing))
+        assert after.totals.up + after.totals.buried < before.totals.up + before.totals.buried
+
+
 class TestOtherTurns:
     def test_a_phrase_that_comes_again_is_mended_between_the_two(self) -> None:
         seven = "A2Bc defg|B2cd efga|c2de fgab|cdef gabg|"
@@ -125,7 +152,7 @@ class TestWhatIsNotSearched:
         assert offered("A2(B2B2)c2|", "equal-notes-slurred") == [
             ("Put a cut on the third note of bar 1 (C5, the next note up)", 0)
         ]
-        assert offered("A4(B2c2)|", "accent-up", "on-beat") == []
+        assert offered("(A2B2c2)d2|", "accent-buried", "on-beat") == []
 
     def test_no_change_brings_a_new_warning(self) -> None:
         text = "|:A2Bc dcBA|B2cd e2dc|A2Bc dcBA|d2cB A4|g8:|"
