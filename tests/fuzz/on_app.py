@@ -29,7 +29,16 @@ from core.pack.planning import plan_pack
 from core.sheet_plan import SheetKind, SheetPlan, write_plan
 from tests.fuzz import corpus
 from tests.fuzz.mutation import NUMBERS, TEXTS, spoil_bytes, spoil_json, spoil_text
-from tests.fuzz.outcomes import LAW_EACH, PIPELINE_EACH, READ, REFUSED, WINDOW_EACH, scratch_folder, without_name
+from tests.fuzz.outcomes import (
+    LAW_EACH,
+    PIPELINE_EACH,
+    READ,
+    REFUSED,
+    WINDOW_EACH,
+    Reader,
+    scratch_folder,
+    without_name,
+)
 
 
 @cache
@@ -181,15 +190,21 @@ def recovery(chance: random.Random) -> bytes:
     return spoil_bytes(data, chance) if chance.randrange(4) == 0 else data
 
 
+@cache
+def _good_copy() -> bytes:
+    with scratch_folder() as folder:
+        write_copy(folder / "b.musicxml", corpus.lessons()[0], Note("x", datetime(2031, 5, 4, tzinfo=UTC), 1))
+        return (folder / "b.musicxml").read_bytes()
+
+
 def feed_recovery(data: bytes, number: int) -> str:
     """Look at what was left behind, beside a good copy, as the dialog does; then open what can be opened."""
     _application()
     with scratch_folder() as folder:
         (folder / "a.musicxml").write_bytes(data)
-        good = corpus.lessons()[0]
-        write_copy(folder / "b.musicxml", good, Note("x", datetime(2031, 5, 4, tzinfo=UTC), 1))
+        (folder / "b.musicxml").write_bytes(_good_copy())
         left = left_behind(folder)
-        assert good in [one.lesson for one in left], "the good copy is not offered"
+        assert corpus.lessons()[0] in [one.lesson for one in left], "the good copy is not offered"
         for one in left:
             assert all(isinstance(word, str) for word in _words(one))
             about(one)
@@ -256,3 +271,10 @@ def feed_manifest(data: bytes, number: int) -> str:
             )
         assert isinstance(pack_folder.manifest, Manifest)
         return outcome
+
+
+FED = {
+    "settings": Reader(settings, feed_settings, ".ini"),
+    "recovery": Reader(recovery, feed_recovery, ".musicxml"),
+    "manifest": Reader(manifest, feed_manifest, ".json"),
+}

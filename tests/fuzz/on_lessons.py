@@ -8,6 +8,7 @@ import re
 import warnings
 import zipfile
 from collections.abc import Callable
+from functools import partial
 from xml.sax.saxutils import escape
 
 from lxml import etree
@@ -15,9 +16,11 @@ from lxml import etree
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
 from core.reading import Reading
+from core.reading.abc import decode, read_abc
+from core.reading.musicxml import read_musicxml, read_mxl
 from tests.fuzz import abc_grammar, corpus, pipeline
 from tests.fuzz.mutation import BYTES, NUMBERS, TEXTS, spoil_bytes, spoil_json, spoil_text, spoil_tree, spoil_words
-from tests.fuzz.outcomes import LAW_EACH, PIPELINE_EACH, READ, REFUSED, must_be_a_sentence
+from tests.fuzz.outcomes import LAW_EACH, PIPELINE_EACH, READ, REFUSED, Reader, must_be_a_sentence
 
 
 def feed_lessons(read: Callable[[bytes], Reading], data: bytes, number: int) -> str:
@@ -186,3 +189,11 @@ def _spoil_archive(data: bytes, chance: random.Random) -> bytes:
         case 2:
             return spoil_bytes(bytes(spoilt), chance)
     return bytes(spoilt)
+
+
+FED = {
+    "abc": Reader(abc, partial(feed_lessons, lambda data: read_abc(decode(data))), ".abc"),
+    "musicxml": Reader(score, partial(feed_lessons, read_musicxml), ".musicxml"),
+    "mxl": Reader(mxl, partial(feed_lessons, read_mxl), ".mxl"),
+    "fields": Reader(fields, partial(feed_lessons, read_musicxml), ".musicxml"),
+}

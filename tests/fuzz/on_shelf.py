@@ -27,7 +27,7 @@ from core.shelf.search import choices, count, entry, find
 from tests.fuzz import corpus
 from tests.fuzz.mutation import spoil_bytes, spoil_json
 from tests.fuzz.on_lessons import pack
-from tests.fuzz.outcomes import LAW_EACH, READ, REFUSED, must_be_a_sentence, scratch_folder, without_name
+from tests.fuzz.outcomes import LAW_EACH, READ, REFUSED, Reader, must_be_a_sentence, scratch_folder, without_name
 
 
 @cache
@@ -184,3 +184,6 @@ def _use_shelf(catalogue: object, music: Path, number: int) -> None:
         scan(catalogue, [music])
         assert find(catalogue, Query()).total >= 1
         drop_place(catalogue, music)
+
+
+FED = {"shelf": Reader(shelf, feed_shelf, ".zip")}

@@ -14,7 +14,7 @@ from core.errors import BowbenchError
 from core.shelf.letters import parse_letters
 from core.shelf.query import parse_key, parse_meter
 from tests.fuzz.mutation import NUMBERS, TEXTS, spoil_text
-from tests.fuzz.outcomes import LAW_EACH, READ, REFUSED, must_be_told
+from tests.fuzz.outcomes import LAW_EACH, READ, REFUSED, Reader, must_be_told
 
 WORDS = (
     "on-beat", "0,3/2", "by-phrase", "G3 D4 A4 E5", "AEAE", "book.abc#3x2/Smooth", "60-100/4x2", "uuds", "dBAF",
@@ -74,3 +74,6 @@ def feed_arguments(data: bytes, number: int) -> str:
         except (BowbenchError, EntryError) as refusal:
             must_be_told(str(refusal))
     return READ if taken else REFUSED
+
+
+FED = {"arguments": Reader(arguments, feed_arguments, ".txt")}

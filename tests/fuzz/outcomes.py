@@ -1,10 +1,12 @@
-"""What may come of an input, how often more is done with it, and what every refusal must be."""
+"""A reader that is fed: what may come of an input, how often more is done with it, what every refusal must be."""
 
 from __future__ import annotations
 
+import random
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from dataclasses import dataclass
 from pathlib import Path
 
 READ, REFUSED = "read", "refused"
@@ -12,6 +14,24 @@ LAW_EACH = 25  # inputs: what was read of one is written and read again
 PIPELINE_EACH = 50  # inputs: one goes through everything
 WINDOW_EACH = 1000  # settings: with one the whole window is opened
 LONGEST_SENTENCE = 400  # characters
+
+
+@dataclass(frozen=True)
+class Reader:
+    """One reader: how input for it is made by lot, what is done with it, and in what it is kept.
+
+    Input is always bytes, so that whatever goes wrong can be kept in a file and fed again.
+
+    Attributes:
+        make: Makes one input by lot.
+        feed: Feeds it; the number says which inputs are also followed further. Returns ``READ`` or ``REFUSED``; any
+            exception is a bug.
+        suffix: Of a file that such input is kept in.
+    """
+
+    make: Callable[[random.Random], bytes]
+    feed: Callable[[bytes, int], str]
+    suffix: str
 
 
 def must_be_a_sentence(text: str) -> None:

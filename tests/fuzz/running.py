@@ -1,7 +1,12 @@
-"""Processes that feed a reader: watched for hangs and crashes, held to a cap of memory, begun again after either."""
+"""Processes that feed a reader: watched for hangs and crashes, held to a cap of memory, begun again after either.
+
+A process counts in memory that it shares with the one that watches it, so that nothing is sent for an input that goes
+well, and nothing that was counted is lost with a process that dies.
+"""
 
 from __future__ import annotations
 
+import ctypes
 import gc
 import multiprocessing
 import os
@@ -10,12 +15,13 @@ import signal
 import time
 import traceback
 from collections import Counter
+from contextlib import suppress
 from dataclasses import dataclass, field
 from multiprocessing.connection import Connection, wait
-from multiprocessing.sharedctypes import Synchronized
 from pathlib import Path
 from types import FrameType
 
+from tests.fuzz.outcomes import READ, REFUSED
 from tests.fuzz.readers import input_of, reader_of
 
 HANG_S = 5.0
@@ -23,12 +29,33 @@ CAP_MB = 512  # above what the process takes before its first input
 WARMING = range(-20, 0)  # numbers of the inputs that load what is loaded late
 KEPT_OF_A_KIND = 3
 LOOK_S = 0.5
+LOOK_EACH = 100  # inputs: the most memory is read
 PATIENCE = 12  # times as long by the clock on the wall, since the machine may be busy with other things
 MB = 2**20
 
 
 class HangError(Exception):
     """An input took too long."""
+
+
+class _State(ctypes.Structure):
+    """How far a process is.
+
+    Attributes:
+        at: Number of the input that is fed, or was last; -1 before the first.
+        since: When it was given, on the monotonic clock; 0 between inputs.
+        read, refused, slowest_s, slowest, peak_mb: As in ``Report``.
+    """
+
+    _fields_ = (
+        ("at", ctypes.c_longlong),
+        ("since", ctypes.c_double),
+        ("read", ctypes.c_longlong),
+        ("refused", ctypes.c_longlong),
+        ("slowest_s", ctypes.c_double),
+        ("slowest", ctypes.c_longlong),
+        ("peak_mb", ctypes.c_double),
+    )
 
 
 @dataclass
@@ -62,6 +89,13 @@ class Report:
         self.kinds[kind] = (count + 1, first)
         self.outcomes["failed"] += 1
         return count + 1
+
+    def add(self, state: _State) -> None:
+        """Take in what a process counted that has ended."""
+        self.outcomes += Counter({READ: state.read, REFUSED: state.refused})
+        self.peak_mb = max(self.peak_mb, state.peak_mb)
+        if state.slowest_s > self.slowest_s:
+            self.slowest_s, self.slowest = state.slowest_s, state.slowest
 
     def __str__(self) -> str:
         count = sum(self.outcomes.values())
@@ -118,11 +152,10 @@ class _Worker:
     def _begin(self, start: int) -> None:
         context = multiprocessing.get_context("spawn")
         self.results, theirs = context.Pipe(duplex=False)
-        self._at: Synchronized[int] = context.Value("q", -1)
-        self._since: Synchronized[float] = context.Value("d", 0.0)
+        self._state = context.RawValue(_State, -1)
         share = range(start, self._share.stop)
         self._process = context.Process(
-            target=_work, args=(self._name, self._seed, share, theirs, self._at, self._since, self._hang_s), daemon=True
+            target=_work, args=(self._name, self._seed, share, theirs, self._state, self._hang_s), daemon=True
         )
         self._process.start()
         theirs.close()
@@ -134,12 +167,14 @@ class _Worker:
                 message = self.results.recv()
                 if message is None:
                     self._process.join()
+                    report.add(self._state)
                     return True
-                self._take(message, report, keep)
+                number, kind, trace = message
+                self._keep(kind, number, trace, report, keep)
         except EOFError:
             self._process.join()
             return self._go_on(f"crash, exit code {self._process.exitcode}", report, keep)
-        since = self._since.value
+        since = self._state.since
         if since and time.monotonic() - since > PATIENCE * self._hang_s:  # not even an alarm comes through
             self._process.kill()
             self._process.join()
@@ -147,24 +182,15 @@ class _Worker:
         return False
 
     def _go_on(self, kind: str, report: Report, keep: Path | None) -> bool:
-        number = self._at.value
+        number = self._state.at
         if number < self._share.start:
             raise RuntimeError(f"{self._name}: the process ended before the first input: {kind}")
+        report.add(self._state)
         self._keep(kind, number, "", report, keep)
         if number + 1 >= self._share.stop:
             return True
         self._begin(number + 1)
         return False
-
-    def _take(self, message: tuple[object, ...], report: Report, keep: Path | None) -> None:
-        match message:
-            case ("failed", int(number), str(kind), str(trace)):
-                self._keep(kind, number, trace, report, keep)
-            case ("done", Counter() as outcomes, float(slowest_s), int(slowest), float(peak_mb)):
-                report.outcomes += outcomes
-                report.peak_mb = max(report.peak_mb, peak_mb)
-                if slowest_s > report.slowest_s:
-                    report.slowest_s, report.slowest = slowest_s, slowest
 
     def _keep(self, kind: str, number: int, trace: str, report: Report, keep: Path | None) -> None:
         if report.fail(kind, number) > KEPT_OF_A_KIND or keep is None:
@@ -183,15 +209,7 @@ def replay(name: str, path: Path) -> str:
 # ------------------------------------------------------------------------------------------------- in the process
 
 
-def _work(
-    name: str,
-    seed: int,
-    share: range,
-    results: Connection,
-    at: Synchronized[int],
-    since: Synchronized[float],
-    hang_s: float,
-) -> None:
+def _work(name: str, seed: int, share: range, results: Connection, state: _State, hang_s: float) -> None:
     signal.signal(signal.SIGPROF, _alarm)
     reader = reader_of(name)
     for number in WARMING:
@@ -202,29 +220,30 @@ def _work(
     gc.collect()
     rest = _now_bytes("VmSize:")
     resource.setrlimit(resource.RLIMIT_AS, (rest + CAP_MB * MB, resource.RLIM_INFINITY))
+    with suppress(OSError):  # where it cannot be set back, the most may be what was taken to get warm
+        Path("/proc/self/clear_refs").write_text("5")
     resident = _now_bytes("VmRSS:")
-    outcomes: Counter[str] = Counter()
-    slowest_s, slowest, peak = 0.0, -1, 0.0
-    for done, number in enumerate(share, 1):
-        at.value = number
+    for number in share:
+        state.at = number
         data = input_of(name, seed, number)
-        since.value = time.monotonic()
+        state.since = time.monotonic()
         began = time.process_time()
         signal.setitimer(signal.ITIMER_PROF, hang_s)
         try:
-            outcomes[reader.feed(data, number)] += 1
+            outcome = reader.feed(data, number)
         except (Exception, MemoryError, HangError) as fault:
             signal.setitimer(signal.ITIMER_PROF, 0)
-            results.send(("failed", number, _kind(fault), traceback.format_exc()[-6000:]))
-        signal.setitimer(signal.ITIMER_PROF, 0)
-        since.value = 0.0
+            results.send((number, _kind(fault), traceback.format_exc()[-6000:]))
+        else:
+            signal.setitimer(signal.ITIMER_PROF, 0)
+            state.read += outcome == READ
+            state.refused += outcome == REFUSED
+        state.since = 0.0
         took = time.process_time() - began
-        if took > slowest_s:
-            slowest_s, slowest = took, number
-        if done % 100 == 0 or number == share[-1]:
-            peak = (_now_bytes("VmHWM:") - resident) / MB
-        results.send(("done", outcomes, slowest_s, slowest, peak))  # each by itself: the next may end the process
-        outcomes = Counter()
+        if took > state.slowest_s:
+            state.slowest_s, state.slowest = took, number
+        if number % LOOK_EACH == 0 or number == share[-1]:
+            state.peak_mb = (_now_bytes("VmHWM:") - resident) / MB
     results.send(None)
     results.close()
     os._exit(0)  # Qt need not put away what nobody will use
