@@ -6,7 +6,6 @@ Plain values and geometry, no widget; ``app.accent_painting`` draws the shapes.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 
 from core.accents import Accent, Accents, Met, Silence
@@ -16,6 +15,7 @@ from core.engraving.picture import STAFF_SPACE, Picture
 from core.once import once
 from core.translation import tr, translatable
 from core.tune import Tune
+from core.values import dataclass
 
 REACH = 2.0 * STAFF_SPACE  # how far beside a note the strip still answers for it
 BAR_END = 1.0 * STAFF_SPACE  # no place stands nearer to the end of its bar

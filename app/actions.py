@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from importlib.resources import files
 from typing import NamedTuple
 
@@ -14,6 +13,7 @@ from PySide6.QtWidgets import QMenu, QMenuBar, QToolBar, QToolButton, QWidget
 from app.menu_keys import MenuKeys
 from app.theme import Theme, mix, tinted_icon
 from core.translation import tr, translatable
+from core.values import dataclass
 
 Key = str | QKeySequence.StandardKey
 Standard = QKeySequence.StandardKey

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
@@ -20,6 +19,7 @@ from app.theme import Theme, mix, scaled_font
 from core.bow_way import BowWay, Leg, Out
 from core.check import Severity
 from core.translation import tr, translatable
+from core.values import dataclass
 
 SECOND = 2.6  # line heights a second is wide at least
 WIDEST_SECOND = 8.0

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import log
 from typing import TYPE_CHECKING
 
@@ -18,6 +18,7 @@ from core.checks import words
 from core.errors import BowbenchError, RefusedEditError
 from core.translation import plural, sentence, tr
 from core.tune import Tune
+from core.values import dataclass
 
 if TYPE_CHECKING:
     from core.style.carry_on import Proposal

@@ -9,7 +9,6 @@ the other way; a double arrow where it begins.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from enum import Enum
 from functools import cache
 
@@ -22,6 +21,7 @@ from core.differences import Difference
 from core.engraving.picture import STAFF_SPACE
 from core.translation import translatable
 from core.tune import Tune
+from core.values import dataclass
 
 PEN = 0.16 * STAFF_SPACE
 ARCH_WIDTH, ARCH_HEIGHT = 1.7 * STAFF_SPACE, 0.75 * STAFF_SPACE

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Callable, Hashable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
@@ -20,6 +20,7 @@ from core.check import Report
 from core.lesson import Lesson, edit_bowing
 from core.lesson_check import check_lesson
 from core.tune import Tune
+from core.values import dataclass
 
 REPORTS_KEPT = 64  # so that undo, redo and changing between bowings need no new check
 

@@ -14,7 +14,6 @@ import tempfile
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
-from dataclasses import dataclass
 from pathlib import Path
 from typing import BinaryIO
 
@@ -26,6 +25,7 @@ from core.errors import UnreadableFileError
 from core.lesson import Lesson
 from core.reading import Reading, read_file
 from core.translation import tr, translatable
+from core.values import dataclass
 
 LESSON_SUFFIXES = (".musicxml", ".mxl")
 READABLE_SUFFIXES = (*LESSON_SUFFIXES, ".xml", ".abc", ".txt")

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from core.bowing import Bowing
 from core.strokes import Strokes
 from core.tune import Tune
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import hashlib
-from dataclasses import dataclass
 from pathlib import Path
+
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

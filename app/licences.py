@@ -9,13 +9,13 @@ from __future__ import annotations
 import re
 import sys
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
 from functools import partial
 from importlib.metadata import Distribution, PackageNotFoundError, distribution
 from importlib.resources import files
 from pathlib import PurePosixPath
 
 from core.translation import translatable
+from core.values import dataclass
 
 PROGRAM = "bowbench"
 UNKNOWN = "not stated"

@@ -5,7 +5,6 @@ from __future__ import annotations
 import errno
 import os
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
 
@@ -20,6 +19,7 @@ from core.pack.making import MAKERS, faults_of, sheets_of
 from core.pack.manifest import FileRecord, record_of
 from core.reading import Reading, read_file
 from core.translation import tr
+from core.values import dataclass
 
 ENDS_ALL = frozenset({errno.ENOSPC, errno.EDQUOT, errno.EROFS})  # no other lesson can be written either
 

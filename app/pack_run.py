@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import ExitStack
-from dataclasses import dataclass, field
+from dataclasses import field
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 from typing import TypeVar
@@ -23,6 +23,7 @@ from core.pack.manifest import LessonRecord
 from core.pack.planning import PackPlan, Wanted, plan_pack
 from core.shelf.paths import to_text
 from core.translation import plural, tr
+from core.values import dataclass
 
 T = TypeVar("T")
 R = TypeVar("R")

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from hashlib import sha256
 from pathlib import Path
 
@@ -12,6 +11,7 @@ from app.pack_folder import MANIFEST
 from core.shelf.paths import is_under, to_bytes, to_path, to_text
 from core.shelf.walk import Walk
 from core.translation import tr
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from concurrent.futures import Future, ThreadPoolExecutor
-from dataclasses import dataclass
 from pathlib import Path
 from threading import Event
 
@@ -15,6 +14,7 @@ from app.pack_sources import Source, find_sources
 from app.pack_workers import usual_jobs
 from core.pack.kinds import Kind
 from core.translation import tr
+from core.values import dataclass
 
 LOOK_MS = 50
 

@@ -11,13 +11,13 @@ import signal
 import time
 from collections.abc import Callable, Iterable, Iterator
 from contextlib import suppress
-from dataclasses import dataclass
 from multiprocessing import get_context
 from multiprocessing.connection import Connection, wait
 from multiprocessing.process import BaseProcess
 from typing import TypeVar, cast
 
 from core.translation import number, tr
+from core.values import dataclass
 
 T = TypeVar("T")
 R = TypeVar("R")

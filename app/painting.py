@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import lru_cache
 
 from PySide6.QtCore import QPointF, Qt
@@ -17,6 +17,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 from app.fonts import page_font
 from core.engraving.glyphs import Command, glyph_outline
 from core.engraving.picture import Anchor, Box, Glyph, Picture, Run, Text
+from core.values import dataclass
 
 FONT_PIXELS = 200  # texts are set at this size and scaled, so that hinting and rounding never show
 CAPITALS = 0.75  # height of tall letters in ems, with some air

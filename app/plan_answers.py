@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from app.plan_choices import Question
@@ -11,6 +10,7 @@ from core import planner
 from core.bowing import Bowing
 from core.planner import Plan, PlannerSettings
 from core.tune import Tune
+from core.values import dataclass
 
 if TYPE_CHECKING:
     from core.style.carry_on import Proposal

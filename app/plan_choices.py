@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
@@ -13,6 +12,7 @@ from core.errors import RefusedEditError
 from core.planner import Flow, PlannerSettings
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 
 class Span(Enum):

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from app.plan_answers import Planned
 from app.plan_preview import PlanPreview
 from app.plan_words import changed_bars, plan_row, plan_sentence
 from core.planner import Plan
 from core.tune import Tune
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -7,7 +7,7 @@ taken; a change of the lesson, whoever makes it, drops what was worked out for t
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer
@@ -30,6 +30,7 @@ from core.errors import RefusedEditError
 from core.lesson import Lesson, add_bowing
 from core.planner import VERSIONS
 from core.translation import inside, tr, translatable
+from core.values import dataclass
 
 TAB_REASONS = (Qt.FocusReason.TabFocusReason, Qt.FocusReason.BacktabFocusReason)
 STARTING_VERSIONS = len(VERSIONS)

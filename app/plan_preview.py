@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from app.sureness import sure_sentence
 from core.bowing import Bowing
 from core.translation import tr
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -9,13 +9,14 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
-from dataclasses import dataclass, field
+from dataclasses import field
 from queue import SimpleQueue
 from threading import Event
 
 from PySide6.QtCore import QCoreApplication, QObject, QTimer, Signal
 
 from core.errors import RefusedEditError
+from core.values import dataclass
 
 GoOn = Callable[[], None]
 """Raises where the work is not wanted any more."""

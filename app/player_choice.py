@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import json
 from contextlib import suppress
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from fractions import Fraction
 
 from immutabledict import immutabledict
 
 from core.sound.ladder import Ladder
 from core.sound.part import USUAL, Levels, Part
+from core.values import dataclass
 
 LEAST_SPEED, MOST_SPEED, SPEED_STEP = 25, 150, 5  # percent of the tempo
 LEAST_LEVEL, MOST_LEVEL = -24, 6  # decibels

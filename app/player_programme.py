@@ -5,7 +5,6 @@ Values and pure functions; nothing here sounds.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -15,6 +14,7 @@ from core.sound.ladder import Ladder
 from core.sound.loops import excerpt
 from core.strokes import Strokes, work_out
 from core.tune import Tune
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

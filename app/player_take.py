@@ -7,7 +7,7 @@ it does no harm if both happen at once.
 from __future__ import annotations
 
 from collections import OrderedDict
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from functools import cached_property
 from threading import Lock
@@ -21,6 +21,7 @@ from core.sound.bow_place import BowMoment, BowPlaces, bow_places
 from core.sound.mix import Levels, Mix, mix
 from core.sound.performance import Manner, Performance, perform
 from core.sound.track import SAMPLES_A_SECOND, Samples, sample_at
+from core.values import dataclass
 
 BLOCK = 8192  # samples
 BLOCKS_KEPT = 1024  # 32 MB, three minutes

@@ -7,7 +7,7 @@ that these four cannot disagree. No Qt: values in, values out; the edits are tho
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum
 from itertools import pairwise
 
@@ -38,6 +38,7 @@ from core.order import sections
 from core.ornamenting import has_ornament, ornament_name, toggle_ornament
 from core.translation import inside, tr, translatable
 from core.tune import Tune
+from core.values import dataclass
 
 
 class Extent(Enum):

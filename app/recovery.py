@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import cached_property, partial
 from pathlib import Path
@@ -24,6 +23,7 @@ from app.hold import Hold
 from app.imprint import Imprint
 from app.recovery_copy import Left, Note, hold_of, left_behind, new_path, remove
 from core.translation import tr
+from core.values import dataclass
 
 if TYPE_CHECKING:
     from concurrent.futures import Future, ThreadPoolExecutor

@@ -11,7 +11,6 @@ from __future__ import annotations
 import json
 import os
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -19,6 +18,7 @@ from app.files import FileError, read_path, write_atomically
 from app.hold import Hold
 from app.imprint import Imprint, imprint_of
 from core.lesson import Lesson
+from core.values import dataclass
 
 FORMAT = "bowbench-recovery/1"
 SUFFIX, HELD_SUFFIX = ".musicxml", ".held"

@@ -8,13 +8,13 @@ from __future__ import annotations
 
 import os
 import re
-from dataclasses import dataclass
 
 from core.bowing import Bowing
 from core.lesson import Lesson
 from core.reading import Reading
 from core.translation import tr
 from core.tune_set import MOST_TIMES
+from core.values import dataclass
 
 FORM = "FILE[#[N][xT][/BOWING]]"
 _WORD = re.compile(r"(?P<file>.+?)#(?P<number>\d{0,9})(?:x(?P<times>\d{1,9}))?(?:/(?P<bowing>.+))?")

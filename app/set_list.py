@@ -7,7 +7,7 @@ saved in a lesson: which tunes they are is remembered by their names (``app.set_
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -22,6 +22,7 @@ from core.lesson import Lesson
 from core.reading import Reading
 from core.translation import tr
 from core.tune_set import MOST_TIMES, MOST_TUNES, Entry, TuneSet
+from core.values import dataclass
 
 if TYPE_CHECKING:
     from core.set_check import SetReport

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import IntEnum
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, QRect, QRectF, QSize, Qt
@@ -17,6 +16,7 @@ from core.set_check import SetFinding, seam_text, times_text
 from core.severity import Severity
 from core.translation import tr
 from core.tune_set import Seam, Way
+from core.values import dataclass
 
 Index = QModelIndex | QPersistentModelIndex
 PAD = 8  # pixels around the texts of a row

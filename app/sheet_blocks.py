@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from app.accent_strip import accented, place_x
 from app.sheet_content import Joint, Music, Opening, Prose
@@ -17,6 +17,7 @@ from core.engraving.engraver import Engraver
 from core.engraving.lines import break_lines
 from core.engraving.picture import Anchor, Picture, Run, Text
 from core.strokes import work_out
+from core.values import dataclass
 
 LINE_GAP_MM = 3.5  # between lines of music, and under what stands over them
 BOWING_GAP_MM = 7.0  # over the name of a bowing

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
 
 from core.sheet_plan import SheetPlan
 from core.translation import translatable
+from core.values import dataclass
 
 
 class Way(Enum):

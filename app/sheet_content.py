@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TypeAlias
 
 from app.bow_words import reach_sentences, tuning_words
@@ -21,6 +21,7 @@ from core.sheet_plan import CAUTION, SheetKind, SheetPlan, TextBlock
 from core.translation import plural, tr, translatable
 from core.tune import Credit, Tune
 from core.tune_set import Entry, Seam, TuneSet, Way, seams
+from core.values import dataclass
 
 # Credits at the head of a tune, right, and at its end, small; {text} is the text as written.
 HEAD_CREDITS = translatable({"composer": "{text}", "lyricist": "Words: {text}", "arranger": "arr. {text}"}, "credit")

@@ -7,13 +7,14 @@ of music widen to fill a page that another one follows.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 
 from app.sheet_blocks import LINE_GAP_MM, Block
 from app.sheet_format import SheetFormat
 from app.sheet_page import Page, united
 from app.sheet_text import BASE, LEADING, NOTE, SMALL_TITLE, shortened
 from core.engraving.picture import Anchor, Run, Text
+from core.values import dataclass
 
 WIDEST_GAP_MM = 9.0  # between lines of music
 WELL_BEGUN = 0.45  # of a page is taken before it may be left with room on it

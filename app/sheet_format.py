@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from app.sheet_page import PAPERS, Paper
 from core.sheet_plan import NoteSize, SheetPlan
+from core.values import dataclass
 
 STAFF_MM = {
     NoteSize.SMALL: 5.4, NoteSize.NORMAL: 6.6, NoteSize.FILL: 6.6, NoteSize.LARGE: 8.2, NoteSize.SCREEN: 12.5,

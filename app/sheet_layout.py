@@ -7,7 +7,7 @@ smaller, which tells nearly how many pages they need, and only sizes that promis
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from app.sheet_blocks import (
     LINE_GAP_MM,
@@ -29,6 +29,7 @@ from app.sheet_page import Heading, Page, PlacedLine
 from core.engraving.engraver import Engraver
 from core.sheet_plan import NoteSize, SheetPlan
 from core.tune_set import Way
+from core.values import dataclass
 
 EXACT_MM = 0.01
 

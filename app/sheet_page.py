@@ -6,7 +6,7 @@ Preview, printer and PDF paint the same pages with the same function.
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainter, QPen
@@ -19,6 +19,7 @@ from app.painting import PRINT_INKS, Inks, paint_picture, paint_text
 from core.accents import Met
 from core.engraving.bow_signs import BowSign
 from core.engraving.picture import STAFF_SPACE, Picture, Text
+from core.values import dataclass
 
 STAFF_UNITS = 4 * STAFF_SPACE
 PAIR_SCALE, PAIR_STEP = 0.74, 0.85  # of two accent shapes at one place, and how far apart, in their own sizes

@@ -9,7 +9,6 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable, Sequence
 from concurrent.futures import Future, ThreadPoolExecutor
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 from threading import Event
@@ -25,6 +24,7 @@ from core.shelf.rebuild import rebuild
 from core.shelf.remarks import change_tags, note_opened, set_status
 from core.shelf.scan import Progress, ScanReport, add_places, drop_place, places_of, scan
 from core.shelf.search import Choices, Found, choices, count, find
+from core.values import dataclass
 
 T = TypeVar("T")
 

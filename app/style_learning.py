@@ -5,7 +5,6 @@ from __future__ import annotations
 import sys
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -17,6 +16,7 @@ from core.shelf.catalogue import Catalogue
 from core.shelf.query import Query
 from core.shelf.scan import FileProblem, Progress
 from core.translation import plural, tr
+from core.values import dataclass
 
 if TYPE_CHECKING:
     from core.style.style import Style

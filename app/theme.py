@@ -6,7 +6,6 @@ read well. Printing never asks here: paper is white and ink is black.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from importlib.resources import files
 from pathlib import Path
 
@@ -17,6 +16,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.settings import Look
 from core.check import Severity
+from core.values import dataclass
 
 THEME_PROPERTY = "bowbench_theme"  # of the application: the theme that its widgets have
 

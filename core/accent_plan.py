@@ -6,12 +6,12 @@ Places are quarter notes from the beginning of a full bar. How a bowing meets a 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 
 from core.translation import tr, translatable
 from core.tune import Meter
+from core.values import dataclass
 
 
 class PlanKind(Enum):

@@ -10,7 +10,6 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from functools import cached_property
@@ -24,6 +23,7 @@ from core.order import sections
 from core.strokes import BarStrokes, Strokes, work_out
 from core.ticks import BarTicks, ticks
 from core.tune import Tune
+from core.values import dataclass
 
 FULL_BARS_IN_A_PHRASE = 4
 WRITTEN_ACCENTS = {Articulation.ACCENT, Articulation.STRONG_ACCENT}

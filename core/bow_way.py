@@ -7,7 +7,6 @@ for each move at the even speed, with the room that speeds within the limits lea
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from enum import Enum
 from itertools import accumulate
 from typing import NamedTuple
@@ -17,6 +16,7 @@ from core.order import playing_order
 from core.reach import Reach, Room
 from core.strokes import Strokes
 from core.tune import Tune
+from core.values import dataclass
 
 ROUNDING_S = 1e-9
 

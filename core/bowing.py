@@ -10,7 +10,7 @@ Edits are functions that take the tune and a bowing and return a new bowing; wha
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum
 from fractions import Fraction
 from itertools import pairwise
@@ -21,6 +21,7 @@ from core.accent_plan import AccentPlan
 from core.errors import RefusedEditError
 from core.translation import tr
 from core.tune import Note, Pitch, Tune
+from core.values import dataclass
 
 
 class Bow(Enum):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cached_property
 
 from core.accents import Accents, Met
@@ -16,6 +16,7 @@ from core.severity import NOTHING_QUIET, Quiet, Severity, turned_down
 from core.strings import STANDARD, Tuning
 from core.strokes import Strokes
 from core.tune import Tune
+from core.values import dataclass
 
 __all__ = ["RULES", "Finding", "Remedy", "Report", "Rule", "Severity", "Totals", "check"]
 

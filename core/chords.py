@@ -8,9 +8,10 @@ alteration, as MusicXML's ``degree``. Text is what ABC 2.1, 4.18 and common lead
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from enum import Enum
 from functools import lru_cache
+
+from core.values import dataclass
 
 NO_CHORD = "none"
 ACCIDENTALS = {"": 0, "#": 1, "b": -1, "##": 2, "bb": -2, "♯": 1, "♭": -1, "♮": 0, "𝄪": 2, "𝄫": -2}

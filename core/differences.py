@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from typing import TypeVar
 
 from core.bowing import Bow, Bowing, Join, Signs
 from core.strokes import Strokes
 from core.tune import Tune
+from core.values import dataclass
 
 V = TypeVar("V")
 N = TypeVar("N")

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 
 from immutabledict import immutabledict
@@ -21,6 +21,7 @@ from core.planner import Flow, PlannerSettings, work_out_plan
 from core.strokes import work_out
 from core.translation import tr
 from core.tune import Bar, Note, Tune
+from core.values import dataclass
 
 TIME_LIMIT_S = 3.0
 

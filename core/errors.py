@@ -6,9 +6,8 @@ is a ``Problem`` beside the tune that was read all the same. Only a file of whic
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from core.translation import tr
+from core.values import dataclass
 
 
 class BowbenchError(Exception):

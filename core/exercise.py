@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from immutabledict import immutabledict
 
@@ -11,6 +11,7 @@ from core.bowing import Bowing
 from core.drills import DRILLS, drill_bowing
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

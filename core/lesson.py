@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from immutabledict import immutabledict
 
@@ -15,6 +15,7 @@ from core.sheet_plan import SheetPlan, with_renamed
 from core.strings import STANDARD, Tuning
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 AS_WRITTEN = "As written"
 

@@ -12,7 +12,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field, fields
+from dataclasses import field, fields
 from fractions import Fraction
 from typing import Any
 
@@ -26,6 +26,7 @@ from core.sheet_plan import SheetPlan, read_plan, write_plan
 from core.strings import STANDARD, Tuning, parse_tuning
 from core.translation import tr
 from core.tune import MODE_FIFTHS, BarLine, Key, Tempo
+from core.values import dataclass
 from core.xml_characters import is_xml_text
 
 PREFIX = "bowbench:"

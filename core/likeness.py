@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Hashable, Mapping, Sequence
-from dataclasses import dataclass
 from enum import Enum
 from itertools import pairwise
 from typing import NamedTuple
@@ -19,6 +18,7 @@ from core.pitch_numbers import REST, pitch_numbers
 from core.recurrence import bar_classes, returns
 from core.ticks import ticks
 from core.tune import Tune
+from core.values import dataclass
 
 FEWEST_NOTES = 4  # struck notes of a bar; fewer are alike by chance
 FEWEST_NOTES_ALONE = 5  # of a bar that is like another while the bars beside the two are not

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+
+from core.values import dataclass
 
 _NUMBER = re.compile(r"(-?\d{1,9})(?:X\d+)?")
 

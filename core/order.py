@@ -18,12 +18,12 @@ Signs that make no sense never stop the playing and never run on for ever.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
 from core.once import once
 from core.tune import Bar, Jump, Tune
+from core.values import dataclass
 
 MAX_VISITS = 20_000  # beyond it the signs are nonsense: a tune of 2,000 bars, all repeated, with a D.C. has 6,000
 

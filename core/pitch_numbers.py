@@ -7,10 +7,10 @@ many notes, so that they can be numbered as they come.
 from __future__ import annotations
 
 from collections.abc import Hashable
-from dataclasses import dataclass
 
 from core.once import once
 from core.tune import Tune
+from core.values import dataclass
 
 REST = 0
 

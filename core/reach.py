@@ -18,7 +18,7 @@ in three equal parts. Stops between hooked notes are counted as if the bow moved
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from functools import cached_property
 from itertools import accumulate, pairwise
@@ -30,6 +30,7 @@ from core.strokes import Strokes
 from core.tempos import Pace, pace
 from core.translation import number, tr, translatable
 from core.tune import Tempo, Tune
+from core.values import dataclass
 
 ROUNDING_CM = 1e-6
 

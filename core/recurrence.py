@@ -8,12 +8,12 @@ notes, ornaments) does not count, nor do chords, signs and bar lines. Bars that 
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass
 
 from core.once import once
 from core.pitch_numbers import pitch_numbers
 from core.ticks import ticks
 from core.tune import Bar, Tune
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

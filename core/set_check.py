@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from itertools import groupby
 
 from core.checks import words
@@ -12,6 +11,7 @@ from core.translation import ordinal, plural, sentence, tr, translatable
 from core.tune import Tune
 from core.tune_set import Seam, StrokesOf, TuneSet, Way, seams
 from core.tune_set import comes_round as set_comes_round
+from core.values import dataclass
 
 TIMES = translatable({
     1: "once", 2: "twice", 3: "three times", 4: "four times", 5: "five times", 6: "six times",

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from itertools import permutations
 
 from core.bowing import Bow
 from core.tune_set import TuneSet, begins_with_rest, ends_with_rest, strokes_in
+from core.values import dataclass
 
 MOST_ORDERED = 7  # tunes; 5,040 orders
 

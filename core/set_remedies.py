@@ -8,7 +8,6 @@ it must not do to the tune itself, is as in ``core.remedies``; no other seam of 
 from __future__ import annotations
 
 from collections.abc import Callable, Container, Iterable, Iterator
-from dataclasses import dataclass
 from functools import cache, partial
 from itertools import islice
 
@@ -24,6 +23,7 @@ from core.strokes import Strokes
 from core.translation import tr
 from core.tune import Tune
 from core.tune_set import StrokesOf, TuneSet, set_bowing, strokes_in
+from core.values import dataclass
 
 LAST_BARS = 4  # a phrase, common practice, no source
 

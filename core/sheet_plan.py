@@ -8,13 +8,14 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, fields, replace
+from dataclasses import fields, replace
 from enum import Enum
 from typing import Any
 
 from core.bowing import Bowing
 from core.engraving.bow_signs import MarkDensity
 from core.translation import translatable
+from core.values import dataclass
 
 PAPERS = ("A4", "Letter")
 COPIES = (1, 2, 4)

@@ -14,7 +14,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
 from functools import lru_cache
 from itertools import pairwise
 from types import MappingProxyType
@@ -24,6 +23,7 @@ from core.bowing import Articulation, Bowing, Join
 from core.once import lately
 from core.translation import tr, translatable
 from core.tune import Note, Pitch, Tune
+from core.values import dataclass
 
 FOURTH_FINGER_SEMITONES = 7
 SEMITONES_OF_FINGER = {  # above the open string, low and high; common practice, no source

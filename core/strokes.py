@@ -15,7 +15,7 @@ Grace notes and ornaments do not appear: they belong to their note's stroke, and
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import Enum
 from functools import cached_property, lru_cache
 from itertools import chain
@@ -28,6 +28,7 @@ from core.once import once
 from core.order import Visit, playing_order
 from core.ticks import BarTicks, ticks
 from core.tune import Tune
+from core.values import dataclass
 
 
 class Step(Enum):

@@ -8,12 +8,13 @@ source gives a range, its middle.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 
 from core.once import once
 from core.tune import Meter, Tempo, Tune
+from core.values import dataclass
 
 DUPLE = {2, 4}  # units in a simple bar that is danced two beats to the bar
 

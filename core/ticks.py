@@ -7,7 +7,6 @@ depends on the rhythm of a bar alone is worked out for each rhythm once.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cached_property
 from itertools import accumulate, chain
 from math import lcm
@@ -15,6 +14,7 @@ from typing import NamedTuple, TypeAlias
 
 from core.once import once
 from core.tune import Meter, Tune
+from core.values import dataclass
 
 _Ratio: TypeAlias = tuple[int, int]
 _Notes: TypeAlias = tuple[tuple[_Ratio, bool, bool], ...]  # lengths in quarters, which are rests, which are held

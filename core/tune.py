@@ -8,10 +8,12 @@ All times are ``Fraction`` in quarter notes. Values are frozen and know nothing 
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from enum import Enum
 from fractions import Fraction
 from functools import cached_property
+
+from core.values import dataclass
 
 STEP_SEMITONES = {"C": 0, "D": 2, "E": 4, "F": 5, "G": 7, "A": 9, "B": 11}
 STEPS = "CDEFGAB"  # of an octave, upwards

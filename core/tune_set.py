@@ -11,7 +11,7 @@ A *playing* is one time through one tune; a *seam* is where one playing ends and
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum
 from functools import cache
 from itertools import chain, takewhile
@@ -21,6 +21,7 @@ from core.errors import RefusedEditError
 from core.strokes import Strokes, work_out
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 MOST_TIMES = 12
 MOST_TUNES = 24

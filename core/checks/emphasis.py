@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable, Container, Iterator, Mapping
-from dataclasses import dataclass
 from itertools import takewhile
 from typing import NamedTuple
 
@@ -16,6 +15,7 @@ from core.checks.view import View, neighbours
 from core.once import once
 from core.translation import listed, plural, sentence, tr, translatable
 from core.tune import Note, Tune
+from core.values import dataclass
 
 WHY = translatable({
     Silence.REST: "{where}, the accent on {beat} is not struck: a rest stands there",

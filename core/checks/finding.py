@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from core.bowing import Bowing
 from core.severity import Severity
 from core.translation import plural
 from core.tune import Tune
+from core.values import dataclass
 
 __all__ = ["Finding", "Remedy", "Severity"]
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from math import sqrt
 
@@ -14,6 +13,7 @@ from core.checks.view import View, neighbours
 from core.reach import Move, Reach, ReachSettings, runs_out
 from core.tempos import Pace
 from core.translation import number, plural, sentence, tr, translatable
+from core.values import dataclass
 
 EASY_RATIO = (
     3  # Saunders teaches a single note that takes as much bow as three slurred ones: up to there it is practice

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from core.bowing import Bow
 from core.checks import words
 from core.checks.finding import Finding, Severity
 from core.checks.view import View, neighbours
 from core.translation import plural, sentence, tr
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,6 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Hashable, Iterator
-from dataclasses import dataclass
 from enum import Enum
 from functools import partial
 
@@ -24,6 +23,7 @@ from core.order import sections
 from core.recurrence import is_material, recurring_bars
 from core.translation import plural, sentence, tr, translatable
 from core.tune import Bar, Note, Tune
+from core.values import dataclass
 
 LIKE = translatable({
     Likeness.ONE_NOTE: "but for one note",

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Iterable, Mapping
-from dataclasses import dataclass
 from functools import cached_property
 from typing import TypeVar
 
@@ -15,6 +14,7 @@ from core.reach import ORDINARY, Reach, ReachSettings, work_out_reach
 from core.strings import STANDARD, Tuning
 from core.strokes import Played, Strokes, work_out
 from core.tune import Note, Tune
+from core.values import dataclass
 
 Item = TypeVar("Item")
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from html import escape
 from urllib.parse import quote
 
@@ -13,6 +12,7 @@ from core.pack.manifest import FileRecord, LessonRecord
 from core.sheet_plan import CAUTION
 from core.shelf.folding import sort_key
 from core.translation import plural, tr, translatable
+from core.values import dataclass
 
 SUFFIX_WORDS = translatable({
     ".pdf": "Sheet", ".musicxml": "MusicXML", ".abc": "ABC", ".mid": "MIDI", ".mp3": "Sound",

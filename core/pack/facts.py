@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
-from dataclasses import dataclass
 
 from core.lesson import Lesson
 from core.pack.fingerprint import fingerprint
 from core.pack.kinds import Kind
 from core.pack.names import Identity
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

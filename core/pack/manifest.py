@@ -4,11 +4,11 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass
 from hashlib import sha256
 from typing import Any
 
 from core.pack.names import Identity
+from core.values import dataclass
 
 FORMAT = "bowbench-pack/1"
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass
 
 from core.pack.facts import Facts
 from core.pack.manifest import FileRecord, LessonRecord, Manifest
 from core.pack.names import Identity, name_lessons
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

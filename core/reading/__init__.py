@@ -5,10 +5,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from core.errors import Problem
 from core.lesson import Lesson
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

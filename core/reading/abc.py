@@ -14,7 +14,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from fractions import Fraction
 
 from core.accent_plan import plan_of_dance
@@ -28,6 +28,7 @@ from core.reading.abc_text import decode, plain_text, without_comment
 from core.reading.limits import MAX_FILE_PROBLEMS, MAX_LINES, MAX_NOTES_IN_BOOK, MAX_TEXT, MAX_TUNES
 from core.translation import tr, translatable
 from core.tune import Credit, Key, Meter, Tune
+from core.values import dataclass
 
 __all__ = ["decode", "read_abc"]
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import field
 from fractions import Fraction
 
 from core.bowing import Articulation, Bow, Grace, Ornament
@@ -10,6 +10,7 @@ from core.errors import Problem
 from core.reading.draft_signs import DraftSigns
 from core.translation import tr
 from core.tune import BarLine, Pitch, Tempo, Tuplet
+from core.values import dataclass
 
 MAX_PROBLEMS = 60  # told per tune; more help nobody
 

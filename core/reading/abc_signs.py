@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
 
 from core.bowing import Articulation, Bow, Ornament
 from core.tune import Jump
+from core.values import dataclass
 
 
 class BarSign(Enum):

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 
 from core.tune import Bar, BarLine, ChordSymbol, Jump, Key, Meter, Note, Words
+from core.values import dataclass
 
 
 @dataclass(slots=True, kw_only=True)

@@ -8,7 +8,7 @@ have no place for is left out and said, one sentence for each kind.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from lxml import etree
 
@@ -26,6 +26,7 @@ from core.reading.mxl import unpack_mxl
 from core.reading.xml_tree import parse_xml
 from core.translation import tr
 from core.tune import Bar, Credit, Tempo, Tune
+from core.values import dataclass
 
 MAX_TEXT = 5000  # characters of a title or credit in the files of others
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from itertools import pairwise
 
@@ -17,6 +17,7 @@ from core.reading.musicxml_draft import Complaints, DraftMeasure, DraftNote, Dra
 from core.reading.note_lengths import is_exact, split_length
 from core.translation import plural, tr
 from core.tune import Bar, BarLine, Note, Tuplet, note_value
+from core.values import dataclass
 
 _OUR_ID = re.compile(r"(?:v\d+\.)?([A-Za-z][A-Za-z0-9._-]*)")
 

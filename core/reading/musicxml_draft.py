@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from fractions import Fraction
 
 from core.bowing import Articulation, Bow, Grace, Ornament
@@ -11,6 +11,7 @@ from core.lesson_fields import BarFacts
 from core.reading.draft_signs import DraftSigns
 from core.translation import plural
 from core.tune import BarLine, Pitch, Tempo
+from core.values import dataclass
 
 MAX_PROBLEMS = 200  # told per file; more help nobody
 

@@ -16,10 +16,10 @@ import json
 import os
 import sqlite3
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from pathlib import Path
 
 from core.shelf.folding import storable
+from core.values import dataclass
 
 MOST_NUMBER = 10**9  # that a tune has in its book
 LARGEST_BYTES = 4 * 1024 * 1024  # then only what still counts is written anew

@@ -7,7 +7,7 @@ first such one. A lesson that was only begun does not teach that the rest is bow
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -22,6 +22,7 @@ from core.shelf.scan import FileProblem, Progress
 from core.shelf.search import EVERYTHING, Entry, find, lesson_of
 from core.style.learning import Example, example
 from core.translation import tr
+from core.values import dataclass
 
 BEGUN = 0.5  # a bowing whose last slur stands before this share of the bars was only begun
 

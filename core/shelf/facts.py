@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import hashlib
-from dataclasses import dataclass
 
 from core.lesson import Lesson
 from core.order import sections
 from core.shelf.folding import storable
 from core.shelf.letters import Opening, openings
 from core.tune import Bar, Note, Tune
+from core.values import dataclass
 
 FACTS_VERSION = 1  # one more whenever other facts would be read from the same file: every file is then read again
 CONTENT_VERSION = b"1"

@@ -6,9 +6,10 @@ that moves keeps them. The three numbers are those by which plans are compared (
 
 from __future__ import annotations
 
-from dataclasses import astuple, dataclass
+from dataclasses import astuple
 
 from core.shelf.catalogue import Catalogue
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,6 @@ import json
 import os
 import sqlite3
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from core.shelf.aside import HAS_REMARKS, write_aside
@@ -18,6 +17,7 @@ from core.shelf.folding import indexed, sort_key
 from core.shelf.matching import Likeness, pair
 from core.shelf.paths import to_path
 from core.shelf.remarks import hand_on, index_tags
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

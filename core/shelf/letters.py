@@ -15,13 +15,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
 from enum import Enum
 from itertools import islice, pairwise
 
 from core.shelf.errors import QueryError
 from core.translation import tr
 from core.tune import STEPS, Note, Tune
+from core.values import dataclass
 
 NOTES_KEPT = 24
 

@@ -9,7 +9,8 @@ from __future__ import annotations
 
 from collections import defaultdict, deque
 from collections.abc import Callable, Hashable, Sequence
-from dataclasses import dataclass
+
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 
 from core.shelf.errors import QueryError
 from core.translation import tr
 from core.tune import MODE_FIFTHS
+from core.values import dataclass
 
 SAME_MODES = {"ionian": "major", "aeolian": "minor"}
 METER_SIGNS = {"c": "4/4", "c|": "2/2"}

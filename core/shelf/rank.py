@@ -7,7 +7,6 @@ if it misses fewer accents, then breaks less, then costs fewer slurs, each by th
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
 from fractions import Fraction
 from pathlib import Path
 
@@ -24,6 +23,7 @@ from core.shelf.query import Query
 from core.shelf.scan import FileProblem, Progress
 from core.shelf.search import EVERYTHING, Entry, find, lesson_of
 from core.translation import tr
+from core.values import dataclass
 
 FIGURES_VERSION = 2  # one more whenever the planner would find other figures
 

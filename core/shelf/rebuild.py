@@ -9,7 +9,6 @@ from __future__ import annotations
 
 import os
 import sqlite3
-from dataclasses import dataclass
 from pathlib import Path
 
 from core.shelf.aside import (
@@ -25,6 +24,7 @@ from core.shelf.catalogue import Catalogue
 from core.shelf.errors import ShelfError
 from core.shelf.folding import sort_key
 from core.translation import tr
+from core.values import dataclass
 
 COMPANIONS = ("", "-wal", "-shm", ".remarks")  # what SQLite and we name after a catalogue
 

@@ -12,7 +12,7 @@ import os
 import sqlite3
 import time
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from pathlib import Path
 
 from core.errors import UnreadableFileError
@@ -25,6 +25,7 @@ from core.shelf.folding import storable
 from core.shelf.paths import is_under, to_bytes, to_path, to_text
 from core.shelf.walk import Seen, Walk, reason
 from core.translation import tr
+from core.values import dataclass
 
 LARGEST_FILE_BYTES = 64 * 1024 * 1024
 SETTLED_NS = 2_000_000_000  # a file changed later than this before it was read may change again unnoticed

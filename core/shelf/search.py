@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import sqlite3
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from pathlib import Path
 
 from core.lesson import Lesson
@@ -19,6 +18,7 @@ from core.shelf.paths import to_path
 from core.shelf.query import SAME_MODES, Query, parse_key, parse_meter
 from core.shelf.remarks import STATUSES
 from core.translation import tr
+from core.values import dataclass
 
 # bm25 weighs a word by the column that it stands in: title, other titles, tags, credits, file
 BEST = "bm25(words, 8.0, 4.0, 4.0, 1.0, 1.0), sort, tune.id"

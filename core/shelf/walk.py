@@ -11,8 +11,10 @@ import errno
 import os
 import stat
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import field
 from pathlib import Path
+
+from core.values import dataclass
 
 SUFFIXES = (b".musicxml", b".mxl", b".abc")
 

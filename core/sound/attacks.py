@@ -12,7 +12,7 @@ Fermatas and breath marks take no time. All the loudness and the stops here are 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from enum import Enum
 from fractions import Fraction
 from itertools import pairwise
@@ -24,6 +24,7 @@ from core.sound.bar_times import BarTimes, PlayedBar
 from core.sound.figures import Moment, fingered
 from core.strokes import Strokes
 from core.tune import Note, Tune
+from core.values import dataclass
 
 BOW_DB = {Bow.DOWN: 0.0, Bow.UP: -1.0}
 ACCENT_DB = {Met.DRIVEN: 6.5, Met.UP: 5.5, Met.BURIED: 0.0, Met.UNSTRUCK: 0.0}

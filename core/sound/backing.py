@@ -7,7 +7,6 @@ fifth; where not even the key names a tonic there is no backing. The vamps are c
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from functools import partial
@@ -21,6 +20,7 @@ from core.sound.plucked import LENGTH, strummed
 from core.sound.track import SAMPLES_A_SECOND, Clip, Samples, Track, db, sample_at, track
 from core.translation import tr
 from core.tune import Bar, Meter, Tune
+from core.values import dataclass
 
 
 class Hand(Enum):

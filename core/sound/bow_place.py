@@ -6,7 +6,6 @@ The seconds are those of the playing, swing and speed included; the place is tha
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple
 
@@ -16,6 +15,7 @@ from core.sound.attacks import Attack, Start
 from core.sound.performance import Performance
 from core.tempos import Pace
 from core.tune import Tempo
+from core.values import dataclass
 
 
 class BowMoment(NamedTuple):

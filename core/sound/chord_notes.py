@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import lru_cache
 
 from core.chords import NO_CHORD, Chord, DegreeType
 from core.tune import STEP_SEMITONES
+from core.values import dataclass
 
 # Semitones over the root; a ninth is a second, an eleventh a fourth, a thirteenth a sixth.
 TONES = {

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
 from functools import cache, lru_cache
 from importlib.resources import files
 from typing import Any
@@ -20,6 +19,7 @@ from numpy.lib.npyio import NpzFile
 from numpy.typing import NDArray
 
 from core.sound.track import SAMPLES_A_SECOND, Samples
+from core.values import dataclass
 
 FULL_SCALE = 32_768
 WINDOW = 529  # samples in which a level is measured, 12 ms: two periods of the open G string

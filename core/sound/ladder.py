@@ -7,10 +7,10 @@ Psychophysics 54, 1993, 277); where to begin is common practice, no source.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from fractions import Fraction
 
 from core.translation import tr
+from core.values import dataclass
 
 MOST_PERCENT = 150
 MOST_RUNGS = 100  # playings in all

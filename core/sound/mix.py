@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 import numpy as np
 
@@ -13,6 +12,7 @@ from core.sound.fiddle import fiddle
 from core.sound.part import USUAL, Levels, Part
 from core.sound.performance import Performance
 from core.sound.track import SAMPLES_A_SECOND, Samples, Track, db, sample_at
+from core.values import dataclass
 
 TAIL = round(0.8 * SAMPLES_A_SECOND)  # samples in which the last notes die away
 BLOCK = 65_536  # samples that files are written in

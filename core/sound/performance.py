@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bisect import bisect_right
-from dataclasses import dataclass, field
+from dataclasses import field
 from fractions import Fraction
 from functools import cached_property
 
@@ -15,6 +15,7 @@ from core.strokes import Strokes, work_out
 from core.tempos import pace
 from core.translation import percent, tr
 from core.tune import Tempo, Tune
+from core.values import dataclass
 
 MOST_COUNT_IN = 8  # bars
 SPEEDS = (Fraction(1, 10), Fraction(3))

@@ -7,11 +7,11 @@ are not swung.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
 
 from core.tempos import dance_named
 from core.tune import Bar, Tune
+from core.values import dataclass
 
 EVEN = Fraction(1)
 HALF = Fraction(1, 2)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
 
 from core.lesson import Lesson
 from core.sound.performance import Performance
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

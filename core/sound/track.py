@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import cached_property
 from typing import NamedTuple, TypeAlias
 
 import numpy as np
 from numpy.typing import NDArray
+
+from core.values import dataclass
 
 SAMPLES_A_SECOND = 44_100
 Samples: TypeAlias = NDArray[np.float32]

@@ -7,13 +7,13 @@ saves fractions, for two notes within a beat (4.4).
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
 from itertools import accumulate
 
 from core.engraving.beams import beam_groups
 from core.tune import Bar, Meter, Note
+from core.values import dataclass
 
 UNITS = (Fraction(1, 2), Fraction(1, 4))  # quarter notes: an eighth, as most tune books have it, or a sixteenth
 _BROKEN = {Fraction(3): ">", Fraction(1, 3): "<", Fraction(7): ">>", Fraction(1, 7): "<<"}

@@ -7,7 +7,7 @@ note beside it has one of its own, the line of tenuto stands in its place.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 
 from immutabledict import immutabledict
@@ -16,6 +16,7 @@ from core.bowing import Articulation, Bow, Bowing, Join, Mark
 from core.engraving.bow_signs import MarkDensity, bow_signs
 from core.strokes import work_out
 from core.tune import Note, Tune
+from core.values import dataclass
 from core.written_bows import derived_bows
 
 HOOK_SIGNS = (Articulation.STACCATO, Articulation.TENUTO)

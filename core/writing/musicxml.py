@@ -9,8 +9,6 @@ Left out, since XML cannot hold them: control characters in texts.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from lxml import etree
 
 from core.bowing import Articulation, Bowing, Join
@@ -19,6 +17,7 @@ from core.lesson_fields import BarFacts, BowingFields, TuneFields, to_fields
 from core.measures import implied_repeats, measure_numbers
 from core.musicxml_names import VERSION
 from core.tune import BarLine, Credit, Tune
+from core.values import dataclass
 from core.writing.grid import Grid
 from core.writing.measures import add_measures, hides_tonic
 from core.writing.xml_tree import add

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from fractions import Fraction
 
 from lxml import etree
@@ -19,6 +18,7 @@ from core.musicxml_names import (
     OTHER_ORNAMENT,
 )
 from core.tune import Bar, Note, Pitch, Tune, note_value
+from core.values import dataclass
 from core.writing.beam_values import bar_beams, grace_beams
 from core.writing.grid import Grid
 from core.writing.xml_tree import add
