@@ -1,13 +1,14 @@
 """What music21 and verovio make of a MusicXML text of ours, told in the same words as the lesson itself.
 
-For each part: slurs as (first, last) places, bows and graces by place, endings by bar. Places count all notes and
-rests of the part in written order, grace notes left aside.
+For each part: pitches and lengths, slurs as (first, last) places, bows and graces by place, endings and repeats by
+bar. Places count all notes and rests of the part in written order, grace notes left aside.
 """
 
 from __future__ import annotations
 
 import warnings
 from dataclasses import dataclass
+from fractions import Fraction
 
 import verovio
 from lxml import etree
@@ -26,17 +27,21 @@ class Shown:
 
     Attributes:
         pitches: MIDI keys of each note, low to high; empty for a rest.
+        lengths: Of each note and rest, in quarter notes.
         slurs: (place of the first note, place of the last note).
         bows: (place, direction).
         graces: (place of the main note, MIDI keys of the grace, low to high) in the order played.
         endings: Passes of each bar, empty outside endings.
+        repeats: Of each bar, whether a repeat opens there, and whether one closes.
     """
 
     pitches: tuple[tuple[int, ...], ...]
+    lengths: tuple[Fraction, ...]
     slurs: frozenset[tuple[int, int]]
     bows: frozenset[tuple[int, Bow]]
     graces: tuple[tuple[int, tuple[int, ...]], ...]
     endings: tuple[tuple[int, ...], ...]
+    repeats: tuple[tuple[bool, bool], ...]
 
 
 def shown_by(lesson: Lesson, bowing: Bowing) -> Shown:
@@ -54,6 +59,7 @@ def shown_by(lesson: Lesson, bowing: Bowing) -> Shown:
             slurs.add((first, place))
     return Shown(
         tuple(tuple(sorted(pitch.midi for pitch in note.pitches)) for note in tune.sequence),
+        tuple(note.length for note in tune.sequence),
         frozenset(slurs),
         frozenset((places[note_id], bow) for note_id, bow in written_bows(tune, bowing).items()),
         tuple(
@@ -62,6 +68,7 @@ def shown_by(lesson: Lesson, bowing: Bowing) -> Shown:
             for grace in bowing.signs_on(note.id).graces
         ),
         tuple(bar.ending for bar in tune.bars),
+        tuple((bar.opens_repeat, bar.repeats > 0) for bar in tune.bars),
     )
 
 
@@ -94,6 +101,7 @@ def read_by_music21(text: str) -> list[Shown]:
         shown.append(
             Shown(
                 tuple(() if note.isRest else _midi(note) for note in real),
+                tuple(Fraction(note.duration.quarterLength) for note in real),
                 frozenset(
                     (places[id(slur.getFirst())], places[id(slur.getLast())])
                     for slur in part.recurse().getElementsByClass(spanner.Slur)
@@ -106,9 +114,14 @@ def read_by_music21(text: str) -> list[Shown]:
                 ),
                 tuple(graces),
                 tuple(endings),
+                tuple((_repeats(bar.leftBarline), _repeats(bar.rightBarline)) for bar in measures),
             )
         )
     return shown
+
+
+def _repeats(bar_line: object) -> bool:
+    return getattr(bar_line, "direction", None) is not None
 
 
 def _midi(note: object) -> tuple[int, ...]:
@@ -127,10 +140,17 @@ def read_by_verovio(text: str) -> list[Shown]:
 
 
 def _from_mei(root: etree._Element, staff_number: int) -> Shown:
-    pitches, graces, endings, bows = [], [], [], set()
+    pitches, lengths, graces, endings, repeats, bows = [], [], [], [], [], set()
     places: dict[str, int] = {}
     waiting: list[tuple[int, ...]] = []
-    for measure in root.iterfind(".//mei:measure", MEI):
+    quarter = int(root.find(f".//mei:staffDef[@n='{staff_number}']", MEI).get("ppq"))
+    whole_bar = Fraction(4)
+    for measure in root.iter(*(f"{{{MEI['mei']}}}{name}" for name in ("meterSig", "measure"))):
+        if etree.QName(measure).localname == "meterSig":
+            whole_bar = Fraction(4 * sum(map(int, measure.get("count", "4").split("+"))), int(measure.get("unit", "4")))
+            continue
+        bar_lines = [measure.get(side, "") for side in ("left", "right")]
+        repeats.append(("start" in bar_lines[0], "end" in bar_lines[1] and bar_lines[1].startswith("rpt")))
         ending = measure.getparent()
         passes = ending.get("n", "") if etree.QName(ending).localname == "ending" else ""
         endings.append(tuple(int(word) for word in passes.replace(",", " ").split()))
@@ -150,6 +170,8 @@ def _from_mei(root: etree._Element, staff_number: int) -> Shown:
             graces += [(place, grace) for grace in waiting]
             waiting = []
             pitches.append(keys)
+            length = element.get("dur.ppq")
+            lengths.append(whole_bar if length is None else Fraction(int(length), quarter))
             for sign in element.iter(f"{{{MEI['mei']}}}artic"):
                 bows |= {
                     (place, Bow.UP if word == "upbow" else Bow.DOWN)
@@ -161,7 +183,15 @@ def _from_mei(root: etree._Element, staff_number: int) -> Shown:
         for slur in root.iterfind(".//mei:slur", MEI)
         if slur.get("startid", "")[1:] in places
     }
-    return Shown(tuple(pitches), frozenset(slurs), frozenset(bows), tuple(graces), tuple(endings))
+    return Shown(
+        tuple(pitches),
+        tuple(lengths),
+        frozenset(slurs),
+        frozenset(bows),
+        tuple(graces),
+        tuple(endings),
+        tuple(repeats),
+    )
 
 
 def _key(note: etree._Element) -> int:

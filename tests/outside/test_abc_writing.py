@@ -1,14 +1,13 @@
 """ABC that we write, held against the standard's own examples, three open collections, and music21 as a second reader.
 
-``python -m tests.outside.test_abc_writing [folder ...]`` takes all 4,248 tunes of the collections: each is read,
-written and read again, and music21 reads what was written (some minutes). Where music21 and we differ, the difference
-must have a name in ``abc_collections``; with it, it is printed.
+``python -m tests.outside.test_abc_writing`` takes all 4,248 tunes of the collections (a quarter of an hour; options in
+``whole_runs``): each is read, written and read again, and music21 reads what was written. Where music21 and we differ,
+the difference must have a name in ``abc_collections``; with it, it is printed.
 """
 
 from __future__ import annotations
 
-import sys
-from collections import Counter
+from collections.abc import Iterator
 
 import pytest
 
@@ -16,8 +15,9 @@ from core.engraving.bow_signs import MarkDensity
 from core.reading.abc import read_abc
 from core.writing.abc import write_abc
 from core.writing.abc_losses import abc_losses
-from tests.outside.abc_collections import FOLDERS, Source, Verdict, compare, sources
+from tests.outside.abc_collections import FOLDERS, Source, compare, sources
 from tests.outside.test_abc_standard import HEADER, MUSIC, shorthand
+from tests.outside.whole_runs import run
 
 pytestmark = pytest.mark.skipif(not sources(*FOLDERS), reason="this music21 comes without the ABC collections")
 
@@ -57,20 +57,14 @@ def test_examples_of_the_standard_come_back_equal(music: str) -> None:
     assert abc_losses(lessons[0]) == ()
 
 
-def _report(folders: tuple[str, ...]) -> None:
-    counts: Counter[str] = Counter()
-    for source in sources(*folders):
-        counts["tunes"] += 1
-        if not comes_back(source):
-            counts["changed by writing and reading"] += 1
-            print(f"{source.place}: changed")
-        verdict: Verdict = compare(rewritten(source))
-        counts[verdict.name or "read by music21 as it stands"] += 1
-        if not verdict.mended:
-            print(f"{source.place}: {verdict.name} ({', '.join(verdict.differences)})", flush=True)
-    for name, count in counts.most_common():
-        print(f"{count:5} {name}")
+def examine(source: Source) -> Iterator[tuple[str, str]]:
+    """What a run by hand counts of a tune: how it comes back to us, and how music21 reads it."""
+    yield ("comes back equal", "") if comes_back(source) else ("comes back changed", "comes back changed")
+    for density, kind in ((None, ""), (MarkDensity.EVERY, ", every stroke marked")):
+        verdict = compare(rewritten(source, density))
+        name = f"music21{kind}: {verdict.name or 'equal as it stands'}"
+        yield name, "" if verdict.mended else f"{name} ({', '.join(verdict.differences)})"
 
 
 if __name__ == "__main__":
-    _report(tuple(sys.argv[1:]) or FOLDERS)
+    run("Read, write and read again tunes of the collections as ABC, and let music21 read what is written.", examine)

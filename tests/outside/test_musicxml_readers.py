@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, assume, given, settings
 from immutabledict import immutabledict
 
 from core.bowing import Articulation, Bow, Grace, Join, Mark, Ornament, Signs
@@ -39,6 +39,8 @@ def two_bowings() -> Lesson:
 @READERS
 def test_typed_slurs_bows_graces_and_endings_are_read_as_written(read: Reader) -> None:
     first, second = read(write_musicxml(two_bowings()))
+    assert first.lengths[:9] == (0.5, 1, 1, 1, 1, 2, 1, 1, 4)
+    assert first.repeats == ((False, False), (True, False), (False, False), (False, True), *[(False, False)] * 3)
     assert first.slurs == {(1, 2), (5, 7)}
     assert second.slurs == {(2, 4)}
     assert second.graces == ((2, (72,)), (2, (68,)), (5, (72,)), (5, (68,)))
@@ -72,7 +74,9 @@ def test_music21_reads_any_lesson_as_written(lesson: Lesson) -> None:
 @given(lessons())
 @FEW
 def test_verovio_reads_any_lesson_as_written(lesson: Lesson) -> None:
-    # Endings that follow each other without sense, which nobody prints, make verovio close some too early.
-    shown = [replace(part, endings=()) for part in read_by_verovio(write_musicxml(lesson))]
-    same = shown == [replace(shown_by(lesson, bowing), endings=()) for bowing in lesson.bowings]
+    # It divides by the length of a bar, and may end the process, where there is no metre.
+    assume(all(bar.meter.bar_length is not None for bar in lesson.tune.bars))
+    # Endings and repeats that follow each other without sense, which nobody prints, verovio changes.
+    shown = [replace(part, endings=(), repeats=()) for part in read_by_verovio(write_musicxml(lesson))]
+    same = shown == [replace(shown_by(lesson, bowing), endings=(), repeats=()) for bowing in lesson.bowings]
     assert same
