@@ -68,7 +68,7 @@ ACTIONS = (
     ActionSpec("export_pdf", "&Export as PDF…", ("Ctrl+E",), "Write the printed pages to a PDF file"),
     ActionSpec("export_abc", "Export as A&BC…", (), "Write all bowings of the lesson as a tune book in ABC"),
     ActionSpec("pack", "Lesson pac&k…", (), "Make sheets and files of many lessons in one folder, with a zip of all"),
-    ActionSpec("close", "&Close window", (Standard.Close,), "Close the window"),
+    ActionSpec("close", "&Close window", (Standard.Close, "Ctrl+Q"), "Close the window"),
     ActionSpec("undo", "&Undo", (Standard.Undo,), "Take back the last edit", "undo"),
     ActionSpec("redo", "&Redo", (Standard.Redo,), "Do again what was taken back", "redo"),
     ActionSpec("paste", "Open &pasted tune", (Standard.Paste,), "Open the tune (ABC or MusicXML text) that was copied"),

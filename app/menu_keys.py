@@ -27,6 +27,7 @@ class MenuKeys(QObject):
             event.type() == QEvent.Type.ShortcutOverride
             and isinstance(event, QKeyEvent)
             and not event.modifiers() & HELD
+            and not Qt.Key.Key_F1 <= event.key() <= Qt.Key.Key_F35  # no menu chooses by these
         ):
             event.accept()  # it is no command's key now, and comes as a key of the menu
             return True

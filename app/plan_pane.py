@@ -352,7 +352,7 @@ class PlanPane(PlanTaking):
         return super().eventFilter(watched, event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Escape leaves off, or drops the plan; Enter takes it; on a button Enter presses the button."""
+        """Escape leaves off, or drops the plan; Enter takes it, in the name as a new one; a button it presses."""
         focus = self.focusWidget()
         if event.key() == Qt.Key.Key_Escape and (self.works or self.plans):
             if self.works and not self.plans:
@@ -364,7 +364,7 @@ class PlanPane(PlanTaking):
                 focus.click()
             elif self._preview is None:
                 self.work_out()
-            elif event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+            elif focus is self.results.name or event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
                 self.take_as_new()
             elif event.modifiers() & Qt.KeyboardModifier.AltModifier:
                 self.take_bars()

@@ -30,7 +30,7 @@ class PlanResults(QWidget):
 
     Signals:
         row_chosen: The row of the plan that the user came to.
-        take_wanted, take_new_wanted, drop_wanted: The user asked for it by button, Enter or double click.
+        take_wanted, take_new_wanted, drop_wanted: The user asked for it by button or double click; the pane hears Enter.
         note_wanted: Id of the note that the sentence leads to.
     """
 
@@ -67,10 +67,9 @@ class PlanResults(QWidget):
         self.taking = QWidget()
         self._lay_out()
         self.list.currentRowChanged.connect(self.row_chosen)
-        self.list.itemActivated.connect(lambda _: self.take_wanted.emit())
+        self.list.itemDoubleClicked.connect(lambda _: self.take_wanted.emit())
         self.take_button.clicked.connect(self.take_wanted)
         self.take_new_button.clicked.connect(self.take_new_wanted)
-        self.name.returnPressed.connect(self.take_new_wanted)
         self.drop_button.clicked.connect(self.drop_wanted)
         self.go_button.clicked.connect(lambda: self.note_wanted.emit(self._note_id))
         self.wait.hide()

@@ -63,3 +63,10 @@ def test_keys_with_control_still_do_their_commands(window, help_menu):
     bar.setFocus(Qt.FocusReason.MenuBarFocusReason)
     QTest.keyClick(window.windowHandle(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
     assert not window.document.stack.canUndo()
+
+
+def test_function_keys_do_their_commands_although_the_bar_has_the_keyboard(window, help_menu):
+    bar = window.menuBar()
+    bar.setFocus(Qt.FocusReason.MenuBarFocusReason)
+    QTest.keyClick(window.windowHandle(), Qt.Key.Key_F9)
+    assert window.planning.pane.isVisible()

@@ -227,6 +227,22 @@ def test_shift_and_enter_take_it_as_a_new_bowing(planned):
     assert planned.document.state == before
 
 
+@pytest.mark.parametrize(("held", "bowings"), [(Qt.KeyboardModifier.NoModifier, 1), (SHIFT, 2)])
+def test_enter_in_the_list_does_what_it_does_on_the_page_and_no_more(planned, held, bowings):
+    planned.plan.results.list.setFocus()
+    QTest.keyClick(planned.plan.results.list, Key.Key_Return, held)
+    assert len(planned.document.state.lesson.bowings) == bowings
+    assert planned.document.stack.count() == 1
+    assert not planned.plan.works
+
+
+def test_enter_in_the_name_works_nothing_out_anew(planned):
+    planned.plan.results.name.setFocus()
+    QTest.keyClick(planned.plan.results.name, Key.Key_Return)
+    assert planned.document.stack.count() == 1
+    assert not planned.plan.works
+
+
 def test_a_new_bowing_takes_the_typed_name_and_names_never_collide(planned):
     planned.plan.results.name.setFocus()
     planned.plan.results.name.setText(bowing(planned).name)
