@@ -30,7 +30,7 @@ class PlanResults(QWidget):
 
     Signals:
         row_chosen: The row of the plan that the user came to.
-        take_wanted, take_new_wanted, drop_wanted: The user asked for it by button or double click; the pane hears Enter.
+        take_wanted, take_new_wanted, drop_wanted: Asked for by button or double click; the pane hears Enter.
         note_wanted: Id of the note that the sentence leads to.
     """
 
