@@ -18,8 +18,11 @@ def to_path(stored: bytes) -> Path:
 
 def to_text(path: Path) -> str:
     """A path that can be shown and printed in one line whatever its bytes are."""
+    text = str(path)
+    if text.isprintable():
+        return text
     return "".join(
-        char if char.isprintable() else char.encode("unicode_escape", "surrogatepass").decode() for char in str(path)
+        char if char.isprintable() else char.encode("unicode_escape", "surrogatepass").decode() for char in text
     )
 
 

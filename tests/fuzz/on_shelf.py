@@ -14,7 +14,7 @@ from functools import cache
 from pathlib import Path
 
 from app.shelf_command import _entry_json, _line
-from app.shelf_model import _tip, cells
+from app.shelf_model import BOWINGS, STATUS, TAGS, _tip, cells
 from core.shelf.catalogue import Catalogue
 from core.shelf.errors import ShelfError
 from core.shelf.figures import Figures, figures_of, put_figures
@@ -167,9 +167,9 @@ def _use_shelf(catalogue: object, music: Path, number: int) -> None:
         for found in find(catalogue, query).entries[:10]:
             _line(found).encode("utf-8", "replace")
             json.dumps(_entry_json(found))
-            for place, cell in enumerate(cells(found)):
-                assert isinstance(cell, str)
-                _tip(found, place)
+            assert all(isinstance(cell, str) for cell in cells(found))
+            for column in (0, STATUS, TAGS, BOWINGS):  # the others have the tip of the first
+                _tip(found, column)
             figures = figures_of(catalogue, found.content, "on-beat", 1)
             if figures is not None:
                 assert Ranked(found, figures).key
