@@ -2,10 +2,13 @@
 
 ``tunes()``, ``bowings(tune)`` and ``lessons()`` are what tests draw from; ``AWKWARD`` holds typed lessons that are
 known to be difficult, and ``lessons()`` draws one of them now and then.
+
+``BOWBENCH_EXAMPLES=300`` has the laws of sheets and of written lessons tried on so many each, by hand.
 """
 
 from __future__ import annotations
 
+import os
 from dataclasses import replace
 from fractions import Fraction
 
@@ -38,6 +41,12 @@ from core.tune import (
     Words,
 )
 from tests.core.builders import bowed
+
+
+def examples(few: int) -> int:
+    """How many examples a law is tried on: few in the suite, as many as are asked for by hand."""
+    return int(os.environ.get("BOWBENCH_EXAMPLES", few))
+
 
 MAX_BARS = 6
 EIGHTH, QUARTER = Fraction(1, 2), Fraction(1)

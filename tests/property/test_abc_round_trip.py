@@ -20,10 +20,10 @@ from core.tune import Bar, BarLine, ChordSymbol, Credit, Key, Tune, Words
 from core.writing.abc import write_abc
 from core.writing.abc_losses import abc_losses
 from core.written_bows import derived_bows
-from tests.property.strategies import AWKWARD, bowings, lessons, tunes
+from tests.property.strategies import AWKWARD, bowings, examples, lessons, tunes
 
 UNHURRIED = settings(
-    max_examples=25, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
+    max_examples=examples(25), deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
 )
 READ_AS_SIGNS = {"dcalfine", "fine"}  # of the words that the strategies draw
 
@@ -99,7 +99,7 @@ def test_a_tune_comes_back_with_all_that_abc_can_say(tune: Tune) -> None:
 
 
 @given(lessons())
-@settings(UNHURRIED, max_examples=15)
+@settings(UNHURRIED, max_examples=examples(15))
 def test_what_has_been_through_abc_once_loses_nothing_more(lesson: Lesson) -> None:
     once = read_back(lesson)
     assert abc_losses(once) == ()
@@ -108,7 +108,7 @@ def test_what_has_been_through_abc_once_loses_nothing_more(lesson: Lesson) -> No
 
 
 @given(lessons())
-@settings(UNHURRIED, max_examples=10)
+@settings(UNHURRIED, max_examples=examples(10))
 def test_writing_what_was_read_gives_the_same_text(lesson: Lesson) -> None:
     once = read_abc(write_abc([lesson])).lessons
     text = write_abc(once)
@@ -116,7 +116,7 @@ def test_writing_what_was_read_gives_the_same_text(lesson: Lesson) -> None:
 
 
 @given(lessons())
-@settings(UNHURRIED, max_examples=15)
+@settings(UNHURRIED, max_examples=examples(15))
 def test_reading_tells_of_nothing_but_bars_that_do_not_fill_their_metre(lesson: Lesson) -> None:
     told = [problem.text for problem in read_abc(write_abc([lesson])).problems]
     assert [text for text in told if not ("Bar " in text and "kept" in text) and "do not fill" not in text] == []

@@ -7,10 +7,10 @@ from core.lesson import Lesson
 from core.reading.musicxml import read_musicxml, read_mxl
 from core.writing.musicxml import write_musicxml
 from core.writing.mxl import pack_mxl
-from tests.property.strategies import AWKWARD, lessons
+from tests.property.strategies import AWKWARD, examples, lessons
 
 UNHURRIED = settings(
-    max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
+    max_examples=examples(100), deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large]
 )
 
 
@@ -34,13 +34,13 @@ def test_awkward_lessons_are_read_back_equal(lesson: Lesson) -> None:
 
 
 @given(lessons())
-@settings(UNHURRIED, max_examples=20)
+@settings(UNHURRIED, max_examples=examples(20))
 def test_writing_what_was_read_gives_the_same_text(lesson: Lesson) -> None:
     text = write_musicxml(lesson)
     assert write_musicxml(read_musicxml(text.encode()).lessons[0]) == text
 
 
 @given(lessons())
-@settings(UNHURRIED, max_examples=20)
+@settings(UNHURRIED, max_examples=examples(20))
 def test_packing_changes_nothing(lesson: Lesson) -> None:
     assert read_mxl(pack_mxl(write_musicxml(lesson))) == read_musicxml(write_musicxml(lesson).encode())

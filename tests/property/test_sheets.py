@@ -15,10 +15,10 @@ from core.lesson import Lesson
 from core.sheet_plan import NoteSize, SheetKind, SheetPlan
 from tests.app.test_sheet_pages import assert_all_in_place
 from tests.core.builders import bowed
-from tests.property.strategies import lessons, sheet_plans
+from tests.property.strategies import examples, lessons, sheet_plans
 
 pytestmark = pytest.mark.usefixtures("qapp")
-FEW = settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+FEW = settings(max_examples=examples(8), deadline=None, suppress_health_check=[HealthCheck.too_slow])
 
 
 def bars_printed(sheet: Sheet) -> list[int]:
