@@ -8,7 +8,8 @@ lesson and redo to the last; then the process is examined at rest.
 What a process holds is of three kinds. Steps that can be undone: as many as were made, since undo must lead back to the
 first lesson; they go with the lesson. What is kept on purpose (``tests.soak.kept``): filled up to its bound. All else:
 it is what the process holds where neither is left, after the first chapter, every 2,000 gestures and at the end, and it
-must not grow. Exit status 1 where it does, or something went wrong.
+must not grow. Of memory that is what is in use; what is resident beside it is told, and where it is free, no leak
+(``tests.soak.memory``). Exit status 1 where it does, or something went wrong.
 """
 
 from __future__ import annotations
@@ -31,7 +32,9 @@ CHAPTER = 500
 EMPTIED = 2000  # after so many gestures all that is kept on purpose is let go, to see what is left
 MOST_OBJECTS, MOST_KIB = 1000.0, 1024.0  # a thousand gestures
 HANGS_S = 120.0
-HEADING = "gestures  objects  Qt objects  windows  resident KiB  threads  files  steps to undo  faults  seconds"
+HEADING = (
+    "gestures  objects  Qt objects  windows  resident KiB  KiB in use  threads  files  steps to undo  faults  seconds"
+)
 
 
 def main() -> int:
@@ -75,8 +78,11 @@ def main() -> int:
     print("kept on purpose, and at most:")
     for one in full:
         print(f"  {one.name}: {one.holds} ({one.most if one.most is not None else 'finite'})")
+    memory, beside = ("in_use", "resident") if emptied[0].in_use else ("resident", "in_use")
     grows = verdict(
-        emptied, {"objects": MOST_OBJECTS, "qt": MOST_OBJECTS, "resident": MOST_KIB, "threads": 1, "files": 1}
+        emptied,
+        {"objects": MOST_OBJECTS, "qt": MOST_OBJECTS, memory: MOST_KIB, "threads": 1, "files": 1},
+        told=(beside,),
     )
     print("\n".join(grows.lines))
     for name in sorted(overfull):
@@ -86,8 +92,8 @@ def main() -> int:
 
 def _show(session: Session, now: Health, seconds: float, remark: str = "") -> None:
     print(
-        f"{now.gestures:8} {now.objects:8} {now.qt:11} {now.windows:8} {now.resident:13} {now.threads:8} {now.files:6} "
-        f"{session.undoable[0]:14} {len(session.faults):7} {seconds:8.0f}{remark}",
+        f"{now.gestures:8} {now.objects:8} {now.qt:11} {now.windows:8} {now.resident:13} {now.in_use:11} "
+        f"{now.threads:8} {now.files:6} {session.undoable[0]:14} {len(session.faults):7} {seconds:8.0f}{remark}",
         flush=True,
     )
 

@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-import ctypes
 import gc
 import os
 import threading
 from collections import Counter
 from collections.abc import Sequence
-from contextlib import suppress
 from dataclasses import dataclass
-from pathlib import Path
 
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QApplication
+
+from tests.soak.memory import give_back, in_use, resident
 
 
 @dataclass(frozen=True)
@@ -23,7 +22,7 @@ class Health:
     Attributes:
         gestures: Done so far.
         kinds: Objects that the garbage collector knows, by the name of their type.
-        resident: KiB of memory.
+        resident, in_use: KiB of memory, as in ``tests.soak.memory``.
         threads: Of the process.
         files: Descriptors open.
         qt: ``QObject``s below the windows.
@@ -33,6 +32,7 @@ class Health:
     gestures: int
     kinds: Counter[str]
     resident: int
+    in_use: int
     threads: int
     files: int
     qt: int
@@ -47,14 +47,14 @@ def examine(gestures: int) -> Health:
     """Look at this process; whatever can be collected is, and memory that is free is given back to the system."""
     for _ in range(3):
         gc.collect()
-    _give_back()
+    give_back()
     windows = QApplication.topLevelWidgets()
     kinds = Counter(f"{type(thing).__module__}.{type(thing).__qualname__}" for thing in gc.get_objects())
-    fields = Path("/proc/self/status").read_text().split("VmRSS:")[1].split()
     return Health(
         gestures,
         kinds,
-        int(fields[0]),
+        resident(),
+        in_use(),
         max(threading.active_count(), len(os.listdir("/proc/self/task"))),
         len(os.listdir("/proc/self/fd")),
         sum(1 + len(window.findChildren(QObject)) for window in windows),
@@ -66,11 +66,6 @@ def objects() -> int:
     """How many objects the garbage collector knows that are in use."""
     gc.collect()
     return len(gc.get_objects())
-
-
-def _give_back() -> None:
-    with suppress(OSError, AttributeError):  # another C library
-        ctypes.CDLL("libc.so.6").malloc_trim(0)
 
 
 def slope(points: Sequence[tuple[float, float]]) -> float:

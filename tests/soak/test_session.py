@@ -14,6 +14,7 @@ from app.overrides import held
 from app.page_view import PageView
 from tests.soak.health import Health, growing, slope
 from tests.soak.kept import FINITE, function_caches, kept, let_go
+from tests.soak.memory import in_use, resident
 from tests.soak.session import Session
 from tests.soak.verdict import verdict
 
@@ -103,7 +104,7 @@ def test_steps_that_can_be_undone_are_weighed_and_let_go(qtbot, tmp_path):
 
 
 def health(gestures: int, resident: int = 0, **kinds: int) -> Health:
-    return Health(gestures, Counter(kinds), resident, 0, 0, 0, 0)
+    return Health(gestures, Counter(kinds), resident, 0, 0, 0, 0, 0)
 
 
 def test_the_verdict_names_what_grows_and_lets_the_first_chapter_be():
@@ -123,3 +124,18 @@ def test_what_is_gathered_is_told_with_its_rate():
     states = [health(1000 * place, kept=40 + 7 * place, steady=90, swinging=place % 2) for place in range(6)]
     assert growing(states, at_least=1) == [("kept", pytest.approx(7))]
     assert slope([(0, 4), (2, 4), (9, 4)]) == 0
+
+
+def test_memory_in_use_counts_what_python_and_the_c_library_gave_and_no_more_once_it_is_given_back():
+    before = in_use()
+    if not before:
+        pytest.skip("the C library does not tell")
+    assert before < resident() + 64 * 1024
+    small = [(place, str(place)) for place in range(10_000, 110_000)]  # some 100 bytes each, from Python's arenas
+    with_small = in_use()
+    large = bytes(2**26)  # from the C library
+    with_large = in_use()
+    assert with_small - before > 8_000
+    assert with_large - with_small == pytest.approx(2**16, rel=0.02)
+    del large, small
+    assert in_use() - before < 2_000
