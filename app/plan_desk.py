@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtGui import QAction
+from PySide6.QtWidgets import QWidget
 
 from app.document import Document
 from app.page_view import PageView
@@ -63,6 +64,7 @@ class PlanDesk(QObject):
         banner.bars_wanted.connect(self._take_bars)
         banner.drop_wanted.connect(self.drop)
         tabs.close_wanted.connect(lambda _: self.show_planner(False))
+        tabs.shown.connect(self._on_pane_shown)
 
     @cached_property
     def pane(self) -> PlanPane:
@@ -122,10 +124,13 @@ class PlanDesk(QObject):
         self._actions["planner"].setChecked(shown)
         if shown:
             self._tabs.choose(self.pane)
-            self.room_wanted.emit(self.pane.wanted_width)
         elif self._is_made:
             self.pane.drop()
             self._tabs.close_pane(self.pane)
+
+    def _on_pane_shown(self, pane: QWidget) -> None:
+        if self._is_made and pane is self.pane:
+            self.room_wanted.emit(self.pane.wanted_width)
 
     def use_style(self, name: str) -> None:
         """Carry bowings on in this style from now on."""

@@ -155,15 +155,14 @@ class PlanForm(QWidget):
             self._on_chosen()
 
     def restore(self) -> None:
-        """What was chosen last, for all bars: which notes are meant is no habit."""
-        remembered, kinds = self._settings.planner_choice, {plan.kind.value: plan for plan in ACCENTS}
+        """What was chosen last, for all bars and the accents that the bowing has: these belong to a tune."""
+        remembered = self._settings.planner_choice
         flow = remembered("flow", tuple(str(int(flow)) for flow in Flow))
         notes = [str(number) for number in range(FEWEST_NOTES, MOST_NOTES + 1)]
         notes.insert(0, notes.pop(notes.index(str(Choices().most_notes))))
         shares = sorted(map(str, LENGTHS), key=lambda share: share != str(Choices().longest))
         self.show_choices(
             Choices(
-                accents=kinds.get(remembered("accents", ("own", *kinds))),
                 flow=Flow(int(flow)),
                 keep=remembered("keep", KEEP) == KEEP[0],
                 most_notes=int(remembered("most_notes", tuple(notes))),
@@ -173,8 +172,6 @@ class PlanForm(QWidget):
 
     def _remember(self) -> None:
         choices, remember = self.choices, self._settings.remember_planner_choice
-        if choices.accents is None or choices.accents in ACCENTS:
-            remember("accents", choices.accents.kind.value if choices.accents is not None else "own")
         remember("flow", str(int(choices.flow)))
         remember("most_notes", str(choices.most_notes))
         remember("longest", str(choices.longest))

@@ -20,9 +20,11 @@ class SideTabs(QWidget):
 
     Signals:
         close_wanted: The pane whose close button was pressed.
+        shown: The pane that is in sight from now on.
     """
 
     close_wanted = Signal(QWidget)
+    shown = Signal(QWidget)
 
     def __init__(self, first: QWidget, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -92,3 +94,4 @@ class SideTabs(QWidget):
             policy = QSizePolicy.Policy.Preferred if pane is shown else QSizePolicy.Policy.Ignored
             pane.setSizePolicy(policy, policy)
         self._stack.setCurrentWidget(shown)
+        self.shown.emit(shown)

@@ -21,6 +21,11 @@ LIES_BEST = translatable({
     PlanKind.BACKBEAT: "This tune lies best on the backbeat: {outcome}, with {slurs}.",
     PlanKind.BY_PHRASE: "This tune lies best by phrase: {outcome}, with {slurs}.",
 })  # fmt: skip
+TAKES_FEWER = translatable({
+    PlanKind.ON_BEAT: "On the beat it takes fewer slurs, but {why}.",
+    PlanKind.BACKBEAT: "On the backbeat it takes fewer slurs, but {why}.",
+    PlanKind.BY_PHRASE: "By phrase it takes fewer slurs, but {why}.",
+})  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +88,7 @@ def suitability(
 
 
 def sentence(found: Sequence[Suited]) -> str:
-    """Which plan lies best, and what it takes."""
+    """Which plan lies best, and what it takes; why another that takes fewer slurs does not."""
     best = min(found, key=lambda one: one.score)
     missed, broken = best.score.missed, best.score.broken
     left = []
@@ -93,4 +98,15 @@ def sentence(found: Sequence[Suited]) -> str:
         left.append(plural("1 break", "{n} breaks", broken))
     outcome = listed(left) or tr("every accent driven and everything that comes again bowed alike")
     takes = plural("1 slur", "{n} slurs", best.slurs) if best.slurs else tr("no slur at all")
-    return tr(LIES_BEST[best.plan.kind], outcome=outcome, slurs=takes)
+    lies = tr(LIES_BEST[best.plan.kind], outcome=outcome, slurs=takes)
+    fewer = next((one for one in found if one.score[:2] == best.score[:2] and one.slurs < best.slurs), None)
+    return lies if fewer is None else f"{lies} {_why_not(best, fewer)}"
+
+
+def _why_not(best: Suited, fewer: Suited) -> str:
+    """Why a plan is not the best although nothing tells it from the best but that it takes fewer slurs."""
+    if fewer.equal_pitches > best.equal_pitches:
+        why = plural("one joins two equal notes", "{n} of them join equal notes", fewer.equal_pitches)
+    else:
+        why = tr("they are harder to play")
+    return tr(TAKES_FEWER[fewer.plan.kind], why=why)

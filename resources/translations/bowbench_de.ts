@@ -2165,6 +2165,14 @@
     </message>
     <message>
         <location filename="../../app/desktop_command.py"/>
+        <location filename="../../app/pack_command.py"/>
+        <location filename="../../app/sheet_command.py"/>
+        <location filename="../../app/sound_command.py"/>
+        <source>{path} cannot be written: {reason}.</source>
+        <translation>{path} lässt sich nicht schreiben: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/desktop_command.py"/>
         <source>There was no entry.</source>
         <translation>Es gab keinen Eintrag.</translation>
     </message>
@@ -2515,91 +2523,6 @@
             <numerusform>{name} geschrieben, 1 Seite.</numerusform>
             <numerusform>{name} geschrieben, {n} Seiten.</numerusform>
         </translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>the disk is full</source>
-        <translation>der Datenträger ist voll</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>its folder cannot be reached</source>
-        <translation>ihr Ordner ist nicht erreichbar</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>the system takes no file of that name</source>
-        <translation>das System nimmt keine Datei dieses Namens an</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>another program has it in use</source>
-        <translation>ein anderes Programm benutzt sie gerade</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>you have no permission there</source>
-        <translation>dort fehlt die Berechtigung</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>your share of the disk is used up</source>
-        <translation>der zugeteilte Speicherplatz ist verbraucht</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>it is larger than a file may be there</source>
-        <translation>sie ist größer, als eine Datei dort sein darf</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>the disk can only be read</source>
-        <translation>der Datenträger ist schreibgeschützt</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>its name is too long</source>
-        <translation>ihr Name ist zu lang</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>something else has that name</source>
-        <translation>etwas anderes trägt diesen Namen</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>a folder has that name</source>
-        <translation>ein Ordner trägt diesen Namen</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>what should be its folder is a file</source>
-        <translation>was ihr Ordner sein soll, ist eine Datei</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>its links lead round in a circle</source>
-        <translation>ihre Verknüpfungen führen im Kreis</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>the disk reports a fault</source>
-        <translation>der Datenträger meldet einen Fehler</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>its folder is not there</source>
-        <translation>ihr Ordner ist nicht da</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>there is no such file</source>
-        <translation>es gibt keine solche Datei</translation>
-    </message>
-    <message>
-        <location filename="../../app/file_faults.py"/>
-        <source>the system does not say why</source>
-        <translation>das System sagt nicht, warum</translation>
     </message>
     <message>
         <location filename="../../app/file_news.py"/>
@@ -3256,11 +3179,6 @@
         <location filename="../../app/pack_work.py"/>
         <source>There is no lesson and no tune book to pack.</source>
         <translation>Es gibt keine Lektion und keine Sammlung zu packen.</translation>
-    </message>
-    <message>
-        <location filename="../../app/pack_command.py"/>
-        <source>{path} cannot be written: {reason}.</source>
-        <translation>{path} lässt sich nicht schreiben: {reason}.</translation>
     </message>
     <message>
         <location filename="../../app/pack_command.py"/>
@@ -6303,6 +6221,11 @@
     </message>
     <message>
         <location filename="../../app/side_list.py"/>
+        <source>The bow is being checked …</source>
+        <translation>Der Strich wird geprüft …</translation>
+    </message>
+    <message>
+        <location filename="../../app/side_list.py"/>
         <source>Nothing found: the marks and slurs of this bowing agree, and what comes back is bowed as before.</source>
         <translation>Nichts gefunden: Zeichen und Bindebögen dieser Strichfassung passen zusammen, und was wiederkommt, wird gestrichen wie zuvor.</translation>
     </message>
@@ -8135,6 +8058,91 @@
         <translation>Eintragen, wie der Bogen geht.</translation>
     </message>
     <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>the disk is full</source>
+        <translation>der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>its folder cannot be reached</source>
+        <translation>ihr Ordner ist nicht erreichbar</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>the system takes no file of that name</source>
+        <translation>das System nimmt keine Datei dieses Namens an</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>another program has it in use</source>
+        <translation>ein anderes Programm benutzt sie gerade</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>you have no permission there</source>
+        <translation>dort fehlt die Berechtigung</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>your share of the disk is used up</source>
+        <translation>der zugeteilte Speicherplatz ist verbraucht</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>it is larger than a file may be there</source>
+        <translation>sie ist größer, als eine Datei dort sein darf</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>the disk can only be read</source>
+        <translation>der Datenträger ist schreibgeschützt</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>its name is too long</source>
+        <translation>ihr Name ist zu lang</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>something else has that name</source>
+        <translation>etwas anderes trägt diesen Namen</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>a folder has that name</source>
+        <translation>ein Ordner trägt diesen Namen</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>what should be its folder is a file</source>
+        <translation>was ihr Ordner sein soll, ist eine Datei</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>its links lead round in a circle</source>
+        <translation>ihre Verknüpfungen führen im Kreis</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>the disk reports a fault</source>
+        <translation>der Datenträger meldet einen Fehler</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>its folder is not there</source>
+        <translation>ihr Ordner ist nicht da</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>there is no such file</source>
+        <translation>es gibt keine solche Datei</translation>
+    </message>
+    <message>
+        <location filename="../../core/file_faults.py"/>
+        <source>the system does not say why</source>
+        <translation>das System sagt nicht, warum</translation>
+    </message>
+    <message>
         <location filename="../../core/lesson.py"/>
         <source>A bowing needs a name.</source>
         <translation>Eine Strichfassung braucht einen Namen.</translation>
@@ -8509,6 +8517,21 @@
         <source>This tune lies best by phrase: {outcome}, with {slurs}.</source>
         <translation>Dieses Stück liegt am besten phrasenweise: {outcome}, mit {slurs}.</translation>
     </message>
+    <message>
+        <location filename="../../core/planner/suitability.py"/>
+        <source>On the beat it takes fewer slurs, but {why}.</source>
+        <translation>Auf dem Schlag braucht es weniger Bögen, aber {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../core/planner/suitability.py"/>
+        <source>On the backbeat it takes fewer slurs, but {why}.</source>
+        <translation>Auf dem Backbeat braucht es weniger Bögen, aber {why}.</translation>
+    </message>
+    <message>
+        <location filename="../../core/planner/suitability.py"/>
+        <source>By phrase it takes fewer slurs, but {why}.</source>
+        <translation>Phrasenweise braucht es weniger Bögen, aber {why}.</translation>
+    </message>
     <message numerus="yes">
         <location filename="../../core/planner/suitability.py"/>
         <source>{n} accents missed</source>
@@ -8527,6 +8550,20 @@
         <location filename="../../core/planner/suitability.py"/>
         <source>no slur at all</source>
         <translation>gar keinem Bindebogen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../core/planner/suitability.py"/>
+        <source>{n} of them join equal notes</source>
+        <extracomment>one: one joins two equal notes</extracomment>
+        <translation>
+            <numerusform>einer davon verbindet zwei gleiche Töne</numerusform>
+            <numerusform>{n} davon verbinden gleiche Töne</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../../core/planner/suitability.py"/>
+        <source>they are harder to play</source>
+        <translation>sie sind schwerer zu spielen</translation>
     </message>
     <message>
         <location filename="../../core/planner/tables.py"/>

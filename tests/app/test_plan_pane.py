@@ -391,7 +391,7 @@ def test_only_the_selected_bars_change(bare, wait):
     assert {tune.bar_of[note_id] for note_id in after.joins} <= {1}
 
 
-def test_choices_are_remembered_and_the_bars_are_not(qtbot, settings: Settings):
+def test_choices_are_remembered_but_bars_and_accents_are_of_the_tune(qtbot, settings: Settings):
     form = PlanForm(settings)
     qtbot.addWidget(form)
     assert form.choices == Choices()
@@ -405,7 +405,7 @@ def test_choices_are_remembered_and_the_bars_are_not(qtbot, settings: Settings):
     form.span.activated.emit(1)
     again = PlanForm(settings)
     qtbot.addWidget(again)
-    assert again.choices == replace(form.choices, span=Span.ALL)
+    assert again.choices == replace(form.choices, span=Span.ALL, accents=None)
     assert again.choices != Choices()
 
 

@@ -23,6 +23,8 @@ from core.planner import (
     work_out_plan,
 )
 from core.planner.phrase_plans import changes_of_plan, phrase_groups, resolved
+from core.planner.score import Score
+from core.planner.suitability import Suited
 from core.planner.versions import with_cuts
 from tests.core.builders import bowed
 
@@ -121,6 +123,16 @@ def test_the_plan_that_suits_is_the_one_with_the_best_numbers():
     for one in found:
         plan = work_out_plan(tune, set_plan(tune, bowing, one.plan), keep=False)
         assert plan.score == one.score
+
+
+def test_it_is_said_why_a_plan_with_fewer_slurs_is_not_the_best():
+    best = Suited(AccentPlan(PlanKind.BACKBEAT), Score(0, 0, 90), True, 11, 0, 0, 0)
+    fewer = replace(best, plan=AccentPlan(PlanKind.ON_BEAT), score=Score(0, 0, 120), slurs=10)
+    assert sentence([fewer, best]).endswith(" On the beat it takes fewer slurs, but they are harder to play.")
+    joining = replace(fewer, equal_pitches=1)
+    assert sentence([joining, best]).endswith(" On the beat it takes fewer slurs, but one joins two equal notes.")
+    worse = replace(fewer, score=Score(1, 0, 60))
+    assert "fewer" not in sentence([worse, best])
 
 
 def test_from_the_caret_on_nothing_before_it_changes():
