@@ -119,7 +119,8 @@ class Rule:
     Attributes:
         function: Yields the findings; each carries the rule's id.
         title: A few words for a heading.
-        why: In plain words why a teacher would want to know, and what that rests on.
+        why: In plain words why a teacher would want to know, and what that rests on. Bow rules have no numbers here:
+            only developers know those.
     """
 
     function: Callable[[View], Iterable[Finding]]
@@ -131,38 +132,37 @@ RULES = {
     "mark-against-slur": Rule(
         marks.against_slur,
         "Mark against a slur",
-        "All notes under one slur go one way (Gehrkens, Essentials in Conducting, 1919, on bowing; rule B5): the "
+        "All notes under one slur go one way (Gehrkens, Essentials in Conducting, 1919, on bowing): the "
         "slur or the mark must give way.",
     ),
     "redundant-mark": Rule(
         marks.redundant,
         "Mark that says nothing new",
-        "The slur says the direction already, and a mark in the middle of it reads like a new stroke. Rule B5; "
-        "common practice, no source.",
+        "The slur says the direction already, and a mark in the middle of it reads like a new stroke. "
+        "Common practice, no source.",
     ),
     "tune-on-other-bow": Rule(
         rounds.tune,
         "Tune comes round on the other bow",
         "Dance tunes are played over and over: what was down the first time is up the second, and every accent with "
-        "it. Rule B10; common practice, no source.",
+        "it. Common practice, no source.",
     ),
     "round-retake": Rule(
         rounds.retake,
         "Tune comes round by a retake",
-        "It comes round as it began, because the bow is lifted: know that before you start again. Rules B4 and B10; "
-        "common practice, no source.",
+        "It comes round as it began, because the bow is lifted: know that before you start again. "
+        "Common practice, no source.",
     ),
     "part-on-other-bow": Rule(
         rounds.part,
         "Part comes round on the other bow",
         "Strokes alternate on through the repeat, and an odd number of them turns the part round: one slur more or "
-        "less puts it right. Rule B10; common practice, no source.",
+        "less puts it right. Common practice, no source.",
     ),
     "ending-on-other-bow": Rule(
         rounds.ending,
         "Ending begins on the other bow",
-        "The endings stand in one place of the tune, and the hand expects one bow there. Rules B10 and B11; common "
-        "practice, no source.",
+        "The endings stand in one place of the tune, and the hand expects one bow there. Common practice, no source.",
     ),
     "phrase-on-other-bow": Rule(
         returns.other_bow,
@@ -199,7 +199,7 @@ RULES = {
     "accent-unstruck": Rule(
         emphasis.unstruck,
         "Accent where nothing is struck",
-        "The plan accents a place where the bow strikes nothing: the tune rests there or holds a note (rule B3). "
+        "The plan accents a place where the bow strikes nothing: the tune rests there or holds a note. "
         "Common practice, no source.",
     ),
     "phrase-plans": Rule(
@@ -212,19 +212,19 @@ RULES = {
         retakes.on_some_passes,
         "Retake on some passes only",
         "Inside a phrase the bow has to be lifted one time through and not another, which is hard to remember in a "
-        "dance. Rules B4 and B10; common practice, no source.",
+        "dance. Common practice, no source.",
     ),
     "retake": Rule(
         retakes.planned,
         "Retake",
-        "The bow is lifted to go the same way again: told, never forbidden. Rules B4 and B7; two down-bows in a row "
+        "The bow is lifted to go the same way again: told, never forbidden. Two down-bows in a row "
         "by retaking: Muffat, Florilegium Secundum (1698), preface.",
     ),
     "equal-notes-slurred": Rule(
         slurs.equal_pitches,
         "Slur over two equal notes",
-        "Under a slur no bow parts two equal notes, and they sound as one long note (rule B2). A hook parts them "
-        "(rule B9), and so does a cut: common practice, no source.",
+        "Under a slur no bow parts two equal notes, and they sound as one long note. A hook parts "
+        "them, and so does a cut: common practice, no source.",
     ),
     "long-stroke": Rule(
         slurs.long_strokes,

@@ -52,36 +52,36 @@ SET_RULES = {
         Way.NEXT, True, Severity.WARNING,
         "Next tune begins on the other bow",
         "Strokes alternate on into the next tune, and it is turned round against how it was learned alone, every "
-        "accent with it. Rule B10; common practice, no source.",
+        "accent with it. Common practice, no source.",
     ),
     "next-tune-retake": SetRule(
         Way.NEXT, False, Severity.NOTE,
         "Next tune begins with a retake",
-        "The bow is lifted between two tunes, just where the fiddle leads the others: know that before. Rules B4 and "
-        "B7; common practice, no source.",
+        "The bow is lifted between two tunes, just where the fiddle leads the others: know that before. "
+        "Common practice, no source.",
     ),
     "next-time-on-other-bow": SetRule(
         Way.AGAIN, True, Severity.WARNING,
         "Tune comes round on the other bow",
-        "Played again, the tune is turned round, and every accent with it. Rule B10; common practice, no source.",
+        "Played again, the tune is turned round, and every accent with it. Common practice, no source.",
     ),
     "next-time-retake": SetRule(
         Way.AGAIN, False, Severity.NOTE,
         "Tune comes round by a retake",
-        "The tune comes round because the bow is lifted: know that before you start again. Rules B4, B7 and B10; "
-        "common practice, no source.",
+        "The tune comes round because the bow is lifted: know that before you start again. "
+        "Common practice, no source.",
     ),
     "set-on-other-bow": SetRule(
         Way.ROUND, True, Severity.NOTE,
         "Set comes round on the other bow",
-        "Played again from its first tune the set begins turned round; most sets end instead. Rule B10; common "
+        "Played again from its first tune the set begins turned round; most sets end instead. Common "
         "practice, no source.",
     ),
     "set-round-retake": SetRule(
         Way.ROUND, False, Severity.NOTE,
         "Set comes round by a retake",
-        "Played again from its first tune the set begins with a lifted bow; most sets end instead. Rules B4, B7 and "
-        "B10; common practice, no source.",
+        "Played again from its first tune the set begins with a lifted bow; most sets end instead. "
+        "Common practice, no source.",
     ),
 }  # fmt: skip
 """All rules by id, in the order in which findings about one seam are told."""

@@ -7082,8 +7082,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>All notes under one slur go one way (Gehrkens, Essentials in Conducting, 1919, on bowing; rule B5): the slur or the mark must give way.</source>
-        <translation>Alle Noten unter einem Bindebogen gehen in eine Richtung (Gehrkens, Essentials in Conducting, 1919, über Striche; Regel B5): Entweder der Bindebogen oder das Zeichen muss weichen.</translation>
+        <source>All notes under one slur go one way (Gehrkens, Essentials in Conducting, 1919, on bowing): the slur or the mark must give way.</source>
+        <translation>Alle Noten unter einem Bindebogen gehen in eine Richtung (Gehrkens, Essentials in Conducting, 1919, über Striche): Entweder der Bindebogen oder das Zeichen muss weichen.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7092,8 +7092,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>The slur says the direction already, and a mark in the middle of it reads like a new stroke. Rule B5; common practice, no source.</source>
-        <translation>Die Richtung folgt schon aus dem Bindebogen, und ein Zeichen mittendrin liest sich wie ein neuer Strich. Regel B5; allgemeine Praxis, ohne Quelle.</translation>
+        <source>The slur says the direction already, and a mark in the middle of it reads like a new stroke. Common practice, no source.</source>
+        <translation>Die Richtung folgt schon aus dem Bindebogen, und ein Zeichen mittendrin liest sich wie ein neuer Strich. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7103,8 +7103,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>Dance tunes are played over and over: what was down the first time is up the second, and every accent with it. Rule B10; common practice, no source.</source>
-        <translation>Tanzstücke werden immer wieder von vorn gespielt: Was beim ersten Mal Abstrich war, ist beim zweiten Aufstrich, und mit ihm jede Betonung. Regel B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>Dance tunes are played over and over: what was down the first time is up the second, and every accent with it. Common practice, no source.</source>
+        <translation>Tanzstücke werden immer wieder von vorn gespielt: Was beim ersten Mal Abstrich war, ist beim zweiten Aufstrich, und mit ihm jede Betonung. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7114,8 +7114,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>It comes round as it began, because the bow is lifted: know that before you start again. Rules B4 and B10; common practice, no source.</source>
-        <translation>Es beginnt wieder wie zuvor, weil der Bogen abgehoben wird: gut zu wissen, bevor es von vorn losgeht. Regeln B4 und B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>It comes round as it began, because the bow is lifted: know that before you start again. Common practice, no source.</source>
+        <translation>Es beginnt wieder wie zuvor, weil der Bogen abgehoben wird: gut zu wissen, bevor es von vorn losgeht. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7124,8 +7124,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>Strokes alternate on through the repeat, and an odd number of them turns the part round: one slur more or less puts it right. Rule B10; common practice, no source.</source>
-        <translation>Die Striche wechseln über die Wiederholung hinweg weiter, und eine ungerade Zahl davon dreht den Teil um: Ein Bindebogen mehr oder weniger bringt es in Ordnung. Regel B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>Strokes alternate on through the repeat, and an odd number of them turns the part round: one slur more or less puts it right. Common practice, no source.</source>
+        <translation>Die Striche wechseln über die Wiederholung hinweg weiter, und eine ungerade Zahl davon dreht den Teil um: Ein Bindebogen mehr oder weniger bringt es in Ordnung. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7134,8 +7134,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>The endings stand in one place of the tune, and the hand expects one bow there. Rules B10 and B11; common practice, no source.</source>
-        <translation>Die Klammern stehen an einer Stelle des Stücks, und die Hand erwartet dort einen bestimmten Strich. Regeln B10 und B11; allgemeine Praxis, ohne Quelle.</translation>
+        <source>The endings stand in one place of the tune, and the hand expects one bow there. Common practice, no source.</source>
+        <translation>Die Klammern stehen an einer Stelle des Stücks, und die Hand erwartet dort einen bestimmten Strich. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7204,8 +7204,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>The plan accents a place where the bow strikes nothing: the tune rests there or holds a note (rule B3). Common practice, no source.</source>
-        <translation>Der Plan betont eine Stelle, an der der Bogen nichts anstreicht: Dort steht eine Pause oder eine gehaltene Note (Regel B3). Allgemeine Praxis, ohne Quelle.</translation>
+        <source>The plan accents a place where the bow strikes nothing: the tune rests there or holds a note. Common practice, no source.</source>
+        <translation>Der Plan betont eine Stelle, an der der Bogen nichts anstreicht: Dort steht eine Pause oder eine gehaltene Note. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7224,8 +7224,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>Inside a phrase the bow has to be lifted one time through and not another, which is hard to remember in a dance. Rules B4 and B10; common practice, no source.</source>
-        <translation>Mitten in einer Phrase muss der Bogen in einem Durchgang abgehoben werden und in einem anderen nicht, was sich beim Tanzspiel schwer merken lässt. Regeln B4 und B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>Inside a phrase the bow has to be lifted one time through and not another, which is hard to remember in a dance. Common practice, no source.</source>
+        <translation>Mitten in einer Phrase muss der Bogen in einem Durchgang abgehoben werden und in einem anderen nicht, was sich beim Tanzspiel schwer merken lässt. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7234,8 +7234,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>The bow is lifted to go the same way again: told, never forbidden. Rules B4 and B7; two down-bows in a row by retaking: Muffat, Florilegium Secundum (1698), preface.</source>
-        <translation>Der Bogen wird abgehoben, um noch einmal in dieselbe Richtung zu gehen: ein Hinweis, kein Verbot. Regeln B4 und B7; zwei Abstriche nacheinander durch Neuansetzen: Muffat, Florilegium Secundum (1698), Vorrede.</translation>
+        <source>The bow is lifted to go the same way again: told, never forbidden. Two down-bows in a row by retaking: Muffat, Florilegium Secundum (1698), preface.</source>
+        <translation>Der Bogen wird abgehoben, um noch einmal in dieselbe Richtung zu gehen: ein Hinweis, kein Verbot. Zwei Abstriche nacheinander durch Neuansetzen: Muffat, Florilegium Secundum (1698), Vorrede.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -7244,8 +7244,8 @@
     </message>
     <message>
         <location filename="../../core/check.py"/>
-        <source>Under a slur no bow parts two equal notes, and they sound as one long note (rule B2). A hook parts them (rule B9), and so does a cut: common practice, no source.</source>
-        <translation>Unter einem Bindebogen trennt kein Strich zwei gleiche Noten, und sie klingen wie eine lange (Regel B2). Anhängen trennt sie (Regel B9), ebenso ein Cut: allgemeine Praxis, ohne Quelle.</translation>
+        <source>Under a slur no bow parts two equal notes, and they sound as one long note. A hook parts them, and so does a cut: common practice, no source.</source>
+        <translation>Unter einem Bindebogen trennt kein Strich zwei gleiche Noten, und sie klingen wie eine lange. Anhängen trennt sie, ebenso ein Cut: allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/check.py"/>
@@ -9839,8 +9839,8 @@
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
-        <source>Strokes alternate on into the next tune, and it is turned round against how it was learned alone, every accent with it. Rule B10; common practice, no source.</source>
-        <translation>Die Striche wechseln in das nächste Stück hinein weiter, und es ist gegenüber dem allein gelernten umgedreht, mit ihm jede Betonung. Regel B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>Strokes alternate on into the next tune, and it is turned round against how it was learned alone, every accent with it. Common practice, no source.</source>
+        <translation>Die Striche wechseln in das nächste Stück hinein weiter, und es ist gegenüber dem allein gelernten umgedreht, mit ihm jede Betonung. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
@@ -9849,18 +9849,18 @@
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
-        <source>The bow is lifted between two tunes, just where the fiddle leads the others: know that before. Rules B4 and B7; common practice, no source.</source>
-        <translation>Der Bogen wird zwischen zwei Stücken abgehoben, gerade da, wo die Geige die anderen führt: gut, das vorher zu wissen. Regeln B4 und B7; allgemeine Praxis, ohne Quelle.</translation>
+        <source>The bow is lifted between two tunes, just where the fiddle leads the others: know that before. Common practice, no source.</source>
+        <translation>Der Bogen wird zwischen zwei Stücken abgehoben, gerade da, wo die Geige die anderen führt: gut, das vorher zu wissen. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
-        <source>Played again, the tune is turned round, and every accent with it. Rule B10; common practice, no source.</source>
-        <translation>Noch einmal gespielt, ist das Stück umgedreht und mit ihm jede Betonung. Regel B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>Played again, the tune is turned round, and every accent with it. Common practice, no source.</source>
+        <translation>Noch einmal gespielt, ist das Stück umgedreht und mit ihm jede Betonung. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
-        <source>The tune comes round because the bow is lifted: know that before you start again. Rules B4, B7 and B10; common practice, no source.</source>
-        <translation>Das Stück geht auf, weil der Bogen abgehoben wird: gut zu wissen, bevor es von vorn losgeht. Regeln B4, B7 und B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>The tune comes round because the bow is lifted: know that before you start again. Common practice, no source.</source>
+        <translation>Das Stück geht auf, weil der Bogen abgehoben wird: gut zu wissen, bevor es von vorn losgeht. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
@@ -9869,8 +9869,8 @@
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
-        <source>Played again from its first tune the set begins turned round; most sets end instead. Rule B10; common practice, no source.</source>
-        <translation>Vom ersten Stück an noch einmal gespielt, beginnt das Set umgedreht; die meisten Sets enden stattdessen. Regel B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>Played again from its first tune the set begins turned round; most sets end instead. Common practice, no source.</source>
+        <translation>Vom ersten Stück an noch einmal gespielt, beginnt das Set umgedreht; die meisten Sets enden stattdessen. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
@@ -9879,8 +9879,8 @@
     </message>
     <message>
         <location filename="../../core/set_check.py"/>
-        <source>Played again from its first tune the set begins with a lifted bow; most sets end instead. Rules B4, B7 and B10; common practice, no source.</source>
-        <translation>Vom ersten Stück an noch einmal gespielt, beginnt das Set mit abgehobenem Bogen; die meisten Sets enden stattdessen. Regeln B4, B7 und B10; allgemeine Praxis, ohne Quelle.</translation>
+        <source>Played again from its first tune the set begins with a lifted bow; most sets end instead. Common practice, no source.</source>
+        <translation>Vom ersten Stück an noch einmal gespielt, beginnt das Set mit abgehobenem Bogen; die meisten Sets enden stattdessen. Allgemeine Praxis, ohne Quelle.</translation>
     </message>
     <message>
         <location filename="../../core/set_check.py"/>

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 import pytest
 
 from core.accent_plan import parse_plan
-from core.check import check
+from core.check import RULES, check
 from core.set_check import SET_RULES, SetFinding, Severity, check_set, name, seam_text, times_text
 from core.set_orders import MOST_ORDERED, orders
 from core.set_remedies import mend, set_remedies
@@ -56,8 +57,11 @@ class TestTheTableOfRules:
         for rule in SET_RULES.values():
             assert rule.title
             assert rule.why.endswith(".")
-            assert "Rule" in rule.why
             assert "practice" in rule.why
+
+    def test_no_rule_is_told_by_its_number_which_only_developers_know(self) -> None:
+        for rule in (*RULES.values(), *SET_RULES.values()):
+            assert not re.search(r"B\d", rule.why)
 
 
 class TestFindings:
