@@ -6,8 +6,8 @@ play and what the rest of the tune does. So every such change in the bars that l
 cost, and tried in order of cost: it counts only if the finding is gone, nothing new is warned of, and no more accents
 miss their down-bow than before.
 
-An accent that is reached on an up-bow is mended in the same way, between the accent before it that is driven and
-itself. There fewer accents must miss their down-bow than before; that a part is turned round by it may be told, at a
+An accent that is reached on an up-bow, or inside a slur, is mended in the same way, between the accent before it that
+is driven and itself. There fewer accents must miss their down-bow than before; that a part is turned round by it may be told, at a
 cost, for the next change mends that in its turn.
 
 Costs are ours (common practice, no source): see ``COSTS``.
@@ -41,8 +41,8 @@ TURNING = {
     "part-on-other-bow", "tune-on-other-bow", "round-retake", "phrase-on-other-bow", "like-on-other-bow",
     "ending-on-other-bow", "retake-on-some-passes",
 }  # fmt: skip
-REACHED_UP = "accent-up"
-SEARCHED = TURNING | {REACHED_UP}
+ACCENT_RULES = {"accent-up", "accent-buried"}  # told by how many are missed, for each change moves them about
+SEARCHED = TURNING | ACCENT_RULES
 """Rules whose remedies are found by trying; those of the others are at hand."""
 WITH_MODEL: Mapping[str, Callable[[Tune, int], int]] = {  # rule, first bar told of -> the bar that it is compared with
     "phrase-on-other-bow": lambda tune, bar: models(tune)[bar].bar,
@@ -51,7 +51,6 @@ WITH_MODEL: Mapping[str, Callable[[Tune, int], int]] = {  # rule, first bar told
         group[0].start for group in endings(tune) if any(bar in ending for ending in group)
     ),
 }
-ACCENT_RULES = {"accent-up", "accent-buried"}  # told by how many are missed, for each change moves them about
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +116,7 @@ def remedies(
         if change.cost + _least_gain(before, after) >= enough:
             continue
         worse = new_warnings(before, after)
-        if not worse or (finding.rule == REACHED_UP and worse <= TURNING):
+        if not worse or (finding.rule in ACCENT_RULES and worse <= TURNING):
             found.append((change.cost + gain(before, after) + COSTS.turned * len(worse), change.remedy))
             found.sort(key=lambda item: item[0])
             del found[at_most:]
@@ -148,8 +147,8 @@ def misses_more(before: Report, after: Report) -> bool:
 
 
 def _is_mended(finding: Finding, before: Report, after: Report) -> bool:
-    """Whether a finding is gone; of accents on up-bows the first one, where that leaves fewer missed."""
-    if finding.rule == REACHED_UP:
+    """Whether a finding is gone; of accents the first one, where that leaves fewer missed."""
+    if finding.rule in ACCENT_RULES:
         return misses_more(after, before) and not _is_told(finding, finding.notes[:1], after.view)
     return not _is_told(finding, finding.notes, after.view)
 
@@ -227,7 +226,7 @@ def _leading_bars(tune: Tune, finding: Finding, accents: Accents) -> list[int]:
     if finding.rule in WITH_MODEL:
         model = WITH_MODEL[finding.rule](tune, first)
         start, stop = sorted((next(index for index, visit in enumerate(order) if visit.bar == model), visits[0]))
-    elif finding.rule == REACHED_UP:
+    elif finding.rule in ACCENT_RULES:
         stop = visits[(finding.pass_number or 1) - 1]
         start = _last_driven(accents, stop, tune.places[finding.notes[0]])
     elif finding.pass_number is not None:

@@ -119,6 +119,20 @@ class TestAccentsOnUpBows:
         assert after.totals.up + after.totals.buried < before.totals.up + before.totals.buried
 
 
+class TestAccentsInsideASlur:
+    def test_the_slur_is_parted_where_that_drives_them(self) -> None:
+        assert offered("A2(B2c2)d2|e2f2g2a2|", "accent-buried", "on-beat")[0] == (
+            "Part the slur between notes 2 and 3 of bar 1", -1,
+        )  # fmt: skip
+
+    def test_no_other_accent_is_lost_for_it(self) -> None:
+        _, _, found, before = search("(A2B2c2)d2|e2f2g2a2|", "accent-buried", "on-beat")
+        tune, bowing = bowed("(A2B2c2)d2|e2f2g2a2|", accents=parse_plan("on-beat"))
+        for remedy in found:
+            after = check(tune, remedy.edit(tune, bowing)).totals
+            assert after.up + after.buried < before.totals.up + before.totals.buried
+
+
 class TestOtherTurns:
     def test_a_phrase_that_comes_again_is_mended_between_the_two(self) -> None:
         seven = "A2Bc defg|B2cd efga|c2de fgab|cdef gabg|"
@@ -152,7 +166,7 @@ class TestWhatIsNotSearched:
         assert offered("A2(B2B2)c2|", "equal-notes-slurred") == [
             ("Put a cut on the third note of bar 1 (C5, the next note up)", 0)
         ]
-        assert offered("(A2B2c2)d2|", "accent-buried", "on-beat") == []
+        assert offered("A4z4|", "accent-unstruck", "on-beat") == []
 
     def test_no_change_brings_a_new_warning(self) -> None:
         text = "|:A2Bc dcBA|B2cd e2dc|A2Bc dcBA|d2cB A4|g8:|"
