@@ -135,9 +135,9 @@ def _say(text: str) -> None:
 
 def _read(name: str) -> Reading | None:
     """Read a file and tell its problems; None, told as well, where nothing can be read."""
-    from app.file_faults import why
     from app.files import FileError, limited_bytes
     from core.errors import UnreadableFileError
+    from core.file_faults import why
     from core.reading import read_file
 
     try:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 
+from core.file_faults import why
 from core.translation import tr
 
 INSTALL, REMOVE = "install", "remove"
@@ -36,7 +37,8 @@ def run_desktop(options: argparse.Namespace) -> int:
     try:
         touched = remove(user_data()) if command is None or options.what == REMOVE else install(command, user_data())
     except OSError as fault:
-        print(f"{fault.filename or user_data()}: {fault.strerror or fault}", file=sys.stderr)
+        path = fault.filename or user_data()
+        print(tr("{path} cannot be written: {reason}.", path=path, reason=why(fault, writing=True)), file=sys.stderr)
         return 3
     for path in touched:
         print(path)

@@ -18,7 +18,8 @@ from app.set_list import SetList
 from app.settings import Settings
 from app.sheet_choice import SheetChoice, Way
 from core.errors import RefusedEditError
-from core.translation import plural, tr
+from core.file_faults import why
+from core.translation import plural, sentence, tr
 
 if TYPE_CHECKING:
     from app.sheet import Printed
@@ -102,7 +103,7 @@ class Exporting(QObject):
         try:
             self._put_on_paper(printed(state.lesson, tune_set, choice.plan), choice, state.tune.title)
         except (OSError, RefusedEditError) as fault:
-            said = str(fault) if isinstance(fault, RefusedEditError) else fault.strerror or str(fault)
+            said = str(fault) if isinstance(fault, RefusedEditError) else sentence(why(fault, writing=True))
             self.told.emit(tr("The sheet cannot be printed: {reason}", reason=said), ())
 
     def _put_on_paper(self, given: Printed, choice: SheetChoice, title: str) -> None:

@@ -18,10 +18,10 @@ from pathlib import Path
 from typing import BinaryIO
 
 from app.data_folder import data_folder
-from app.file_faults import why
 from app.hold import hold_on, turn
 from app.imprint import Imprint, imprint, imprint_of
 from core.errors import UnreadableFileError
+from core.file_faults import why
 from core.lesson import Lesson
 from core.reading import Reading, read_file
 from core.translation import tr, translatable

@@ -8,6 +8,7 @@ import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from core.file_faults import why
 from core.pack.kinds import Kind, in_order_text, parse_kinds
 from core.translation import plural, tr
 
@@ -57,7 +58,7 @@ def run_pack(options: argparse.Namespace) -> int:
         _say(str(fault))
         return WRONG_CALL
     except OSError as fault:
-        _say(tr("{path} cannot be written: {reason}.", path=options.out, reason=fault.strerror or fault))
+        _say(tr("{path} cannot be written: {reason}.", path=options.out, reason=why(fault, writing=True)))
         return WRONG_CALL
     except KeyboardInterrupt:
         _wipe(on_terminal)

@@ -15,6 +15,7 @@ from pathlib import Path
 from PySide6.QtCore import QLockFile
 
 from app.files import write_atomically, written_beside
+from core.file_faults import why
 from core.pack.manifest import FileRecord, LessonRecord, Manifest, read_manifest, write_manifest
 from core.pack.names import free_name, safe_name, same_file
 from core.translation import tr
@@ -59,7 +60,7 @@ class PackFolder:
             self.close()
             if isinstance(fault, OSError):
                 raise PackFolderError(
-                    tr("{path} cannot be used: {reason}.", path=path, reason=fault.strerror or fault)
+                    tr("{path} cannot be used: {reason}.", path=path, reason=why(fault, writing=True))
                 ) from fault
             raise
 

@@ -12,6 +12,7 @@ from app.files import FileError, read_path, write_atomically
 from app.language import ENGLISH, spoken_language, use_language
 from app.pack_sources import Source
 from core.errors import BowbenchError
+from core.file_faults import why
 from core.lesson import Lesson
 from core.pack.facts import Facts, facts_of
 from core.pack.kinds import Kind, in_order
@@ -130,7 +131,7 @@ def make(order: Order) -> Made | Refused:
         for name, data in made:
             write_atomically(folder / name, data)
     except OSError as fault:
-        return Refused(tr("cannot be written: {reason}", reason=fault.strerror or fault), fault.errno in ENDS_ALL)
+        return Refused(tr("cannot be written: {reason}", reason=why(fault, writing=True)), fault.errno in ENDS_ALL)
     return Made(tuple(record_of(f"{order.name}/{name}", data) for name, data in made), remarks)
 
 
@@ -178,5 +179,5 @@ def _why(fault: FileError | BowbenchError) -> str:
     """The sentence, without the name of the file that ``FileError`` begins with."""
     cause = fault.__cause__
     if isinstance(cause, OSError):
-        return cause.strerror or str(cause)
+        return why(cause)
     return str(cause or fault)

@@ -12,6 +12,7 @@ from app.pack_folder import PackFolderError
 from app.pack_run import PackReport, Progress, make_pack
 from app.pack_sources import Source, find_sources
 from app.pack_workers import usual_jobs
+from core.file_faults import why
 from core.pack.kinds import Kind
 from core.translation import tr
 from core.values import dataclass
@@ -112,7 +113,7 @@ class PackWork(QObject):
         except PackFolderError as fault:
             self.failed.emit(str(fault))
         except OSError as fault:
-            self.failed.emit(tr("The pack cannot be written: {reason}.", reason=fault.strerror or fault))
+            self.failed.emit(tr("The pack cannot be written: {reason}.", reason=why(fault, writing=True)))
         else:
             self.ended.emit(report, problems)
 

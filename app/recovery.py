@@ -18,10 +18,10 @@ from PySide6.QtCore import QCoreApplication, QElapsedTimer, QObject, QTimer, Sig
 
 from app.data_folder import data_folder
 from app.document import Document, State
-from app.file_faults import why
 from app.hold import Hold
 from app.imprint import Imprint
 from app.recovery_copy import Left, Note, hold_of, left_behind, new_path, remove
+from core.file_faults import why
 from core.translation import tr
 from core.values import dataclass
 

@@ -13,6 +13,7 @@ from app.set_entries import FORM, EntryError, find_entry, parse_entry
 from core.drills import DRILLS
 from core.engraving.bow_signs import MarkDensity
 from core.errors import RefusedEditError
+from core.file_faults import why
 from core.lesson import Lesson
 from core.reading import Reading
 from core.sheet_plan import COPIES, PAPERS, NoteSize, SheetKind, SheetPlan, TextBlock, begin
@@ -90,7 +91,7 @@ def run_sheet(options: argparse.Namespace, read: Read) -> int:
     except (EntryError, RefusedEditError) as fault:
         return _refuse(str(fault))
     except OSError as fault:
-        return _refuse(f"{options.out}: {fault.strerror or fault}")
+        return _refuse(tr("{path} cannot be written: {reason}.", path=options.out, reason=why(fault, writing=True)))
     return DONE if len(found) == len(readings) else UNREADABLE
 
 

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, TypeVar
 from app.files import written_beside
 from app.tune_choice import first_taken
 from core.bowing import Bowing
+from core.file_faults import why
 from core.lesson import Lesson
 from core.reading import Reading
 from core.sound.ladder import Ladder, parse_ladder
@@ -91,7 +92,7 @@ def run_sound(options: argparse.Namespace, reading: Reading) -> int:
     except (_CallError, SoundFileError) as fault:
         return _refuse(str(fault))
     except OSError as fault:
-        return _refuse(f"{options.out}: {fault.strerror or fault}")
+        return _refuse(tr("{path} cannot be written: {reason}.", path=options.out, reason=why(fault, writing=True)))
     return DONE
 
 

@@ -7,9 +7,9 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from app.data_folder import data_folder
-from app.file_faults import why
 from app.files import FileError, write_atomically
 from core.errors import UnreadableFileError
+from core.file_faults import why
 from core.pack.names import safe_name, same_file
 from core.translation import tr, translatable
 

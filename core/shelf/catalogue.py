@@ -15,6 +15,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import TypeVar
 
+from core.file_faults import why
 from core.shelf.aside import path_aside
 from core.shelf.errors import DamagedShelfError, NewerShelfError, ShelfBusyError, ShelfError
 from core.shelf.folding import folded, storable
@@ -54,7 +55,7 @@ class Catalogue:
                 tr(
                     "The folder of the shelf {path} cannot be made: {reason}.",
                     path=path,
-                    reason=fault.strerror or fault,
+                    reason=why(fault, writing=True),
                 )
             ) from fault
         self._connection = self._tried(lambda: sqlite3.connect(path, ONE_WAIT_MS / 1000, isolation_level=None))

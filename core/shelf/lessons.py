@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from core.errors import UnreadableFileError
+from core.file_faults import why
 from core.lesson import Lesson
 from core.reading import read_file
 from core.shelf.scan import LARGEST_FILE_BYTES, FileProblem
@@ -20,7 +21,7 @@ def lessons_in(file: Path, problems: list[FileProblem]) -> tuple[Lesson, ...]:
             )
         return read_file(file.read_bytes()).lessons
     except OSError as fault:
-        problems.append(FileProblem(file, tr("cannot be opened: {reason}.", reason=fault.strerror or fault)))
+        problems.append(FileProblem(file, tr("cannot be opened: {reason}.", reason=why(fault))))
     except UnreadableFileError as fault:
         problems.append(FileProblem(file, str(fault)))
     return ()

@@ -11,6 +11,7 @@ import os
 import sqlite3
 from pathlib import Path
 
+from core.file_faults import why
 from core.shelf.aside import (
     Remarks,
     path_aside,
@@ -87,7 +88,7 @@ def _set_aside(path: Path) -> Path | None:
                 one.rename(aside.with_name(aside.name + ending))
     except OSError as fault:
         raise ShelfError(
-            tr("The shelf {path} cannot be set aside: {reason}.", path=path, reason=fault.strerror or fault)
+            tr("The shelf {path} cannot be set aside: {reason}.", path=path, reason=why(fault, writing=True))
         ) from fault
     return aside
 

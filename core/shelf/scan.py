@@ -16,6 +16,7 @@ from dataclasses import field, replace
 from pathlib import Path
 
 from core.errors import UnreadableFileError
+from core.file_faults import why
 from core.reading import read_file
 from core.shelf.aside import write_places_aside
 from core.shelf.catalogue import Catalogue
@@ -23,7 +24,7 @@ from core.shelf.facts import FACTS_VERSION, facts_of, file_hash
 from core.shelf.filing import FileFacts, file_tunes, move_file, put_away
 from core.shelf.folding import storable
 from core.shelf.paths import is_under, to_bytes, to_path, to_text
-from core.shelf.walk import Seen, Walk, reason
+from core.shelf.walk import Seen, Walk
 from core.translation import tr
 from core.values import dataclass
 
@@ -170,8 +171,8 @@ class _Scan:
             if not os.path.lexists(root):
                 self._tell(root, tr("is not there."))
             walk.take(to_path(root), self.stopped)
-        for path, why in walk.closed:
-            self._tell(path, tr("cannot be looked into: {why}.", why=why))
+        for path, reason in walk.closed:
+            self._tell(path, tr("cannot be looked into: {why}.", why=reason))
         if self.stopped():
             self.report.stopped = True
             return self.report
@@ -226,31 +227,32 @@ class _Scan:
             return
         settled = seen.mtime_ns < self.now_ns() - SETTLED_NS
         read = FileFacts(seen.path, seen.size, seen.mtime_ns if settled else None, file_hash(data))
-        if known is not None and known.hash == read.hash and known.facts_version == FACTS_VERSION:
-            self._note_times(known, read)
-            self._take_as_known(known)
-        elif known is None and self.catalogue.write(lambda db: move_file(self.catalogue.path, db, read)):
+        same = known if known is not None and (known.hash, known.facts_version) == (read.hash, FACTS_VERSION) else None
+        if same is not None and not same.problem:
+            self._take_as_known(same, read)
+            return
+        if known is None and self.catalogue.write(lambda db: move_file(self.catalogue.path, db, read)):
             self.report.moved += 1
-        else:
-            filed = _with_tunes(read, data)
-            moved = self.catalogue.write(lambda db: file_tunes(self.catalogue.path, db, filed))
-            self.report.changed += known is not None
-            self.report.moved += known is None and moved
-            self.report.new += known is None and not moved
-            if filed.problem:
-                self._tell(seen.path, filed.problem)
+            return
+        filed = _with_tunes(read, data)
+        if filed.problem:
+            self._tell(seen.path, filed.problem)
+            if same is not None:
+                self._take_as_known(same, read)
+                return
+        moved = self.catalogue.write(lambda db: file_tunes(self.catalogue.path, db, filed))
+        self.report.changed += known is not None
+        self.report.moved += known is None and moved
+        self.report.new += known is None and not moved
 
-    def _take_as_known(self, known: _Known) -> None:
+    def _take_as_known(self, known: _Known, read: FileFacts | None = None) -> None:
+        """Leave a file's tunes as they are; ``read`` where it was opened, to find out."""
+        if read is not None and (known.size, known.mtime_ns) != (read.size, read.mtime_ns):
+            times = (read.size, read.mtime_ns, known.id)
+            self.catalogue.write(lambda db: db.execute("UPDATE file SET size = ?, mtime_ns = ? WHERE id = ?", times))
         if known.away:
             self.catalogue.write(lambda db: db.execute("UPDATE file SET away = 0 WHERE id = ?", (known.id,)))
             self.report.back += 1
-        if known.problem:
-            self._tell(known.path, known.problem)
-
-    def _note_times(self, known: _Known, read: FileFacts) -> None:
-        if (known.size, known.mtime_ns) != (read.size, read.mtime_ns):
-            times = (read.size, read.mtime_ns, known.id)
-            self.catalogue.write(lambda db: db.execute("UPDATE file SET size = ?, mtime_ns = ? WHERE id = ?", times))
 
     def _bytes(self, seen: Seen) -> bytes | None:
         """The file's bytes; None, told, where they cannot be had. Its tunes stay on the shelf as they were."""
@@ -260,7 +262,7 @@ class _Scan:
         try:
             return to_path(seen.path).read_bytes()
         except OSError as fault:
-            self._tell(seen.path, tr("cannot be opened: {reason}.", reason=reason(fault)))
+            self._tell(seen.path, tr("cannot be opened: {reason}.", reason=why(fault)))
             return None
 
     def _tell(self, path: bytes, text: str) -> None:
@@ -282,7 +284,12 @@ def _with_tunes(read: FileFacts, data: bytes) -> FileFacts:
 
 
 def _is_as_known(seen: Seen, known: _Known) -> bool:
-    return (seen.size, seen.mtime_ns, FACTS_VERSION) == (known.size, known.mtime_ns, known.facts_version)
+    """Whether a file need not be opened; why one could not be read is found again, in the language of now."""
+    return not known.problem and (seen.size, seen.mtime_ns, FACTS_VERSION) == (
+        known.size,
+        known.mtime_ns,
+        known.facts_version,
+    )
 
 
 def _is_gone(path: bytes, walk: Walk) -> bool:

@@ -14,6 +14,7 @@ from collections.abc import Callable
 from dataclasses import field
 from pathlib import Path
 
+from core.file_faults import why
 from core.values import dataclass
 
 SUFFIXES = (b".musicxml", b".mxl", b".abc")
@@ -62,7 +63,7 @@ class Walk:
         except FileNotFoundError:
             return
         except (OSError, ValueError) as fault:
-            self.closed.append((path, reason(fault)))
+            self.closed.append((path, why(fault)))
             return
         if not stat.S_ISDIR(found.st_mode):
             self._list(path, found)
@@ -110,7 +111,7 @@ class Walk:
 
     def _note_closed(self, path: bytes, fault: OSError) -> None:
         if fault.errno not in (errno.ENOENT, errno.ELOOP):  # it went while we looked, or is a link to nothing
-            self.closed.append((path, reason(fault)))
+            self.closed.append((path, why(fault)))
 
     def _list(self, path: bytes, found: os.stat_result) -> None:
         identity = (found.st_dev, found.st_ino)
@@ -122,9 +123,3 @@ class Walk:
 
 def _is_named_as_music(name: bytes) -> bool:
     return name.lower().endswith(SUFFIXES)
-
-
-def reason(fault: Exception) -> str:
-    """Why the system refused, to go on a sentence with."""
-    text = fault.strerror if isinstance(fault, OSError) and fault.strerror else str(fault)
-    return text[:1].lower() + text[1:]

@@ -13,9 +13,9 @@ from pathlib import Path
 import pytest
 
 import app.files
-from app.file_faults import BY_NAME, why
 from app.files import ChangedFileError, FileError, keep_aside, read_path, save_lesson, save_over, write_atomically
 from app.imprint import imprint_of
+from core.file_faults import BY_NAME, why
 from core.lesson import Lesson
 
 SAVE_LIMITED = """

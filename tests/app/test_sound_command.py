@@ -97,7 +97,7 @@ def test_a_book_says_which_tune_was_taken(tmp_path, capsys):
         (["--out", "out.mid", "--apart"], "--apart needs --ladder"),
         (["--out", "out.mid", "--count-in", "9"], "“9” is not a number from 0 to 8"),
         (["--out", "out.mid", "--times", "0"], "“0” is not a number from 1 to 100"),
-        (["--out", "/no/such/folder/out.mid"], "/no/such/folder/out.mid: "),
+        (["--out", "/no/such/folder/out.mid"], "/no/such/folder/out.mid cannot be written: its folder is not there."),
     ],
 )
 def test_a_wrong_call_is_refused_in_a_sentence(tmp_path, monkeypatch, capsys, words, sentence):

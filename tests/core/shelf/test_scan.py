@@ -15,6 +15,7 @@ from core.reading.abc import read_abc
 from core.shelf import scan as scanning
 from core.shelf.remarks import change_tags, note_opened, set_status
 from core.shelf.scan import add_places, drop_place, places_of, scan
+from core.translation import install
 from core.writing.musicxml import write_musicxml
 from core.writing.mxl import pack_mxl
 from tests.core.shelf.conftest import Shelf, abc
@@ -223,6 +224,28 @@ def test_a_mistake_in_a_reader_costs_one_line_too(shelf, monkeypatch):
     assert shelf.titles() == ["Over the Sill"]
 
 
+def test_why_a_file_cannot_be_read_is_said_in_the_language_of_the_scan(shelf):
+    shelf.write("a.abc", "spoilt")
+    (problem,) = shelf.scan().problems
+    install(lambda text, comment, n: f"Anders: {text}")
+    try:
+        (anew,) = shelf.scan().problems
+    finally:
+        install(None)
+    assert not problem.text.startswith("Anders: ")
+    assert anew.text.startswith("Anders: ")
+
+
+def test_a_file_that_a_better_reader_can_read_comes_on_the_shelf(shelf, monkeypatch):
+    shelf.write("a.abc", GATE)
+    with monkeypatch.context() as patched:
+        patched.setattr(scanning, "read_file", lambda data: 1 / 0)
+        shelf.scan()
+    report = shelf.scan()
+    assert (report.problems, report.changed) == ([], 1)
+    assert shelf.titles() == ["Gate of the Weir"]
+
+
 def test_a_file_that_is_spoilt_and_mended_has_what_was_said(shelf):
     shelf.write("book.abc", GATE)
     shelf.scan()
@@ -314,7 +337,7 @@ def test_a_folder_that_cannot_be_looked_into_keeps_its_tunes_on_the_shelf(shelf,
     refuse(monkeypatch, "scandir", shelf.folder / "closed")
     report = shelf.scan()
     assert [str(problem) for problem in report.problems] == [
-        f"{shelf.folder / 'closed'}: cannot be looked into: permission denied."
+        f"{shelf.folder / 'closed'}: cannot be looked into: you have no permission there."
     ]
     assert report.gone == 0
     assert said(shelf, "gate") == SAID
