@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
-from hashlib import blake2b
 
 import numpy as np
 from numpy.typing import NDArray
 
 from core.style.contexts import CONTEXTS
-from core.style.numbers import dance_number
-from core.style.places import Place
+from core.style.digests import Digests, mixed, salts
+from core.style.numbers import DANCES, dance_number
 
 FEWEST = 2  # a key that was seen once only is not kept
 MOST = 50  # seen oftener is as good
@@ -20,24 +18,23 @@ COLUMNS = tuple((context, by_dance) for context in GLOBAL for by_dance in (False
 WIDTH = sum(1 if by_dance else 2 for _, by_dance in COLUMNS)  # columns of ``Counts.measures``
 PRIOR, DANCE_PRIOR = 2.0, 3.0  # places that the share of all places, and that of all dances, count for
 
-
-def digests(found: Sequence[Place], dance: str) -> NDArray[np.uint64]:
-    """The keys of places: a row for each, for each of ``COLUMNS`` 64 bits of a digest that is the same everywhere."""
-    number = dance_number(dance)
-    rows = []
-    for place in found:
-        row = []
-        for context in GLOBAL:
-            text = f"{context.name} {context.key(place)!r}"
-            row.append(_digest(text))
-            if context.by_dance:
-                row.append(_digest(f"{number} {text}"))
-        rows.append(row)
-    return np.array(rows, dtype=np.uint64).reshape(len(found), len(COLUMNS))
+_ROWS = np.array([CONTEXTS.index(context) for context, _ in COLUMNS])  # of ``core.style.contexts.digests``
+_BY_DANCE = np.array([by_dance for _, by_dance in COLUMNS])
+_OF_DANCE = salts("dance", len(DANCES) + 1)
 
 
-def _digest(text: str) -> int:
-    return int.from_bytes(blake2b(text.encode(), digest_size=8).digest(), "little")
+def keys(digests: Digests, dance: str) -> Digests:
+    """What places are counted under.
+
+    Args:
+        digests: Of the places, as ``core.style.contexts.digests`` has them.
+        dance: Of the tune.
+    Returns:
+        A row for each place, a column for each of ``COLUMNS``.
+    """
+    found = digests[_ROWS]
+    found[_BY_DANCE] = mixed(found[_BY_DANCE] + _OF_DANCE[dance_number(dance)])
+    return np.ascontiguousarray(found.T)
 
 
 @dataclass(frozen=True)
@@ -50,12 +47,12 @@ class Counts:
         share: Of all places that were joined.
     """
 
-    keys: NDArray[np.uint64]
+    keys: Digests
     joined: NDArray[np.int32]
     seen: NDArray[np.int32]
     share: float
 
-    def measures(self, keys: NDArray[np.uint64]) -> NDArray[np.float32]:
+    def measures(self, keys: Digests) -> NDArray[np.float32]:
         """For rows of digests: log-odds of each context drawn towards the share of all, and how often it was seen."""
         index = np.searchsorted(self.keys, keys).clip(max=max(len(self.keys) - 1, 0))
         known = self.keys[index] == keys if len(self.keys) else np.zeros(keys.shape, np.bool_)
@@ -63,7 +60,7 @@ class Counts:
         return smoothed(joined, seen, self.share)
 
 
-def count(keys: NDArray[np.uint64], joined: NDArray[np.float64]) -> Counts:
+def count(keys: Digests, joined: NDArray[np.float64]) -> Counts:
     """Count places by their digests."""
     (unique, inverse), rows = np.unique(keys, return_inverse=True), keys.shape[1]
     seen = np.bincount(inverse.ravel(), minlength=len(unique))

@@ -7,19 +7,18 @@ slurred more than others, as a whole or in one figure.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 import numpy as np
 from numpy.typing import NDArray
 
 from core.style.contexts import CONTEXTS, LIKENESS
 from core.style.counts import logit
-from core.style.places import Place
+from core.style.digests import Digests
 
 SHARPNESS = (1.0, 2.0)  # how fast what is less alike counts less
 SURE = 0.01  # a chance is not taken for nearer to 0 or 1
 SHARE, PLACES = 0.2, 5.0  # of all places joined, about; so many count for that in a tune's own share
 OUTSIDE = -3.0  # log-odds beside the first and the last place
+REACH = 3  # places to either side that are looked at
 
 MARKED_WIDTH = 3 * len(CONTEXTS) + 2 * len(SHARPNESS) + 4  # columns of ``from_marked``
 NEIGHBOURS_WIDTH = 11 + 2 * len(CONTEXTS) + len(SHARPNESS)  # of ``from_neighbours``
@@ -27,26 +26,49 @@ NEIGHBOURS_WIDTH = 11 + 2 * len(CONTEXTS) + len(SHARPNESS)  # of ``from_neighbou
 Numbers = NDArray[np.float64]
 
 
-def identify(found: Sequence[Place]) -> NDArray[np.int32]:
-    """A row for each place, a column for each context; equal numbers where places are alike."""
-    columns = []
-    for context in CONTEXTS:
-        numbers: dict[object, int] = {}
-        columns.append([numbers.setdefault(context.key(place), len(numbers)) for place in found])
-    return np.array(columns, dtype=np.int32).T.reshape(len(found), len(CONTEXTS))
-
-
 class Likeness:
     """Which places of a tune are alike; worked out once for a tune.
 
+    Args:
+        digests: Of the places, as ``core.style.contexts.digests`` has them.
+
     Attributes:
-        equal: [place, other, context]: alike in it.
-        whole: [place, other]: how much alike in all.
+        groups: [context, place]: a number that places have in common which are alike in this context, and in no other
+            context; from 0, none left out.
+        weights: For each of ``SHARPNESS`` [place, other]: how much the other counts where places are compared as a
+            whole.
     """
 
-    def __init__(self, alike: NDArray[np.int32]) -> None:
-        self.equal = alike[:, None, :] == alike[None, :, :]
-        self.whole: Numbers = self.equal @ np.array(LIKENESS)
+    def __init__(self, digests: Digests) -> None:
+        order = digests.argsort(axis=1)
+        rising = np.take_along_axis(digests, order, axis=1)
+        first = np.ones(digests.shape, np.bool_)
+        first[:, 1:] = rising[:, 1:] != rising[:, :-1]
+        numbers = first.ravel().cumsum().reshape(digests.shape) - 1
+        self.groups = np.empty(digests.shape, np.int64)
+        np.put_along_axis(self.groups, order, numbers, axis=1)
+        self._count = int(first.sum())
+        self.weights = self._weighed()
+
+    def sums(self, values: Numbers, chosen: NDArray[np.int64] | None = None) -> Numbers:
+        """For each context and place the sum of what the places have that are alike.
+
+        Args:
+            values: Of each chosen place.
+            chosen: Indexes of these places; None for all.
+        """
+        groups = self.groups if chosen is None else self.groups[:, chosen]
+        repeated = np.broadcast_to(values, groups.shape).ravel()
+        return np.asarray(np.bincount(groups.ravel(), repeated, self._count)[self.groups])
+
+    def _weighed(self) -> tuple[Numbers, ...]:
+        local = (self.groups - self.groups.min(axis=1, initial=0, keepdims=True)).astype(np.int32)
+        count = local.shape[1]
+        whole = np.zeros((count, count), np.uint16)
+        for numbers, tenths in zip(local, LIKENESS, strict=True):
+            whole += (numbers[:, None] == numbers).view(np.uint8) * np.uint16(tenths)
+        less = (np.arange(sum(LIKENESS) + 1) - sum(LIKENESS)) / 10
+        return tuple(np.exp(sharpness * less)[whole] for sharpness in SHARPNESS)
 
 
 def from_marked(likeness: Likeness, joined: Numbers, guess: Numbers) -> NDArray[np.float32]:
@@ -59,24 +81,31 @@ def from_marked(likeness: Likeness, joined: Numbers, guess: Numbers) -> NDArray[
     """
     marked = np.flatnonzero(~np.isnan(joined))
     count, contexts = len(joined), len(CONTEXTS)
+    columns = np.full((MARKED_WIDTH, count), np.nan, np.float32)
+    columns[-1] = guess
     if not len(marked):
-        nothing = np.full((count, MARKED_WIDTH), np.nan, np.float32)
-        nothing[:, -1] = guess
-        return nothing
-    equal = likeness.equal[:, marked, :].astype(np.float64)
+        return columns.T
     yes = joined[marked]
     more = yes - guess[marked]
-    seen = equal.sum(axis=1)
-    said = np.einsum("pmc,m->pc", equal, yes)
+    seen = likeness.sums(np.ones(len(marked)), marked)
+    alike = seen > 0
     with np.errstate(invalid="ignore"):
-        rates = np.where(seen > 0, said / seen, np.nan)
-    beyond = np.einsum("pmc,m->pc", equal, more) / (seen + 1)
-    closest = np.where((seen > 0).any(axis=1), (seen > 0).argmax(axis=1), contexts - 1)
-    columns = [*_by_likeness(likeness.whole[:, marked], yes, more)]
-    columns += [rates[np.arange(count), closest], closest]
+        rates = likeness.sums(yes, marked) / seen  # not a number where none is alike
+    closest = np.where(alike.any(axis=0), alike.argmax(axis=0), contexts - 1)
+    columns[:contexts] = rates
+    columns[contexts : 2 * contexts] = seen
+    columns[2 * contexts : 3 * contexts] = likeness.sums(more, marked) / (seen + 1)
+    told = np.stack([yes, more, np.ones(len(marked))], axis=1)
+    rest = iter(columns[3 * contexts :])
+    for weights in likeness.weights:
+        said, beyond, whole = (weights[:, marked] @ told).T
+        next(rest)[:] = said / whole
+        next(rest)[:] = beyond / whole
+    next(rest)[:] = rates[closest, np.arange(count)]
+    next(rest)[:] = closest
     own, expected = (_share(values.sum(), len(marked)) for values in (yes, guess[marked]))
-    columns += [np.full(count, own - expected), guess]
-    return np.hstack([rates, seen, beyond, np.stack(columns, axis=1)]).astype(np.float32)
+    next(rest)[:] = own - expected
+    return columns.T
 
 
 def from_neighbours(
@@ -89,45 +118,38 @@ def from_neighbours(
         guess: A probability for every place.
         bars: The bar of each place.
     """
-    count = len(joined)
+    count, contexts = len(joined), len(CONTEXTS)
     known = ~np.isnan(joined)
     held = np.where(known, joined, guess)
-    odds = _odds(held)
-    columns = [_odds(guess)]
-    reach = 3
-    padded = np.pad(odds, reach, constant_values=OUTSIDE)
-    columns += [padded[reach + offset : reach + offset + count] for offset in (-3, -2, -1, 1, 2, 3)]
-    marked = np.pad(known.astype(np.float64), 1)
-    columns += [marked[:count], marked[2:]]
-    equal = likeness.equal.copy()
-    itself = np.arange(count)
-    equal[itself, itself, :] = False
-    others = equal.sum(axis=1)
-    means = np.einsum("poc,o->pc", equal, odds) / np.maximum(others, 1)
-    columns += [*np.where(others > 0, means, columns[0][:, None]).T, *others.T]
-    whole = likeness.whole.copy()
-    whole[itself, itself] = -np.inf
-    if count > 1:
-        columns += [_weighted(whole, sharpness) @ odds for sharpness in SHARPNESS]
-    else:
-        columns += [odds for _ in SHARPNESS]
-    same_bar = bars[:, None] == bars[None, :]
-    columns += [np.full(count, held.mean()), same_bar @ held / same_bar.sum(axis=1)]
-    return np.stack(columns, axis=1).astype(np.float32)
+    odds, guessed = _odds(held), _odds(guess)
+    columns = np.empty((NEIGHBOURS_WIDTH, count), np.float32)
+    rest = iter(columns)
+    next(rest)[:] = guessed
+    padded = np.pad(odds, REACH, constant_values=OUTSIDE)
+    for offset in (-3, -2, -1, 1, 2, 3):
+        next(rest)[:] = padded[REACH + offset : REACH + offset + count]
+    marked = np.pad(known, 1)
+    next(rest)[:] = marked[:count]
+    next(rest)[:] = marked[2:]
+    others = likeness.sums(np.ones(count)) - 1
+    means = (likeness.sums(odds) - odds) / np.maximum(others, 1)
+    columns[9 : 9 + contexts] = np.where(others > 0, means, guessed)
+    columns[9 + contexts : 9 + 2 * contexts] = others
+    rest = iter(columns[9 + 2 * contexts :])
+    told = np.stack([odds, np.ones(count)], axis=1)
+    for weights in likeness.weights:
+        said, whole = _without_itself(weights, told).T
+        next(rest)[:] = said / whole if count > 1 else odds
+    next(rest)[:] = held.mean()
+    next(rest)[:] = np.bincount(bars, held)[bars] / np.bincount(bars)[bars]
+    return columns.T
 
 
-def _by_likeness(whole: Numbers, yes: Numbers, more: Numbers) -> list[Numbers]:
-    found = []
-    for sharpness in SHARPNESS:
-        weights = _weighted(whole, sharpness)
-        found += [weights @ yes, weights @ more]
-    return found
-
-
-def _weighted(whole: Numbers, sharpness: float) -> Numbers:
-    """Weights of the columns in each row; they add up to 1."""
-    weights = np.exp(sharpness * (whole - whole.max(axis=1, keepdims=True)))
-    return np.asarray(weights / weights.sum(axis=1, keepdims=True))
+def _without_itself(weights: Numbers, told: Numbers) -> Numbers:
+    """Weighted sums over all other places."""
+    others = weights.copy()
+    np.fill_diagonal(others, 0.0)
+    return np.asarray(others @ told)
 
 
 def _share(joined: float, count: int) -> float:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, fields
-from typing import Any
+from functools import cached_property
+from typing import Any, TypeAlias
 
 import numpy as np
 from numpy.typing import NDArray
@@ -14,6 +15,7 @@ from core.translation import tr
 
 LARGEST = float(np.finfo(np.float32).max)
 DEPTH = 6  # questions from the root of a tree to a leaf, at most
+BLOCK = 256  # rows at a time
 
 
 class MissingLibraryError(BowbenchError):
@@ -22,37 +24,77 @@ class MissingLibraryError(BowbenchError):
 
 @dataclass(frozen=True)
 class Forest:
-    """Trees whose leaves add up to log-odds; the arrays but the last have an entry for each node.
+    """Trees whose leaves add up to log-odds.
+
+    No tree is walked: every question of every tree is answered, and the leaf is the first one that no answer rules out.
+    (The leaves of a tree are numbered from left to right, so that *not left* rules out a run of them.)
 
     Attributes:
-        column: Which measure is asked for.
-        limit: Up to here the answer is *left*.
-        missing_left: Where the measure is not a number the answer is left.
-        left, right: The node that follows; of a leaf the leaf itself.
-        value: Of a leaf; 0 elsewhere.
-        roots: First node of each tree.
+        column: [tree, question]: which measure is asked for.
+        limit: [tree, question]: up to here the answer is *left*.
+        missing_left: [tree, question]: where the measure is not a number the answer is left.
+        left_open: [tree, question]: a bit for each leaf, the first the lowest: 0 where *not left* rules it out. Trees
+            with fewer questions than others ask some that rule out nothing.
+        value: [tree, leaf].
     """
 
     column: NDArray[np.int16]
     limit: NDArray[np.float32]
     missing_left: NDArray[np.bool_]
-    left: NDArray[np.int32]
-    right: NDArray[np.int32]
+    left_open: NDArray[np.unsignedinteger[Any]]
     value: NDArray[np.float32]
-    roots: NDArray[np.int32]
 
     def log_odds(self, rows: NDArray[np.float32]) -> NDArray[np.float64]:
         """Add up the leaves of all trees for each row of measures."""
-        node = np.broadcast_to(self.roots, (len(rows), len(self.roots)))
-        for _ in range(DEPTH):
-            measured = np.take_along_axis(rows, self.column[node], axis=1)
-            goes_left = np.where(np.isnan(measured), self.missing_left[node], measured <= self.limit[node])
-            node = np.where(goes_left, self.left[node], self.right[node])
-        return np.asarray(self.value[node].sum(axis=1, dtype=np.float64))
+        found = [self._log_odds(rows[start : start + BLOCK]) for start in range(0, len(rows), BLOCK)]
+        return np.concatenate(found) if found else np.zeros(0)
+
+    def _log_odds(self, rows: NDArray[np.float32]) -> NDArray[np.float64]:
+        columns = np.ascontiguousarray(rows.T[: self._width])
+        missing = np.isnan(columns)
+        either = np.concatenate([np.where(missing, edge, columns) for edge in (-np.inf, np.inf)], dtype=np.float32)
+        left = either[self._asked] <= self.limit[:, :, None]
+        everything = self.left_open.dtype.type(np.iinfo(self.left_open.dtype).max)
+        open_leaves = np.bitwise_and.reduce(np.where(left, everything, self.left_open[:, :, None]), axis=1)
+        lowest = open_leaves & (~open_leaves + self.left_open.dtype.type(1))
+        leaf = np.ascontiguousarray(np.frexp(lowest.T.astype(np.float64))[1] - 1)
+        trees, leaves = self.value.shape
+        return np.asarray(self.value.ravel()[leaf + np.arange(0, trees * leaves, leaves)].sum(axis=1, dtype=np.float64))
+
+    @cached_property
+    def _asked(self) -> NDArray[np.int64]:
+        """Which measure is asked for, of a row with all that is missing far left, then far right."""
+        return self.column.astype(np.int64) + np.where(self.missing_left, 0, self._width)
+
+    @cached_property
+    def _width(self) -> int:
+        """How many measures are looked at, the last of them asked for."""
+        return int(self.column.max(initial=0)) + 1
 
     def arrays(self) -> dict[str, NDArray[Any]]:
         """By name of the attribute."""
         return {field.name: getattr(self, field.name) for field in fields(self)}
+
+    def refuse_faults(self, width: int) -> None:
+        """Refuse what is no forest for rows of this width.
+
+        Raises:
+            ValueError: it would lead nowhere, or asks for what is not measured.
+        """
+        questions = self.column.shape
+        if [array.dtype.kind for array in self.arrays().values()] != ["i", "f", "b", "u", "f"]:
+            raise ValueError("a forest is made of other numbers")
+        if any(one.shape != questions for one in (self.limit, self.missing_left, self.left_open)):
+            raise ValueError("a forest lists its questions differently")
+        if self.value.ndim != 2 or len(questions) != 2 or len(self.value) != len(self.column):
+            raise ValueError("a forest lists its trees differently")
+        if ((self.column < 0) | (self.column >= width)).any():
+            raise ValueError("a tree asks for what is not measured")
+        if self.value.shape[1] > np.iinfo(self.left_open.dtype).bits:
+            raise ValueError("a tree has more leaves than bits")
+        last = np.bitwise_and.reduce(self.left_open, axis=1)
+        if not (last & last.dtype.type(2 ** self.value.shape[1] - 1)).all():
+            raise ValueError("a tree leads nowhere")
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,29 +146,46 @@ class Nursery:
     def grow(self, seed: int, chosen: NDArray[np.int64] | None = None) -> Forest:
         """Grow a forest from the examples with these indexes (rising), or from all."""
         data = self._data if chosen is None else self._data.subset(chosen.tolist())
-        grown = self._train({**self._settings, "seed": seed}, data, self._trees).dump_model()
-        return _flatten([tree["tree_structure"] for tree in grown["tree_info"]])
+        return forest_of(self._train({**self._settings, "seed": seed}, data, self._trees).dump_model())
 
 
-def _flatten(trees: list[Mapping[str, Any]]) -> Forest:
-    nodes: list[tuple[int, float, bool, int, int, float]] = []
+def forest_of(model: Mapping[str, Any]) -> Forest:
+    """The trees of a model as LightGBM tells them (``Booster.dump_model``)."""
+    found = [_questions(tree["tree_structure"]) for tree in model["tree_info"]]
+    most_questions = max(len(questions) for questions, _ in found)
+    most_leaves = most_questions + 1
+    shape = len(found), most_questions
+    column, limit, missing_left = np.zeros(shape, np.int16), np.zeros(shape, np.float32), np.zeros(shape, np.bool_)
+    bits = np.min_scalar_type(2**most_leaves - 1)
+    left_open = np.full(shape, np.iinfo(bits).max, bits)
+    value = np.zeros((len(found), most_leaves), np.float32)
+    for tree, (questions, leaves) in enumerate(found):
+        value[tree, : len(leaves)] = leaves
+        for number, (asked, up_to, left_if_missing, first, stop) in enumerate(questions):
+            column[tree, number], missing_left[tree, number] = asked, left_if_missing
+            limit[tree, number] = np.clip(up_to, -LARGEST, LARGEST)
+            left_open[tree, number] &= bits.type(np.iinfo(bits).max - (2**stop - 2**first))
+    return Forest(column, limit, missing_left, left_open, value)
 
-    def add(node: Mapping[str, Any]) -> int:
-        place = len(nodes)
+
+Question: TypeAlias = tuple[int, float, bool, int, int]  # column, limit, missing left, leaves on the left: first, stop
+
+
+def _questions(tree: Mapping[str, Any]) -> tuple[list[Question], list[float]]:
+    """The questions of a tree, and the values of its leaves from left to right."""
+    questions: list[Question] = []
+    leaves: list[float] = []
+
+    def add(node: Mapping[str, Any]) -> None:
         if "leaf_value" in node:
-            nodes.append((0, 0.0, False, place, place, node["leaf_value"]))
-            return place
-        nodes.append((0, 0.0, False, 0, 0, 0.0))
+            leaves.append(node["leaf_value"])
+            return
+        first = len(leaves)
+        add(node["left_child"])
         limit = node["threshold"]
         missing_left = node["default_left"] if node["missing_type"] == "NaN" else limit >= 0  # else read as 0
-        left, right = add(node["left_child"]), add(node["right_child"])
-        nodes[place] = (node["split_feature"], limit, missing_left, left, right, 0.0)
-        return place
+        questions.append((node["split_feature"], limit, missing_left, first, len(leaves)))
+        add(node["right_child"])
 
-    roots = [add(tree) for tree in trees]
-    column, limit, missing_left, left, right, value = zip(*nodes, strict=True)
-    return Forest(
-        np.array(column, np.int16), np.array(limit).clip(-LARGEST, LARGEST).astype(np.float32),
-        np.array(missing_left, np.bool_), np.array(left, np.int32), np.array(right, np.int32),
-        np.array(value, np.float32), np.array(roots, np.int32),
-    )  # fmt: skip
+    add(tree)
+    return questions, leaves

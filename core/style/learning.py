@@ -69,12 +69,13 @@ def example(tune: Tune, bowing: Bowing) -> Example:
         None,
     )
     read = facts(tune)
-    joined = []
-    for place in read.found:
-        note = tune.note(place.note.note_id)
-        told = ends is None or (place.note.bar, note.at) < ends
-        joined.append(float(note.id in bowing.joins) if told else np.nan)
-    return Example(tune, read, np.array(joined))
+    joined = np.array([note_id in bowing.joins for note_id in read.found.ids], np.float64)
+    if ends is not None:
+        told = [
+            (bar, tune.note(note_id).at) < ends for note_id, bar in zip(read.found.ids, read.bars.tolist(), strict=True)
+        ]
+        joined[~np.array(told, np.bool_)] = np.nan
+    return Example(tune, read, joined)
 
 
 Watch = Callable[[int, int], None]
@@ -84,13 +85,12 @@ View = Callable[[Example], NDArray[np.bool_]]  # which places of a lesson are ma
 def first_bars(shown: Example) -> NDArray[np.bool_]:
     """Which places stand in the first four full bars or before them."""
     full = np.cumsum([not bar.is_pickup for bar in shown.tune.bars])
-    return np.array([full[place.note.bar] <= FIRST_BARS for place in shown.read.found], np.bool_)
+    return np.asarray(full[shown.read.bars] <= FIRST_BARS)
 
 
 def first_section(shown: Example) -> NDArray[np.bool_]:
     """Which places stand in the first section."""
-    stop = sections(shown.tune)[0].stop
-    return np.array([place.note.bar < stop for place in shown.read.found], np.bool_)
+    return shown.read.bars < sections(shown.tune)[0].stop
 
 
 def nothing(shown: Example) -> NDArray[np.bool_]:

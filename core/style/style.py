@@ -25,7 +25,9 @@ from core.errors import UnreadableFileError
 from core.once import once
 from core.style import counts
 from core.style import numbers as measures
-from core.style.counts import Counts, digests
+from core.style.contexts import digests
+from core.style.counts import Counts, keys
+from core.style.digests import Digests
 from core.style.evidence import (
     MARKED_WIDTH,
     NEIGHBOURS_WIDTH,
@@ -33,16 +35,15 @@ from core.style.evidence import (
     Numbers,
     from_marked,
     from_neighbours,
-    identify,
 )
 from core.style.forest import Forest
 from core.style.habits import Habit
 from core.style.numbers import measure
-from core.style.places import Place, places
+from core.style.places import Places, places
 from core.translation import tr
 from core.tune import Tune
 
-FORMAT = "bowbench-style/1"
+FORMAT = "bowbench-style/2"
 ALONE = measures.WIDTH + counts.WIDTH
 WIDTHS = {  # by stage: columns of its rows
     "alone": ALONE,
@@ -95,14 +96,14 @@ class Facts:
     Attributes:
         found: Its places.
         measures: Rows of ``core.style.numbers``.
-        keys: Rows of ``core.style.counts.digests``.
+        keys: Rows of ``core.style.counts.keys``.
         likeness: Which places are alike.
         bars: Index of each place's bar in ``Tune.bars``.
     """
 
-    found: tuple[Place, ...]
+    found: Places
     measures: NDArray[np.float32]
-    keys: NDArray[np.uint64]
+    keys: Digests
     likeness: Likeness
     bars: NDArray[np.int64]
 
@@ -111,18 +112,14 @@ class Facts:
 def facts(tune: Tune) -> Facts:
     """Read a tune."""
     found = places(tune)
-    return Facts(
-        found, measure(found, tune.dance), digests(found, tune.dance), Likeness(identify(found)),
-        np.array([place.note.bar for place in found], np.int64),
-    )  # fmt: skip
+    digested = digests(found)
+    return Facts(found, measure(found, tune.dance), keys(digested, tune.dance), Likeness(digested), found.note.bar)
 
 
 def marks_of(read: Facts, bowing: Bowing, marked: Collection[int]) -> Numbers:
     """For each place 1 if it is joined, 0 if not, and not a number outside the marked bars (``Tune.bars`` indexes)."""
-    bars = frozenset(marked)
-    return np.array(
-        [float(place.note.note_id in bowing.joins) if place.note.bar in bars else np.nan for place in read.found]
-    )
+    joined = np.array([note_id in bowing.joins for note_id in read.found.ids], np.float64)
+    return np.where(np.isin(read.bars, list(marked)), joined, np.nan)
 
 
 def say(style: Style, read: Facts, joined: Numbers) -> Numbers:
@@ -133,7 +130,7 @@ def say(style: Style, read: Facts, joined: Numbers) -> Numbers:
         read: The tune.
         joined: 1 or 0 where known, else not a number.
     """
-    if not read.found:
+    if not len(read.found):
         return np.zeros(0)
     alone, beside_marked, beside_all = style.forests
     rows = np.hstack([read.measures, style.counts.measures(read.keys)])
@@ -169,7 +166,7 @@ def log_odds(style: Style, tune: Tune, bowing: Bowing, marked: Collection[int] =
     read = facts(tune)
     joined = marks_of(read, bowing, marked)
     said = agreed(read, say(style, read, joined), joined)
-    return immutabledict({place.note.note_id: float(odds) for place, odds in zip(read.found, said, strict=True)})
+    return immutabledict(zip(read.found.ids, said.tolist(), strict=True))
 
 
 def agreed(read: Facts, said: Numbers, joined: Numbers) -> Numbers:
@@ -178,11 +175,12 @@ def agreed(read: Facts, said: Numbers, joined: Numbers) -> Numbers:
     Where marked ones contradict one another, it lies between their share and what is said. The first note of a bar is
     told apart by the step into it.
     """
-    exact = read.likeness.equal[:, :, 0].astype(np.float64)
-    means = exact @ said / exact.sum(axis=1)
     known = ~np.isnan(joined)
-    seen = exact @ known
-    yes = exact @ np.where(known, joined, 0.0)
+    exact = read.likeness.groups[0]
+    means, seen, yes = (
+        np.bincount(exact, values)[exact] for values in (said, known, np.where(known, joined, 0.0))
+    )  # fmt: skip
+    means /= np.bincount(exact)[exact]
     shares = np.log((yes + 0.5) / (seen - yes + 0.5))
     told = np.where(yes == seen, SURE_ODDS, np.where(yes == 0, -SURE_ODDS, (means + shares) / 2))
     return np.where(seen > 0, told, means)
@@ -248,13 +246,7 @@ def _habit(figure: list[str], joined: int, seen: int, where: list[list[Any]]) ->
 
 def _forest(arrays: Mapping[str, NDArray[Any]], prefix: str, width: int) -> Forest:
     forest = Forest(**{name: arrays[prefix + name] for name in Forest.__dataclass_fields__})
-    nodes = len(forest.value)
-    if any(len(array) != nodes for name, array in forest.arrays().items() if name != "roots"):
-        raise ValueError("a forest lists its nodes differently")
-    if any(((array < 0) | (array >= nodes)).any() for array in (forest.left, forest.right, forest.roots)):
-        raise ValueError("a tree leads nowhere")
-    if ((forest.column < 0) | (forest.column >= width)).any():
-        raise ValueError("a tree asks for what is not measured")
+    forest.refuse_faults(width)
     return forest
 
 

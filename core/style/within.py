@@ -25,7 +25,7 @@ def log_odds_within(tune: Tune, bowing: Bowing, marked: Collection[int]) -> Mapp
     read = facts(tune)
     joined = marks_of(read, bowing, marked)
     said = agreed(read, say_within(read, joined), joined)
-    return immutabledict({place.note.note_id: float(odds) for place, odds in zip(read.found, said, strict=True)})
+    return immutabledict(zip(read.found.ids, said.tolist(), strict=True))
 
 
 def say_within(read: Facts, joined: Numbers) -> Numbers:
@@ -33,8 +33,7 @@ def say_within(read: Facts, joined: Numbers) -> Numbers:
     known = np.flatnonzero(~np.isnan(joined))
     yes = joined[known]
     chances = np.full(len(joined), (yes.sum() + SHARE * PLACES) / (len(yes) + PLACES))
-    equal = read.likeness.equal[:, known, :]
-    for context in range(equal.shape[2] - 1, -1, -1):
-        alike = equal[:, :, context]
-        chances = (alike @ yes + HELD * chances) / (alike.sum(axis=1) + HELD)
+    alike, slurred = (read.likeness.sums(values, known) for values in (np.ones(len(known)), yes))
+    for joined_there, all_of_them in zip(slurred[::-1], alike[::-1], strict=True):
+        chances = (joined_there + HELD * chances) / (all_of_them + HELD)
     return logit(chances)

@@ -116,7 +116,7 @@ def pooled(title: str, said: dict[str, NDArray[np.float64]]) -> tuple[NDArray[np
     for name, probabilities in said.items():
         one = examples()[name]
         asked = ~np.isnan(one.joined) & ~VIEWS[title](one)
-        tuplet = np.array([place.inside_tuplet for place in one.read.found])
+        tuplet = one.read.found.inside_tuplet
         for column, values in zip(columns, (one.joined, probabilities, tuplet), strict=True):
             column.append(values[asked])
     joined, probabilities, tuplet = (np.concatenate(column) for column in columns)
@@ -144,7 +144,10 @@ def baselines(title: str) -> Iterator[tuple[str, dict[str, NDArray[np.float64]]]
     yield "all separate", {name: np.zeros(len(one.joined)) for name, one in everything.items()}
     tables: list[dict[object, list[float]]] = [defaultdict(lambda: [0.0, 0.0]) for _ in range(FOLDS)]
     keys = {
-        name: [(one.tune.dance, place.bar.full, place.note.at) for place in one.read.found]
+        name: [
+            (one.tune.dance, full, at)
+            for full, at in zip(one.read.found.bar.full.tolist(), one.read.found.note.at.tolist(), strict=True)
+        ]
         for name, one in everything.items()
     }
     for name, one in everything.items():
@@ -166,8 +169,9 @@ def baselines(title: str) -> Iterator[tuple[str, dict[str, NDArray[np.float64]]]
 def copied(one: Example, marked: NDArray[np.bool_]) -> NDArray[np.float64]:
     joined = marked_only(one, marked)
     known = ~np.isnan(joined)
-    exact = one.read.likeness.equal[:, :, 0]
-    return np.asarray(2 * (exact @ np.where(known, joined, 0.0)) > exact @ known.astype(float)).astype(float)
+    exact = one.read.likeness.groups[0]
+    yes, seen = (np.bincount(exact, values)[exact] for values in (np.where(known, joined, 0.0), known))
+    return np.asarray(2 * yes > seen).astype(float)
 
 
 def report(title: str, way: str, said: dict[str, NDArray[np.float64]]) -> None:
@@ -232,12 +236,13 @@ def decoded(said: Said, every: int) -> None:
                 refused += 1
                 continue
             right: dict[int, bool] = {}
-            cases = zip(one.read.found, one.joined, asked, said[title][name], strict=True)
-            for place, joined, counts, probability in cases:
+            found = zip(one.read.found.ids, one.read.bars.tolist(), strict=True)
+            cases = zip(found, one.joined, asked, said[title][name], strict=True)
+            for (note_id, bar), joined, counts, probability in cases:
                 if counts:
-                    proposed = place.note.note_id in proposal.bowing.joins
+                    proposed = note_id in proposal.bowing.joins
                     pairs.append((joined > 0, proposed, probability))
-                    right[place.note.bar] = right.get(place.note.bar, True) and proposed == (joined > 0)
+                    right[bar] = right.get(bar, True) and proposed == (joined > 0)
             bars += [(proposal.bar_chances[bar], all_right) for bar, all_right in right.items()]
             for bowed, found in ((proposal.bowing, ours), (printed, theirs)):
                 problem = pose(tune, printed, SETTINGS, keep=False)
@@ -274,7 +279,7 @@ def _proposed(
     )
     clipped = np.clip(chances, 1e-6, 1 - 1e-6)
     said = agreed(one.read, np.log(clipped / (1 - clipped)), marked_only(one, marked))
-    odds = {place.note.note_id: float(each) for place, each in zip(one.read.found, said, strict=True)}
+    odds = dict(zip(one.read.found.ids, said.tolist(), strict=True))
     return decode(one.tune, bowing, given, odds), ~np.isnan(one.joined) & ~marked
 
 
@@ -292,7 +297,7 @@ def write_out(style: Style) -> None:
         probabilities = chance(say(style, one.read, marked_only(one, marked)))
         printed = replace(bowing, accents=AccentPlan(PlanKind.NONE))
         proposal, asked = _proposed(one, printed, marked, probabilities)
-        ids = {place.note.note_id for place, counts in zip(one.read.found, asked, strict=True) if counts}
+        ids = {note_id for note_id, counts in zip(one.read.found.ids, asked, strict=True) if counts}
         *_, f1 = scores(
             *(np.array([note_id in each.joins for note_id in ids], np.bool_) for each in (bowing, proposal.bowing))
         )

@@ -7,12 +7,14 @@ from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
 
+import numpy as np
 from immutabledict import immutabledict
+from numpy.typing import NDArray
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing, Join
 from core.style.learning import Example, example, learn
-from core.style.places import Place, places
+from core.style.places import Places, places
 from core.style.style import Style
 from core.tune import Tune
 from tests.core.builders import bowed
@@ -20,12 +22,12 @@ from tests.core.builders import bowed
 LETTERS = "DEFGABcdef"
 LESSONS = 14
 
-Rule = Callable[[Place], bool]
+Rule = Callable[[Places], NDArray[np.bool_]]
 
 
-def falls_from_the_beat(place: Place) -> bool:
+def falls_from_the_beat(at: Places) -> NDArray[np.bool_]:
     """The hand of these tests: the second note of a beat is slurred to the first where it lies lower."""
-    return place.note.at % place.note.beat > 0 and place.step < 0 and not place.over_bar_line
+    return (at.in_beat > 0) & (at.step < 0) & ~at.over_bar_line
 
 
 def bars(lots: random.Random, count: int) -> list[str]:
@@ -53,8 +55,9 @@ def lesson(seed: int, rule: Rule = falls_from_the_beat) -> tuple[Tune, Bowing]:
 
 def slurred(tune: Tune, bare: Bowing, rule: Rule) -> Bowing:
     """Slurs by a rule."""
-    joins = {place.note.note_id: Join.SLUR for place in places(tune) if rule(place)}
-    return replace(bare, joins=immutabledict(joins))
+    found = places(tune)
+    joined = zip(found.ids, rule(found), strict=True)
+    return replace(bare, joins=immutabledict({note_id: Join.SLUR for note_id, slurred in joined if slurred}))
 
 
 @cache

@@ -68,7 +68,14 @@ def test_what_is_no_style_is_refused_in_a_sentence(data):
 
 def test_a_style_whose_trees_lead_nowhere_is_refused():
     (forest, *others), *stages = style().forests
-    for astray in (replace(forest, left=forest.left + len(forest.left)), replace(forest, column=forest.column + 999)):
+    for astray in (
+        replace(forest, left_open=np.zeros_like(forest.left_open)),
+        replace(forest, value=forest.value[:, :0]),
+        replace(forest, value=np.hstack([forest.value] * 9)),
+        replace(forest, column=forest.column + 999),
+        replace(forest, column=forest.column / 2),
+        replace(forest, limit=forest.limit[1:]),
+    ):
         with pytest.raises(UnreadableFileError, match="This is no style"):
             from_bytes(to_bytes(replace(style(), forests=((astray, *others), *stages))))
 
@@ -82,7 +89,7 @@ def test_equal_bars_are_answered_alike():
 
 
 def test_bars_equal_to_a_marked_one_are_slurred_as_it_is():
-    tune, bowing = lesson(NEW, lambda place: not falls_from_the_beat(place) and place.index % 3 == 1)
+    tune, bowing = lesson(NEW, lambda at: ~falls_from_the_beat(at) & (at.index % 3 == 1))
     odds = log_odds(style(), tune, bowing, range(4))
     for first, again in ((0, 4), (1, 5)):
         for one, other in zip(tune.bars[first].notes[1:], tune.bars[again].notes[1:], strict=True):
@@ -101,7 +108,7 @@ def test_nothing_is_learned_behind_the_word_segue():
     tune, bowing = lesson(NEW)
     bar = replace(tune.bars[4], words=(Words(tune.bars[4].notes[2].at, "SEGUE"),))
     told = example(replace(tune, bars=(*tune.bars[:4], bar, *tune.bars[5:])), bowing)
-    known = [place.note.note_id for place, joined in zip(told.read.found, told.joined, strict=True) if joined >= 0]
+    known = [note_id for note_id, joined in zip(told.read.found.ids, told.joined, strict=True) if joined >= 0]
     assert known[-1] == tune.bars[4].notes[1].id
     assert len(example(tune, bowing).joined) > len(known)
 
