@@ -7,10 +7,8 @@ cost, and tried in order of cost: it counts only if the finding is gone, nothing
 miss their down-bow than before.
 
 An accent that is reached on an up-bow, or inside a slur, is mended in the same way, between the accent before it that
-is driven and itself. There fewer accents must miss their down-bow than before; that a part is turned round by it may be told, at a
-cost, for the next change mends that in its turn.
-
-Costs are ours (common practice, no source): see ``COSTS``.
+is driven and itself. There fewer accents must miss their down-bow than before; that a part is turned round by it may be
+told, at a cost, for the next change mends that in its turn.
 """
 
 from __future__ import annotations
