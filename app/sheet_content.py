@@ -58,7 +58,7 @@ class Prose:
         paragraphs: An empty one is a gap.
         quiet: Smaller than text of the teacher's own.
         italic: Slanted.
-        closes: It ends its tune, and is never alone on a page.
+        closes: It ends what stands before it, and is never parted from the last line of that.
         bowing: Name of the bowing that it is about, or "".
     """
 
@@ -229,9 +229,11 @@ def _bowings(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> Iter
         if plan.totals or plan.findings:
             report = check_lesson(lesson, bowing)
             if plan.totals:
-                yield Prose(tr("Totals"), tuple(_totals(lesson, report)), quiet=True, bowing=bowing.name)
+                totals = tuple(_totals(lesson, report))
+                yield Prose(tr("Totals"), totals, quiet=True, closes=True, bowing=bowing.name)
             if plan.findings:
-                yield Prose(tr("What the check tells"), _findings(report), quiet=True, bowing=bowing.name)
+                told, is_short = _findings(report), not report.findings
+                yield Prose(tr("What the check tells"), told, quiet=True, closes=is_short, bowing=bowing.name)
 
 
 def _exercises(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> tuple[tuple[Item, ...], tuple[Item, ...]]:

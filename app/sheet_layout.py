@@ -151,9 +151,9 @@ def _units(chapter: Chapter, page: SheetFormat, lines: Iterator[list[PlacedLine]
                 units.append(_Unit(blocks))
         else:
             blocks = prose_blocks(item, page)
-            if item.closes and units:  # never alone on a page
+            if item.closes and units:
                 units[-1].blocks[-1:] = kept_with_next(units[-1].blocks[-1:])
-                units[-1].blocks += blocks
+                units[-1].blocks += [*kept_with_next(blocks[:-1]), *blocks[-1:]]
             else:
                 units.append(_Unit([*held, *blocks]))
                 held = []

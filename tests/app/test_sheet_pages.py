@@ -280,6 +280,19 @@ class TestPageBreaks:
             for page in lay_out([lesson("|".join(["GABc d2(de)"] * bars) + "|")], plan).pages:
                 assert page.lines
 
+    def test_totals_stand_whole_under_the_last_line_of_their_bowing(self) -> None:
+        for bars in (36, 40, 44):
+            given = lesson("|".join(["GABc d2(de)"] * bars) + "|", bowings=2)
+            pages = lay_out([given], begin(SheetKind.TEACHER)).pages
+            for page in pages:
+                for place, text in enumerate(page.texts):
+                    if text.text == "Totals":
+                        above = [line for line in page.lines if line.y_mm < text.y]
+                        assert above
+                        assert text.y - above[-1].y_mm - above[-1].height_mm < 10
+                        assert any("Played once through" in other.text for other in page.texts[place:])
+            assert sum(text.text == "Totals" for page in pages for text in page.texts) == 2
+
     def test_a_heading_never_ends_a_page(self) -> None:
         for paragraphs in (5, 7, 9):
             before = TextBlock("Listen", "\n\n".join(ESSAY.split("\n\n")[:paragraphs]))
