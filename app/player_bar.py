@@ -72,7 +72,8 @@ class PlayerBar(QFrame):
         self.close_button.setAccessibleName(tr("Hide the player"))
         self.words.setAccessibleName(tr("What is heard now"))
         self.words.setProperty("rank", "quiet")
-        self.words.setMinimumWidth(self.words.fontMetrics().horizontalAdvance(tr("Counting in: {count}", count="8 ")))
+        usual = tr("Counting in: {count}", count="8 "), tr("Bar {number}, pass {pass_number}", number=88, pass_number=2)
+        self.words.setMinimumWidth(max(map(self.words.fontMetrics().horizontalAdvance, usual)))
         self.words.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)  # a long one widens nothing
         row = FlowRow(3, self)
         row.setContentsMargins(10, 4, 8, 4)
@@ -83,8 +84,8 @@ class PlayerBar(QFrame):
             self.speed, self.ladder_button, self.ladder_set, self.levels_button,
         ):  # fmt: skip
             row.add(widget)
-        row.add(self.bow, 5)
-        row.add(self.words, 2)
+        row.add(self.bow, 2)
+        row.add(self.words, 3)
         row.add(self.close_button)
         for button in self.findChildren(QToolButton):
             button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
@@ -162,7 +163,7 @@ class PlayerBar(QFrame):
         if moment.pass_number == 1:
             words = tr("Bar {number}", number=bar.number)
         else:
-            words = tr("Bar {number}, time {time}", number=bar.number, time=moment.pass_number)
+            words = tr("Bar {number}, pass {pass_number}", number=bar.number, pass_number=moment.pass_number)
         if passage.tune is not self._tune:
             words = tr("{title}: {bar}", title=passage.tune.title or tr("Untitled"), bar=inside(words))
         self._say(words)

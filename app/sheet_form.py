@@ -71,6 +71,7 @@ class SheetForm(QWidget):
         super().__init__(parent)
         self._lesson = lesson
         self._kind = plan.kind
+        self._for_others: tuple[str, ...] = ()  # bowings chosen before those of a teacher's sheet; empty for all
         self.kind = _choice({kind: tr(words[0]) for kind, words in KIND_WORDS.items()})
         self.about = QLabel()
         self.about.setWordWrap(True)
@@ -219,7 +220,11 @@ class SheetForm(QWidget):
         plan = self.plan
         if plan is not None:
             turned = turned_into(replace(plan, kind=self._kind), kind)
-            self.show_plan(replace(turned, bowings=()) if kind is SheetKind.TEACHER else turned)
+            if kind is SheetKind.TEACHER:
+                self._for_others, turned = plan.bowings, replace(turned, bowings=())
+            elif self._kind is SheetKind.TEACHER and not plan.bowings:
+                turned = replace(turned, bowings=self._for_others)
+            self.show_plan(turned)
         self._kind = kind
         self._tell_kind()
         self.changed.emit()

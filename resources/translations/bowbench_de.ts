@@ -4143,6 +4143,11 @@
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
+        <source>Bar {number}, pass {pass_number}</source>
+        <translation>Takt {number}, Durchgang {pass_number}</translation>
+    </message>
+    <message>
+        <location filename="../../app/player_bar.py"/>
         <source>Bars</source>
         <translation>Takte</translation>
     </message>
@@ -4150,11 +4155,6 @@
         <location filename="../../app/player_bar.py"/>
         <source>Bar {number}</source>
         <translation>Takt {number}</translation>
-    </message>
-    <message>
-        <location filename="../../app/player_bar.py"/>
-        <source>Bar {number}, time {time}</source>
-        <translation>Takt {number}, {time}. Mal</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
@@ -10694,6 +10694,10 @@
         <location filename="../../core/writing/abc_losses.py"/>
         <source>Notes are not all kept.</source>
         <translation>Nicht alle Noten bleiben erhalten.</translation>
+    </message>
+    <message>
+        <source>Bar {number}, time {time}</source>
+        <translation type="vanished">Takt {number}, {time}. Mal</translation>
     </message>
 </context>
 </TS>

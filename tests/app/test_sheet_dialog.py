@@ -103,7 +103,7 @@ def test_another_kind_takes_what_it_begins_with_and_keeps_what_was_chosen(qtbot,
     choose(dialog, dialog.form.kind, KIND_WORDS[SheetKind.TEACHER][0])
     assert dialog.choice.plan == replace(begin(SheetKind.TEACHER), footer="Tuesday")
     choose(dialog, dialog.form.kind, KIND_WORDS[SheetKind.CLASS][0])
-    assert dialog.choice.plan == replace(begin(SheetKind.CLASS), footer="Tuesday")
+    assert dialog.choice.plan == replace(begin(SheetKind.CLASS), footer="Tuesday", bowings=("Second",))
 
 
 def test_the_fields_of_an_exercise_are_there_for_an_exercise_only(qtbot, dialog: SheetDialog):
