@@ -27,13 +27,13 @@ class Forest:
     """Trees whose leaves add up to log-odds.
 
     No tree is walked: every question of every tree is answered, and the leaf is the first one that no answer rules out.
-    (The leaves of a tree are numbered from left to right, so that *not left* rules out a run of them.)
+    (The leaves of a tree are numbered from left to right, so that *not left* rules out those on the left.)
 
     Attributes:
         column: [tree, question]: which measure is asked for.
         limit: [tree, question]: up to here the answer is *left*.
         missing_left: [tree, question]: where the measure is not a number the answer is left.
-        left_open: [tree, question]: a bit for each leaf, the first the lowest: 0 where *not left* rules it out. Trees
+        rules_out: [tree, question]: a bit for each leaf, the first the lowest: 1 where *not left* rules it out. Trees
             with fewer questions than others ask some that rule out nothing.
         value: [tree, leaf].
     """
@@ -41,7 +41,7 @@ class Forest:
     column: NDArray[np.int16]
     limit: NDArray[np.float32]
     missing_left: NDArray[np.bool_]
-    left_open: NDArray[np.unsignedinteger[Any]]
+    rules_out: NDArray[np.unsignedinteger[Any]]
     value: NDArray[np.float32]
 
     def log_odds(self, rows: NDArray[np.float32]) -> NDArray[np.float64]:
@@ -51,15 +51,16 @@ class Forest:
 
     def _log_odds(self, rows: NDArray[np.float32]) -> NDArray[np.float64]:
         columns = np.ascontiguousarray(rows.T[: self._width])
+        either = np.concatenate([columns, columns])
         missing = np.isnan(columns)
-        either = np.concatenate([np.where(missing, edge, columns) for edge in (-np.inf, np.inf)], dtype=np.float32)
-        left = either[self._asked] <= self.limit[:, :, None]
-        everything = self.left_open.dtype.type(np.iinfo(self.left_open.dtype).max)
-        open_leaves = np.bitwise_and.reduce(np.where(left, everything, self.left_open[:, :, None]), axis=1)
-        lowest = open_leaves & (~open_leaves + self.left_open.dtype.type(1))
-        leaf = np.ascontiguousarray(np.frexp(lowest.T.astype(np.float64))[1] - 1)
+        for half, far in ((either[: self._width], -np.inf), (either[self._width :], np.inf)):
+            half[missing] = far
+        not_left = either.take(self._asked, axis=0) > self.limit[:, :, None]
+        ruled_out = np.bitwise_or.reduce(not_left * self.rules_out[:, :, None], axis=1)
+        first = ~ruled_out & (ruled_out + self.rules_out.dtype.type(1))  # its bit alone
+        leaf = np.ascontiguousarray(np.frexp(first.T.astype(np.float32))[1] - 1)
         trees, leaves = self.value.shape
-        return np.asarray(self.value.ravel()[leaf + np.arange(0, trees * leaves, leaves)].sum(axis=1, dtype=np.float64))
+        return np.asarray(self.value.take(leaf + np.arange(0, trees * leaves, leaves)).sum(axis=1, dtype=np.float64))
 
     @cached_property
     def _asked(self) -> NDArray[np.int64]:
@@ -84,16 +85,16 @@ class Forest:
         questions = self.column.shape
         if [array.dtype.kind for array in self.arrays().values()] != ["i", "f", "b", "u", "f"]:
             raise ValueError("a forest is made of other numbers")
-        if any(one.shape != questions for one in (self.limit, self.missing_left, self.left_open)):
+        if any(one.shape != questions for one in (self.limit, self.missing_left, self.rules_out)):
             raise ValueError("a forest lists its questions differently")
         if self.value.ndim != 2 or len(questions) != 2 or len(self.value) != len(self.column):
             raise ValueError("a forest lists its trees differently")
         if ((self.column < 0) | (self.column >= width)).any():
             raise ValueError("a tree asks for what is not measured")
-        if self.value.shape[1] > np.iinfo(self.left_open.dtype).bits:
+        if self.value.shape[1] > np.iinfo(self.rules_out.dtype).bits:
             raise ValueError("a tree has more leaves than bits")
-        last = np.bitwise_and.reduce(self.left_open, axis=1)
-        if not (last & last.dtype.type(2 ** self.value.shape[1] - 1)).all():
+        never_ruled_out = ~np.bitwise_or.reduce(self.rules_out, axis=1)
+        if not (never_ruled_out & never_ruled_out.dtype.type(2 ** self.value.shape[1] - 1)).all():
             raise ValueError("a tree leads nowhere")
 
 
@@ -157,15 +158,15 @@ def forest_of(model: Mapping[str, Any]) -> Forest:
     shape = len(found), most_questions
     column, limit, missing_left = np.zeros(shape, np.int16), np.zeros(shape, np.float32), np.zeros(shape, np.bool_)
     bits = np.min_scalar_type(2**most_leaves - 1)
-    left_open = np.full(shape, np.iinfo(bits).max, bits)
+    rules_out = np.zeros(shape, bits)
     value = np.zeros((len(found), most_leaves), np.float32)
     for tree, (questions, leaves) in enumerate(found):
         value[tree, : len(leaves)] = leaves
         for number, (asked, up_to, left_if_missing, first, stop) in enumerate(questions):
             column[tree, number], missing_left[tree, number] = asked, left_if_missing
             limit[tree, number] = np.clip(up_to, -LARGEST, LARGEST)
-            left_open[tree, number] &= bits.type(np.iinfo(bits).max - (2**stop - 2**first))
-    return Forest(column, limit, missing_left, left_open, value)
+            rules_out[tree, number] = 2**stop - 2**first
+    return Forest(column, limit, missing_left, rules_out, value)
 
 
 Question: TypeAlias = tuple[int, float, bool, int, int]  # column, limit, missing left, leaves on the left: first, stop

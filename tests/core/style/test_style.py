@@ -69,7 +69,7 @@ def test_what_is_no_style_is_refused_in_a_sentence(data):
 def test_a_style_whose_trees_lead_nowhere_is_refused():
     (forest, *others), *stages = style().forests
     for astray in (
-        replace(forest, left_open=np.zeros_like(forest.left_open)),
+        replace(forest, rules_out=~np.zeros_like(forest.rules_out)),
         replace(forest, value=forest.value[:, :0]),
         replace(forest, value=np.hstack([forest.value] * 9)),
         replace(forest, column=forest.column + 999),
