@@ -5,13 +5,15 @@
 
 READER is one of ``tests.fuzz.readers.READERS``, or ``all``. An input is known by its reader, seed and number and is
 made anew from these; one that fails is kept in FOLDER with what was raised. A hang is an input that takes longer than
-``HANG_S`` of the processor; memory is capped at ``CAP_MB`` above what a process takes before the first input. Exit
-status 1 where anything failed.
+``HANG_S`` of the processor; memory is capped at ``CAP_MB`` above what a process takes before the first input. A run
+that is ended by hand (Ctrl+C, or SIGTERM) tells what came of the inputs until then. Exit status 1 where anything
+failed.
 """
 
 from __future__ import annotations
 
 import argparse
+import signal
 import sys
 import tempfile
 from pathlib import Path
@@ -30,6 +32,7 @@ def main() -> int:
     parser.add_argument("--keep", type=Path, default=Path(tempfile.gettempdir()) / "bowbench-fuzz")
     parser.add_argument("--replay", type=Path)
     options = parser.parse_args()
+    signal.signal(signal.SIGTERM, signal.default_int_handler)
     if options.replay:
         print(replay(options.reader, options.replay))
         return 0

@@ -127,17 +127,23 @@ def run(
         jobs: Processes.
         keep: Folder for what fails.
         hang_s: Seconds after which an input counts as a hang.
+    Returns:
+        What came of them; of those that were fed until then where it is interrupted.
     """
     report = Report(name, seed)
     began = time.monotonic()
     step = -(-count // jobs)
     shares = [range(start, min(start + step, first + count)) for start in range(first, first + count, step)]
     workers = [_Worker(name, seed, share, hang_s) for share in shares]
-    while workers:
-        wait([worker.results for worker in workers], LOOK_S)
-        for worker in list(workers):
-            if worker.look(report, keep):
-                workers.remove(worker)
+    try:
+        while workers:
+            wait([worker.results for worker in workers], LOOK_S)
+            for worker in list(workers):
+                if worker.look(report, keep):
+                    workers.remove(worker)
+    except KeyboardInterrupt:
+        for worker in workers:
+            worker.end(report)
     report.seconds = time.monotonic() - began
     return report
 
@@ -181,6 +187,12 @@ class _Worker:
             return self._go_on(f"hang of more than {self._hang_s:g} s that no alarm ended", report, keep)
         return False
 
+    def end(self, report: Report) -> None:
+        """End the process before its time."""
+        self._process.kill()
+        self._process.join()
+        report.add(self._state)
+
     def _go_on(self, kind: str, report: Report, keep: Path | None) -> bool:
         number = self._state.at
         if number < self._share.start:
@@ -211,6 +223,7 @@ def replay(name: str, path: Path) -> str:
 
 def _work(name: str, seed: int, share: range, results: Connection, state: _State, hang_s: float) -> None:
     signal.signal(signal.SIGPROF, _alarm)
+    signal.signal(signal.SIGINT, signal.SIG_IGN)  # Ctrl+C is for the one that watches
     reader = reader_of(name)
     for number in WARMING:
         try:

@@ -6,6 +6,7 @@ import time
 
 import pytest
 
+from tests.fuzz import running
 from tests.fuzz.outcomes import READ, REFUSED
 from tests.fuzz.readers import READERS, input_of, reader_of
 from tests.fuzz.running import HANG_S, Report, run
@@ -37,6 +38,22 @@ def test_what_fails_hangs_or_dies_is_kept_and_counted_and_the_run_goes_on(tmp_pa
     assert {path.name for path in tmp_path.iterdir()} == {
         f"faulty-5-{number}.txt{ending}" for number in (2, 5, 6, 8) for ending in ("", ".why")
     }
+
+
+def test_a_run_that_is_interrupted_tells_what_came_of_its_inputs(monkeypatch: pytest.MonkeyPatch) -> None:
+    workers: list[running._Worker] = []
+    begin = running._Worker._begin
+    monkeypatch.setattr(running._Worker, "_begin", lambda worker, at: (workers.append(worker), begin(worker, at)))
+
+    def interrupt(*_: object) -> None:
+        time.sleep(0.1)
+        if workers[0]._state.read >= 3:
+            raise KeyboardInterrupt
+
+    monkeypatch.setattr(running, "wait", interrupt)
+    report = run("arguments", 10**6, seed=5)
+    assert 3 <= report.outcomes[READ] < 10**6
+    assert not workers[0]._process.is_alive()
 
 
 def test_a_report_tells_what_failed_first() -> None:
