@@ -25,6 +25,7 @@ from app.style_dialog import StyleText
 from app.style_learning import Learned, Step, tell_learned
 from app.style_words import style_text
 from app.styles import known_name, style_name
+from app.window_layout import fitting
 from core.shelf.query import Query
 from core.translation import plural, tr
 
@@ -96,7 +97,7 @@ class LearnDialog(QDialog):
         column = QVBoxLayout(self)
         for item in (told, row, self.says, self.progress, self.text, buttons):
             column.addWidget(item) if isinstance(item, QWidget) else column.addLayout(item)
-        self.setMinimumWidth(WIDTH)
+        self.setMinimumWidth(fitting(self, WIDTH, TEXT_HEIGHT).width())
 
     def learn(self) -> None:
         """Begin, with the name that is typed."""
@@ -136,7 +137,7 @@ class LearnDialog(QDialog):
             self._show_work(False)
             self.says.setText(told.sentence())
             self.text.setPlainText(style_text(told.style))
-            self.text.setMinimumHeight(TEXT_HEIGHT)
+            self.text.setMinimumHeight(fitting(self, WIDTH, TEXT_HEIGHT).height())
             self.text.show()
             self.learn_button.hide()
             self.name.setEnabled(False)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QPlainTextEdit, QPus
 from app.files import FileError
 from app.style_words import style_text
 from app.styles import forget_style, is_book, shown_name, style_of
+from app.window_layout import fitting
 from core.translation import tr
 
 WIDTH, HEIGHT = 560, 380
@@ -65,7 +66,7 @@ class StyleDialog(QDialog):
         column.addWidget(self.text, 1)
         column.addWidget(self.says)
         column.addLayout(buttons)
-        self.resize(WIDTH, HEIGHT)
+        self.resize(fitting(self, WIDTH, HEIGHT))
         self.forget_button.clicked.connect(self._forget)
         close.clicked.connect(self.accept)
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import UTC, datetime
 from itertools import combinations
 from pathlib import Path
 
@@ -16,18 +17,24 @@ from app.bow_fiddle_dialog import BowFiddleDialog
 from app.files import read_path
 from app.flow_row import FlowRow
 from app.language import ENGLISH, use_language
+from app.learn_dialog import LearnDialog
 from app.main_window import MainWindow
 from app.manual_window import ManualWindow
 from app.pack_dialog import PackDialog
+from app.recovery_copy import Left, Note, left_behind, new_path, write_copy
+from app.recovery_dialog import RecoveryDialog
 from app.set_list import SetList
 from app.set_window import SetWindow
 from app.sheet_choice import Way
 from app.sheet_dialog import SheetDialog
+from app.style_dialog import StyleDialog
+from app.styles import BOOK
 from app.theme import scaled_font
 from app.tool_bar import DRAWINGS, WORDS
 from app.tune_chooser import TuneChooser
 from app.window_layout import FRAME, TEXT_HEIGHT, fitting
 from core.sheet_plan import SheetKind, begin
+from core.shelf.query import Query
 from tests.app.test_other_languages import cut, shown
 
 ROOM = (1366 - FRAME.width(), 768 - FRAME.height())  # of the small laptop, for a window
@@ -161,9 +168,25 @@ def test_the_first_screen_fits_in_large_text(large, qtbot, settings, dialogs):
 
 
 @pytest.fixture
-def make(document, settings, dialogs, four_bars):
+def left(four_bars, tmp_path) -> Iterator[list[Left]]:
+    """Two lessons that were not saved, one of them from a file that is gone, with a long way to it."""
+    when = datetime(2031, 5, 4, 17, 30, tzinfo=UTC)
+    gone = tmp_path / "Tunes for the class on Thursday" / "the_mending_of_the_ferry_chain.musicxml"
+    write_copy(new_path(tmp_path), four_bars, Note("The Mending of the Ferry Chain", when, 12, gone))
+    write_copy(new_path(tmp_path), four_bars, Note("", when, 1))
+    left = left_behind(tmp_path)
+    yield left
+    for one in left:
+        one.hold.let_go()
+
+
+@pytest.fixture
+def make(document, settings, dialogs, four_bars, left, tmp_path):
     """Makes a dialog by its name."""
     makers = {
+        "lessons left behind": lambda: RecoveryDialog(left),
+        "what a style does": lambda: StyleDialog(BOOK),
+        "learning a style": lambda: LearnDialog(tmp_path / "shelf.db", Query(), 300),
         "teacher's sheet": lambda: SheetDialog(four_bars, begin(SheetKind.TEACHER), Way.PRINT),
         "exercise": lambda: SheetDialog(four_bars, begin(SheetKind.EXERCISE), Way.PRINT),
         "bow and fiddle": lambda: BowFiddleDialog(four_bars),
@@ -177,8 +200,12 @@ def make(document, settings, dialogs, four_bars):
 
 
 @pytest.mark.parametrize(
-    "name", ["teacher's sheet", "exercise", "bow and fiddle", "tune chooser", "pack", "set", "about", "manual"]
-)
+    "name",
+    [
+        "teacher's sheet", "exercise", "bow and fiddle", "tune chooser", "pack", "set", "about", "manual",
+        "lessons left behind", "learning a style", "what a style does",
+    ],
+)  # fmt: skip
 def test_a_dialog_fits_in_large_text(large, qtbot, make, name):
     dialog = shown(qtbot, make(name))
     dialog.resize(*ROOM)

@@ -151,6 +151,20 @@ def recovery(stage: Stage) -> QImage:
     return picture
 
 
+def learn(stage: Stage) -> QImage:
+    from app.learn_dialog import LearnDialog
+    from core.shelf.query import Query
+
+    return shown(stage, LearnDialog(stage.tunes.parent / "shelf.db", Query(), 30, stage.window))
+
+
+def style(stage: Stage) -> QImage:
+    from app.style_dialog import StyleDialog
+    from app.styles import BOOK
+
+    return shown(stage, StyleDialog(BOOK, stage.window))
+
+
 def manual(stage: Stage) -> QImage:
     stage.do("manual")
     window = stage.window.helping.manual
@@ -183,6 +197,8 @@ DIALOGS: dict[str, Callable[[Stage], QImage]] = {
     "about": about,
     "chooser": chooser,
     "recovery": recovery,
+    "learn": learn,
+    "style": style,
     "manual": manual,
 }
 VIEWS = WINDOWS | DIALOGS  # by the name of the picture
