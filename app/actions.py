@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from importlib.resources import files
+from collections.abc import Callable, Mapping, Sequence
+from math import ceil
 from typing import NamedTuple
 
 from PySide6.QtCore import Qt
@@ -11,6 +11,7 @@ from PySide6.QtGui import QAction, QActionGroup, QIcon, QKeySequence
 from PySide6.QtWidgets import QMenu, QMenuBar, QToolBar, QToolButton, QWidget
 
 from app.menu_keys import MenuKeys
+from app.own_files import resource
 from app.theme import Theme, mix, tinted_icon
 from core.translation import tr, translatable
 from core.values import dataclass
@@ -234,6 +235,8 @@ TOOL_BAR = (
     "open", "save", SEPARATOR, "undo", "redo", SEPARATOR, "slur", "hook", "separate", "turn", "free", "retake",
     SEPARATOR, "plan", "play", SEPARATOR, "zoom_out", "zoom_fit", "zoom_in", SEPARATOR, "print",
 )  # fmt: skip
+SHOW_STATE = frozenset({"play"})  # drawn by the desk that knows
+ICON_SIZE = 20  # pixels
 ICON_ONLY = frozenset({"undo", "redo", "zoom_out", "zoom_fit", "zoom_in"})
 
 
@@ -337,16 +340,27 @@ def fill_tool_bar(bar: QToolBar, actions: Mapping[str, QAction]) -> None:
 
 
 def set_icons(actions: Mapping[str, QAction], theme: Theme) -> None:
-    """Draw the icons in a theme's colours."""
+    """Draw the icons in a theme's colours, but for those that show what is going on."""
     for spec in ACTIONS:
-        if spec.icon:
+        if spec.icon and spec.name not in SHOW_STATE:
             actions[spec.name].setIcon(draw_icon(spec.icon, theme))
 
 
-def draw_icon(name: str, theme: Theme) -> QIcon:
-    """A drawing of ``resources/icons`` in a theme's colours."""
+def set_first_icons(actions: Mapping[str, QAction], theme: Theme, ratio: float) -> None:
+    """Draw what the first picture of the window shows of the icons, for a screen of this many pixels a point.
+
+    Nothing but the tool bar is in sight then; ``set_icons`` follows.
+    """
+    for spec in ACTIONS:
+        if spec.icon and spec.name in TOOL_BAR and spec.name not in SHOW_STATE:
+            size = ceil(ICON_SIZE * ratio)
+            actions[spec.name].setIcon(draw_icon(spec.icon, theme, (size,)))
+
+
+def draw_icon(name: str, theme: Theme, sizes: Sequence[int] = (ICON_SIZE, 2 * ICON_SIZE, 3 * ICON_SIZE)) -> QIcon:
+    """A drawing of ``resources/icons`` in a theme's colours, in sizes of pixels."""
     colours = {
         QIcon.Mode.Normal: theme.text,
         QIcon.Mode.Disabled: mix(theme.text, theme.panel, 0.35).name(),
     }
-    return tinted_icon((files("resources") / "icons" / f"{name}.svg").read_text("utf-8"), colours)
+    return tinted_icon(resource("icons", f"{name}.svg").read_text("utf-8"), colours, sizes)

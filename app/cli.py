@@ -226,7 +226,6 @@ def _desktop(options: argparse.Namespace) -> int:
 
 def _open_window(options: argparse.Namespace) -> int:
     gc.disable()  # what is made from now on stays; ``run_window`` ends this
-    import app.support_code  # noqa: I001  before anything of PySide
     import app.plain_import  # noqa: F401  before all that the window imports
     from app.window import run_window
 

@@ -12,12 +12,13 @@ import shutil
 import subprocess
 import sys
 import sysconfig
-from importlib.resources import files
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, Qt
 from PySide6.QtGui import QIcon, QImage, QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
+
+from app.own_files import resource
 
 NAME = "bowbench"
 ICON_SIZES = (16, 22, 24, 32, 48, 64, 128, 256)  # pixels, as desktops ask for them
@@ -136,4 +137,4 @@ def _refresh(data: Path) -> None:
 
 
 def _text(name: str) -> str:
-    return (files("resources") / "desktop" / name).read_text("utf-8")
+    return resource("desktop", name).read_text("utf-8")

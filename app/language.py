@@ -8,9 +8,9 @@ from __future__ import annotations
 import os
 import sys
 from collections.abc import Mapping
-from importlib.resources import files
 from typing import TYPE_CHECKING
 
+from app.own_files import resource
 from core import translation
 
 if TYPE_CHECKING:
@@ -21,6 +21,7 @@ ENGLISH = "en"
 LANGUAGES = {ENGLISH: "English", "de": "Deutsch"}
 """By code, as each calls itself. A new language is a row here and a file ``bowbench_CODE.ts`` beside the others."""
 
+PLAIN = {"c", "posix"}  # numbers as in English, but for the signs between thousands, which nothing here shows
 
 _spoken = ENGLISH
 
@@ -72,14 +73,25 @@ def use_language_in_qt(app: QCoreApplication, code: str) -> None:
 
     Numbers and dates stay those of the system where it speaks the same language.
     """
-    from PySide6.QtCore import QLibraryInfo, QLocale, QTranslator
+    from PySide6.QtCore import QLibraryInfo, QTranslator
 
-    locale = QLocale(code)
-    if QLocale.system().language() != locale.language():
-        QLocale.setDefault(locale)
+    if not _system_speaks(code):
+        from PySide6.QtCore import QLocale  # it brings the names of all languages and countries
+
+        if QLocale.system().language() != QLocale(code).language():
+            QLocale.setDefault(QLocale(code))
     translator = QTranslator(app)
-    if translator.load(locale, "qtbase", "_", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
+    if translator.load(f"qtbase_{code}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
         app.installTranslator(translator)
+
+
+def _system_speaks(code: str, environment: Mapping[str, str] = os.environ) -> bool:
+    """Whether the environment alone says that numbers and dates of the system are those of a language."""
+    for name in ("LC_ALL", "LC_NUMERIC", "LANG"):
+        if environment.get(name):
+            named = environment[name].partition("_")[0].partition(".")[0].lower()
+            return named == code or (code == ENGLISH and named in PLAIN)
+    return False
 
 
 class _Compiled:
@@ -88,7 +100,7 @@ class _Compiled:
     def __init__(self, code: str) -> None:
         from PySide6.QtCore import QTranslator
 
-        self._data = (files("resources") / "translations" / f"bowbench_{code}.qm").read_bytes()  # Qt keeps no copy
+        self._data = resource("translations", f"bowbench_{code}.qm").read_bytes()  # Qt keeps no copy
         self._texts = QTranslator()
         if not self._texts.load(self._data):
             raise ValueError(f"bowbench_{code}.qm: expected texts compiled by Qt's lrelease")

@@ -9,9 +9,10 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QAction, QGuiApplication
 from PySide6.QtWidgets import QApplication
 
-from app.actions import set_icons
+from app.actions import set_first_icons, set_icons
 from app.bow_trace import BowTrace
 from app.language import LANGUAGES
+from app.later import Later
 from app.page_area import PageArea
 from app.settings import Look, Settings
 from app.theme import Theme, apply_theme, choose_theme
@@ -26,6 +27,7 @@ class Looks(QObject):
         settings: What is remembered.
         area: The page and its zoom.
         trace: The way of the bow under the page.
+        later: What waits for the first picture of the window; nothing where None.
 
     Signals:
         theme_changed: The ``Theme`` that every part takes from now on.
@@ -37,8 +39,16 @@ class Looks(QObject):
     zoom_told = Signal(str)
     hinted = Signal(str)
 
-    def __init__(self, settings: Settings, area: PageArea, trace: BowTrace, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        settings: Settings,
+        area: PageArea,
+        trace: BowTrace,
+        parent: QObject | None = None,
+        later: Later | None = None,
+    ) -> None:
         super().__init__(parent)
+        self._later = later or Later()
         self._settings, self._area, self._page, self._trace = settings, area, area.page, trace
         self._actions: Mapping[str, QAction] = {}
         self._page.set_density(MarkDensity(settings.marks))
@@ -119,7 +129,9 @@ class Looks(QObject):
         assert isinstance(app, QApplication)
         theme = self.theme
         apply_theme(app, theme)
-        set_icons(self._actions, theme)
+        if self._later.waits:
+            set_first_icons(self._actions, theme, app.devicePixelRatio())
+        self._later.do(lambda: set_icons(self._actions, self.theme))
         self.theme_changed.emit(theme)
 
     def _on_zoomed(self, zoom: float, fits: bool) -> None:

@@ -27,6 +27,7 @@ from app.document import Document, State
 from app.exporting import Exporting
 from app.file_news import FileNews
 from app.help_desk import HelpDesk
+from app.later import Later
 from app.lesson_file import LessonFile
 from app.looks import Looks
 from app.notice import Notice
@@ -70,10 +71,14 @@ class MainWindow(QMainWindow):
     Args:
         settings: What is remembered; the user's own where None.
         dialogs: Asks the user; tests give one that answers by itself.
+        later: What waits until the window is painted for the first time; nothing where None.
     """
 
-    def __init__(self, settings: Settings | None = None, dialogs: Dialogs | None = None) -> None:
+    def __init__(
+        self, settings: Settings | None = None, dialogs: Dialogs | None = None, later: Later | None = None
+    ) -> None:
         super().__init__()
+        self.later = later or Later()
         self._settings = settings or Settings()
         self._dialogs = dialogs or Dialogs()
         self._make_models()
@@ -104,7 +109,7 @@ class MainWindow(QMainWindow):
         """What is seen of it."""
         self.page = PageView(self.document, comparison=self.comparison)
         self.area = PageArea(self.page)
-        self.side_list = SideList(self.document, comparison=self.comparison)
+        self.side_list = SideList(self.document, comparison=self.comparison, later=self.later)
         self.bowings = BowingsPane(self.document, comparison=self.comparison)
         self.tabs = SideTabs(self.side_list, tr("Bow check"))
         self.banner = PreviewBanner()
@@ -118,7 +123,7 @@ class MainWindow(QMainWindow):
 
     def _make_desks(self) -> None:
         """What puts the views to work, and where they stand."""
-        self.looks = Looks(self._settings, self.area, self.trace, self)
+        self.looks = Looks(self._settings, self.area, self.trace, self, self.later)
         self.notes = PageDesk(self.page, self)
         self.comparing = ComparisonDesk(self.document, self.comparison, self.page, self)
         self.planning = PlanDesk(self.document, self.tabs, self.banner, self.page, self._settings, self)

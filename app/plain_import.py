@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import builtins
 
-import PySide6.QtCore  # noqa: F401  puts its own in place
+from app import support_code  # noqa: F401  loads PySide, which puts its own in place
 
 if builtins.__import__ is getattr(builtins, "__feature_import__", None):  # nobody else has put one over it
     builtins.__import__ = getattr(builtins, "__orig_import__", builtins.__import__)

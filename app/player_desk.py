@@ -59,6 +59,7 @@ class PlayerDesk(QObject):
         self._kept = read_choice(settings.player)
         self._plan: PlanPreview | None = None
         self._loading: Future[None] | None = None
+        self._drawn: bool | None = False  # drawn to stop, or to play; None where it is to be drawn anew
         self.place = QWidget()
         self.place.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Minimum)
         room = QVBoxLayout(self.place)
@@ -154,6 +155,7 @@ class PlayerDesk(QObject):
         self._theme = theme
         if self._has_bar:
             self.bar.set_theme(theme)
+        self._drawn = None
         self._show_play()
 
     def close_down(self) -> None:
@@ -210,7 +212,9 @@ class PlayerDesk(QObject):
             action, plays = self._actions["play"], self.plays
             action.setText(tr("&Stop") if plays else tr("&Play"))
             action.setIconText(tr("Stop") if plays else tr("Play"))
-            action.setIcon(draw_icon("stop" if plays else "play", self._theme))
+            if plays is not self._drawn:
+                self._drawn = plays
+                action.setIcon(draw_icon("stop" if plays else "play", self._theme))
 
     def _on_moved(self, moment: Moment | None) -> None:
         there = moment is not None and moment.recipe.passage.tune is self.player.tune

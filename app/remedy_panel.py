@@ -11,9 +11,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QSizePolicy,
-    QStyle,
-    QStyleOptionButton,
-    QStylePainter,
     QVBoxLayout,
     QWidget,
 )
@@ -128,6 +125,8 @@ class RemedyButton(QPushButton):
         return QSize(80, QFontMetrics(self.font()).height() + 2 * TOP_PAD + 2)
 
     def paintEvent(self, event: QPaintEvent) -> None:
+        from PySide6.QtWidgets import QStyle, QStyleOptionButton, QStylePainter  # not for the start: tables of names
+
         option = QStyleOptionButton()
         self.initStyleOption(option)
         option.text = ""

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import re
-from importlib.resources import as_file, files
 from pathlib import Path
 
+from app.own_files import TOP
 from core.translation import plural, tr
 
 SAMPLE_SUFFIXES = (".abc", ".musicxml", ".mxl")
@@ -15,12 +15,7 @@ _TITLE = re.compile(r"^T:(.*)$|<(?:work|movement)-title>([^<]*)<", re.MULTILINE)
 
 def sample_files() -> list[Path]:
     """The tunes that come with the program, by name."""
-    found = []
-    for entry in files("sample_tunes").iterdir():
-        if entry.name.endswith(SAMPLE_SUFFIXES):
-            with as_file(entry) as path:
-                found.append(path)
-    return sorted(found)
+    return sorted(path for path in (TOP / "sample_tunes").iterdir() if path.name.endswith(SAMPLE_SUFFIXES))
 
 
 def sample_label(path: Path) -> str:

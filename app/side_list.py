@@ -18,6 +18,7 @@ from app.comparison_table import ComparisonTable
 from app.document import Document, State
 from app.findings_list import FindingsList
 from app.findings_model import FindingDelegate, FindingsModel, Role, why_text
+from app.later import Later
 from app.quiet_menus import Change, all_back, finding_menu, quiet_text, restoring_menu, step
 from app.remedy_panel import LOOKING, NONE_FOUND, RemedyPanel
 from app.remedy_search import RemedySearch
@@ -31,6 +32,7 @@ from core.checks import words
 from core.translation import inside, plural, tr, translatable
 
 NOTHING_OPEN = translatable("Open a tune and its bow check stands here.")
+CHECKING = translatable("The bow is being checked …")
 NOTHING_FOUND = translatable(
     "Nothing found: the marks and slurs of this bowing agree, and what comes back is bowed as before."
 )
@@ -50,8 +52,15 @@ class SideList(QWidget):
     remedy_pointed = Signal(object)
     hinted = Signal(str)
 
-    def __init__(self, document: Document, parent: QWidget | None = None, comparison: Comparison | None = None) -> None:
+    def __init__(
+        self,
+        document: Document,
+        parent: QWidget | None = None,
+        comparison: Comparison | None = None,
+        later: Later | None = None,
+    ) -> None:
         super().__init__(parent)
+        self._later = later or Later()
         self._document = document
         self._comparison = comparison or Comparison(document, self)
         self._note_id = ""
@@ -170,7 +179,9 @@ class SideList(QWidget):
         self.list.viewport().update()
 
     def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
-        self._show_report()
+        if self._later.waits:
+            self._empty.setText(tr(CHECKING))
+        self._later.do(self._show_report)
 
     def _show_report(self) -> None:
         state = self._document.state

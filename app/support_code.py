@@ -72,5 +72,7 @@ def _load() -> None:
     import PySide6.QtCore  # noqa: F401
 
 
-if "shiboken6" not in sys.modules:
+if "shiboken6" in sys.modules:
+    _load()
+else:
     import_with(Path(cache_from_source(__file__)).with_suffix(".support"), _load)

@@ -6,19 +6,21 @@ read well. Printing never asks here: paper is white and ink is black.
 
 from __future__ import annotations
 
-from importlib.resources import files
-from pathlib import Path
+from collections.abc import Sequence
 
 from PySide6.QtCore import QByteArray, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QGuiApplication, QIcon, QPainter, QPalette, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QApplication
 
+from app.own_files import resource
 from app.settings import Look
 from core.check import Severity
 from core.values import dataclass
 
 THEME_PROPERTY = "bowbench_theme"  # of the application: the theme that its widgets have
+STYLE_PROPERTY = "bowbench_style"
+STYLE = "Fusion"
 
 
 @dataclass(frozen=True)
@@ -98,9 +100,16 @@ def apply_theme(app: QApplication, theme: Theme) -> None:
     if app.property(THEME_PROPERTY) == theme.name:
         return
     app.setProperty(THEME_PROPERTY, theme.name)
-    app.setStyle("Fusion")
+    if not app.property(STYLE_PROPERTY):
+        prepare_style(app)
     app.setPalette(make_palette(theme))
     app.setStyleSheet(style_sheet(theme))
+
+
+def prepare_style(app: QApplication) -> None:
+    """Choose the style that the theme is for; sooner costs less: each widget that stands takes it anew."""
+    app.setStyle(STYLE)
+    app.setProperty(STYLE_PROPERTY, STYLE)
 
 
 def make_palette(theme: Theme) -> QPalette:
@@ -137,7 +146,7 @@ def make_palette(theme: Theme) -> QPalette:
 
 def style_sheet(theme: Theme) -> str:
     """The little that a palette cannot say."""
-    tick = Path(str(files("resources") / "icons" / f"tick-{theme.name}.svg")).as_posix()
+    tick = resource("icons", f"tick-{theme.name}.svg").as_posix()
     handle = mix(theme.quiet, theme.panel, 0.45).name()
     return f"""
     * {{ dialogbuttonbox-buttons-have-icons: 0; }}
@@ -173,10 +182,12 @@ def style_sheet(theme: Theme) -> str:
     QPushButton:hover {{ background: {theme.tint_soft}; }}
     QPushButton:focus, QPushButton:default {{ border-color: {theme.tint}; }}
     QPushButton:disabled {{ color: {theme.quiet}; background: {theme.panel}; }}
-    QPushButton[rank="link"] {{ background: transparent; border-color: transparent; color: {theme.tint};
+    QPushButton[rank="link"] {{ background: transparent; border-color: transparent; border-radius: 0;
+                                border-bottom-color: {theme.tint}; color: {theme.tint};
                                 text-align: left; padding: 1px 0; }}
-    QPushButton[rank="link"]:hover, QPushButton[rank="link"]:focus {{ border-bottom-color: {theme.tint};
-                                                                      border-radius: 0; }}
+    QPushButton[rank="link"]:disabled {{ border-bottom-color: transparent; color: {theme.quiet}; }}
+    QPushButton[rank="link"]:hover {{ background: {theme.tint_soft}; }}
+    QPushButton[rank="link"]:focus {{ border-color: {theme.tint}; }}
     QSlider {{ min-height: 20px; }}
     QSlider::groove:horizontal {{ height: 4px; border: 8px solid transparent; border-left-width: 0;
                                   border-right-width: 0; background: {handle}; background-clip: padding; }}
@@ -218,8 +229,14 @@ def scaled_font(font: QFont, factor: float) -> QFont:
     return scaled
 
 
-def tinted_icon(svg: str, colours: dict[QIcon.Mode, str], sizes: tuple[int, ...] = (20, 40, 60)) -> QIcon:
-    """Make an icon from an SVG drawing in which ``currentColor`` stands for the colour of the words beside it."""
+def tinted_icon(svg: str, colours: dict[QIcon.Mode, str], sizes: Sequence[int]) -> QIcon:
+    """Make an icon from an SVG drawing in which ``currentColor`` stands for the colour of the words beside it.
+
+    Args:
+        svg: The drawing.
+        colours: That colour, by mode.
+        sizes: Sides in pixels, each drawn anew.
+    """
     icon = QIcon()
     for mode, colour in colours.items():
         renderer = QSvgRenderer(QByteArray(svg.replace("currentColor", colour).encode()))

@@ -8,15 +8,14 @@ from collections.abc import Sequence
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import QTimer
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
 from app.language import use_language, use_language_in_qt, wanted_language
+from app.later import Later
 from app.main_window import MainWindow
 from app.settings import Settings
-
-PAINTED_MS = 100  # by then a window has been painted, with its lesson
+from app.theme import prepare_style
 
 
 def run_window(paths: Sequence[Path] = ()) -> int:
@@ -34,15 +33,18 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     app.setApplicationDisplayName("Bowbench")
     app.setOrganizationName("Bowbench")
     QGuiApplication.setDesktopFileName("bowbench")
+    prepare_style(app)
     settings = Settings()
     language = wanted_language(settings.language)
     use_language(language)
     use_language_in_qt(app, language)
-    window = MainWindow(settings)  # it gives the theme to all widgets once they stand where they stay: styled once
+    later = Later(waits=True)
+    window = MainWindow(settings, later=later)  # the theme comes once all widgets stand where they stay
     window.show()
     if paths:
         window.open_path(Path(paths[0]))
-    QTimer.singleShot(PAINTED_MS, window, partial(_settle, window))
+    later.do(partial(_settle, window))
+    later.begin_after_painting(window)
     return app.exec()
 
 

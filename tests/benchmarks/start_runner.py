@@ -100,7 +100,8 @@ def watch_page(canvas: type) -> None:
         rest(page)
 
     def rest(page: object) -> None:
-        if page.waits:
+        later = getattr(page.window(), "later", None)  # an older tree has none
+        if page.waits or (later is not None and later.waits):
             QTimer.singleShot(1, partial(rest, page))
         else:
             tell("settled")
