@@ -11,7 +11,7 @@ from app.sheet_format import SheetFormat
 from app.sheet_page import STAFF_UNITS, Heading, Page, PlacedLine, PlacedMet, PlacedSign, Rule
 from app.sheet_text import BASE, BODY, HEADING, LEADING, NOTE, TITLE, fitted, wrapped
 from core.accents import Met, weigh
-from core.bowing import Join, Ornament
+from core.bowing import Bow, Join, Ornament
 from core.engraving.bow_signs import BowSign, bow_signs, rows_shown
 from core.engraving.engraver import Engraver
 from core.engraving.lines import break_lines
@@ -188,8 +188,11 @@ class UsedSigns:
 def used_signs(music: Music) -> UsedSigns:
     """The signs that a piece of music shows."""
     mets = {met for there in _mets(music).values() for met in there} if music.strip else ()
+    bows = tuple(_shown(music, _signs(music)).values())
+    if music.shown is not None:  # bows are written in: whoever does it has to know the signs
+        bows = (*bows, *(BowSign((bow,), True) for bow in Bow))
     return UsedSigns(
-        tuple(_shown(music, _signs(music)).values()),
+        bows,
         Join.HOOK in music.bowing.joins.values(),
         frozenset(sign for signs in music.bowing.signs.values() for sign in signs.ornaments),
         frozenset(mets),

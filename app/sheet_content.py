@@ -14,7 +14,7 @@ from core.bowing import Bowing
 from core.check import Report
 from core.engraving.bow_signs import MarkDensity
 from core.exercise import pose_exercise
-from core.lesson import Lesson
+from core.lesson import AS_WRITTEN, Lesson
 from core.lesson_check import check_lesson
 from core.set_check import seam_text, times_text
 from core.sheet_plan import CAUTION, SheetKind, SheetPlan, TextBlock
@@ -29,6 +29,7 @@ END_CREDITS = translatable({
     "origin": "Origin: {text}", "area": "Area: {text}", "source": "Source: {text}", "book": "Book: {text}",
     "transcriber": "Transcribed by {text}", "rights": "{text}",
 }, "credit")  # fmt: skip
+BETWEEN_CREDITS = "  ·  "
 NOTHING_FOUND = translatable("The check finds nothing to tell.")
 
 
@@ -75,7 +76,7 @@ class Music:
     """A tune as one bowing has it.
 
     Attributes:
-        name: Its heading.
+        name: Its heading, or "".
         note: A sentence under the heading, or "".
         tune, bowing: What is engraved.
         answer: What directions and accents come from.
@@ -225,15 +226,16 @@ def _lesson_chapters(lessons: Sequence[Lesson], plan: SheetPlan, go_on: Callable
 def _bowings(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> Iterator[Item]:
     for bowing in plan.chosen(lesson.bowings):
         go_on()
-        yield _music(bowing.name, lesson.tune, bowing, plan)
+        name = _heading(bowing, lesson.bowings)
+        yield _music(name, lesson.tune, bowing, plan)
         if plan.totals or plan.findings:
             report = check_lesson(lesson, bowing)
             if plan.totals:
                 totals = tuple(_totals(lesson, report))
-                yield Prose(tr("Totals"), totals, quiet=True, closes=True, bowing=bowing.name)
+                yield Prose(tr("Totals"), totals, quiet=True, closes=True, bowing=name)
             if plan.findings:
                 told, is_short = _findings(report), not report.findings
-                yield Prose(tr("What the check tells"), told, quiet=True, closes=is_short, bowing=bowing.name)
+                yield Prose(tr("What the check tells"), told, quiet=True, closes=is_short, bowing=name)
 
 
 def _exercises(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> tuple[tuple[Item, ...], tuple[Item, ...]]:
@@ -242,7 +244,7 @@ def _exercises(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> tu
     asked, key = [], []
     for bowing in bowings[:1] if plan.drill else bowings:
         posed = pose_exercise(lesson.tune, bowing, plan.from_bar, plan.drill, go_on)
-        music = _music(posed.answer.name, lesson.tune, posed.answer, plan)
+        music = _music(_heading(posed.answer, lesson.bowings), lesson.tune, posed.answer, plan)
         asked.append(replace(music, note=posed.task, bowing=posed.asked, shown=posed.shown))
         key.append(music)
     return tuple(asked), tuple(key) if plan.key else ()
@@ -250,6 +252,11 @@ def _exercises(lesson: Lesson, plan: SheetPlan, go_on: Callable[[], None]) -> tu
 
 def _music(name: str, tune: Tune, bowing: Bowing, plan: SheetPlan, note: str = "") -> Music:
     return Music(name, note, tune, bowing, bowing, plan.marks, plan.strip)
+
+
+def _heading(bowing: Bowing, others: Sequence[Bowing] = ()) -> str:
+    """The name of a bowing; "" for the one that every tune book has, where there is no other to tell it from."""
+    return "" if bowing.name == AS_WRITTEN and len(others) < 2 else bowing.name
 
 
 def _totals(lesson: Lesson, report: Report) -> Iterator[str]:
@@ -300,7 +307,7 @@ def _set_chapters(tune_set: TuneSet, plan: SheetPlan) -> Iterator[Chapter]:
         body: list[Item] = [
             *joints.get((Way.NEXT, number), ()),
             *head,
-            _music(entry.bowing.name, entry.tune, entry.bowing, plan, note),
+            _music(_heading(entry.bowing), entry.tune, entry.bowing, plan, note),
             *joints.get((Way.AGAIN, number), ()),
         ]
         if number == len(entries) - 1:
@@ -323,7 +330,7 @@ def _end(tune: Tune, plan: SheetPlan, caution: bool | None = None) -> Iterator[I
         yield Prose("", (tr(CAUTION),), quiet=True, italic=True, closes=True)
     lines = _credits(tune.credits, END_CREDITS) if plan.credits else ()
     if lines:
-        yield Prose("", lines, quiet=True, closes=True)
+        yield Prose("", (BETWEEN_CREDITS.join(lines),), quiet=True, closes=True)
 
 
 def _block(block: TextBlock) -> Iterator[Item]:

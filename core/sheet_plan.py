@@ -136,7 +136,7 @@ BEGINS: Mapping[SheetKind, Mapping[str, Any]] = {
     SheetKind.TEACHER: {"findings": True, "totals": True},
     SheetKind.CLASS: {"size": NoteSize.FILL, "caution": True},
     SheetKind.EXERCISE: {"size": NoteSize.FILL, "caution": True},
-    SheetKind.SET: {"size": NoteSize.FILL, "marks": MarkDensity.BARS},
+    SheetKind.SET: {"size": NoteSize.FILL, "marks": MarkDensity.BARS, "caution": True},
 }
 
 

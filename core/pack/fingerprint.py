@@ -10,7 +10,7 @@ from hashlib import sha256
 from core.lesson import Lesson
 from core.pack.kinds import Kind, in_order_text
 
-PACK_VERSION = 1  # higher whenever a pack of the same lessons would come out otherwise
+PACK_VERSION = 2  # higher whenever a pack of the same lessons would come out otherwise
 
 
 def fingerprint(lesson: Lesson, kinds: Iterable[Kind], program: str) -> str:

@@ -14,7 +14,7 @@ from app.sheet import Page, Sheet, lay_out, paint_page
 from app.sheet_format import MARGIN_MM, cells
 from core.bowing import Bowing, separate_bows
 from core.engraving.picture import Anchor, Box, Text
-from core.lesson import Lesson
+from core.lesson import AS_WRITTEN, Lesson
 from core.reading import read_file
 from core.sheet_plan import CAUTION, NoteSize, SheetKind, SheetPlan, TextBlock, begin
 from core.tune import Key, Meter
@@ -212,6 +212,15 @@ class TestTeacher:
         assert "What the check tells" not in said
 
 
+def test_the_bowing_that_every_book_has_is_named_only_beside_others() -> None:
+    given = lesson()
+    first = replace(given.bowings[0], name=AS_WRITTEN)
+    alone, beside = replace(given, bowings=(first,)), replace(given, bowings=(first, replace(first, name="Mine")))
+    for kind in SheetKind:
+        assert AS_WRITTEN not in words(lay_out([alone], begin(kind)))
+    assert AS_WRITTEN in words(lay_out([beside], begin(SheetKind.CLASS)))
+
+
 class TestExercise:
     plan = begin(SheetKind.EXERCISE)
 
@@ -228,6 +237,12 @@ class TestExercise:
         assert any(line.picture.slurs for line in key.lines)
         assert not any(line.strip for line in asked.lines)
         assert any(line.strip for line in key.lines)
+
+    def test_the_signs_to_be_written_are_explained(self) -> None:
+        said = words(lay_out([lesson()], replace(self.plan, key=False)))
+        assert "down-bow" in said
+        assert "up-bow" in said
+        assert "lighter" not in said
 
     def test_room_to_write_is_left_where_signs_will_stand(self) -> None:
         asked, key = lay_out([lesson()], self.plan).pages
