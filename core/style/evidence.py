@@ -35,8 +35,7 @@ class Likeness:
     Attributes:
         groups: [context, place]: a number that places have in common which are alike in this context, and in no other
             context; from 0, none left out.
-        weights: For each of ``SHARPNESS`` [place, other]: how much the other counts where places are compared as a
-            whole.
+        whole: [place, other]: how much alike in all, in tenths.
     """
 
     def __init__(self, digests: Digests) -> None:
@@ -48,7 +47,7 @@ class Likeness:
         self.groups = np.empty(digests.shape, np.int64)
         np.put_along_axis(self.groups, order, numbers, axis=1)
         self._count = int(first.sum())
-        self.weights = self._weighed()
+        self.whole = self._compared()
 
     def sums(self, values: Numbers, chosen: NDArray[np.int64] | None = None) -> Numbers:
         """For each context and place the sum of what the places have that are alike.
@@ -61,14 +60,18 @@ class Likeness:
         repeated = np.broadcast_to(values, groups.shape).ravel()
         return np.asarray(np.bincount(groups.ravel(), repeated, self._count)[self.groups])
 
-    def _weighed(self) -> tuple[Numbers, ...]:
-        local = (self.groups - self.groups.min(axis=1, initial=0, keepdims=True)).astype(np.int32)
-        count = local.shape[1]
+    def _compared(self) -> NDArray[np.uint16]:
+        count = self.groups[0].size
         whole = np.zeros((count, count), np.uint16)
-        for numbers, tenths in zip(local, LIKENESS, strict=True):
+        for numbers, tenths in zip(self.groups.astype(np.int32), LIKENESS, strict=True):
             whole += (numbers[:, None] == numbers).view(np.uint8) * np.uint16(tenths)
-        less = (np.arange(sum(LIKENESS) + 1) - sum(LIKENESS)) / 10
-        return tuple(np.exp(sharpness * less)[whole] for sharpness in SHARPNESS)
+        return whole
+
+
+def _weights(whole: NDArray[np.uint16], sharpness: float) -> Numbers:
+    """How much places count that are so much alike in all."""
+    most = sum(LIKENESS)
+    return np.asarray(np.exp(sharpness * (np.arange(most + 1) - most) / 10).take(whole))
 
 
 def from_marked(likeness: Likeness, joined: Numbers, guess: Numbers) -> NDArray[np.float32]:
@@ -97,8 +100,8 @@ def from_marked(likeness: Likeness, joined: Numbers, guess: Numbers) -> NDArray[
     columns[2 * contexts : 3 * contexts] = likeness.sums(more, marked) / (seen + 1)
     told = np.stack([yes, more, np.ones(len(marked))], axis=1)
     rest = iter(columns[3 * contexts :])
-    for weights in likeness.weights:
-        said, beyond, whole = (weights[:, marked] @ told).T
+    for sharpness in SHARPNESS:
+        said, beyond, whole = (_weights(likeness.whole[:, marked], sharpness) @ told).T
         next(rest)[:] = said / whole
         next(rest)[:] = beyond / whole
     next(rest)[:] = rates[closest, np.arange(count)]
@@ -137,19 +140,14 @@ def from_neighbours(
     columns[9 + contexts : 9 + 2 * contexts] = others
     rest = iter(columns[9 + 2 * contexts :])
     told = np.stack([odds, np.ones(count)], axis=1)
-    for weights in likeness.weights:
-        said, whole = _without_itself(weights, told).T
+    for sharpness in SHARPNESS:
+        weights = _weights(likeness.whole, sharpness)
+        np.fill_diagonal(weights, 0.0)  # without itself
+        said, whole = (weights @ told).T
         next(rest)[:] = said / whole if count > 1 else odds
     next(rest)[:] = held.mean()
     next(rest)[:] = np.bincount(bars, held)[bars] / np.bincount(bars)[bars]
     return columns.T
-
-
-def _without_itself(weights: Numbers, told: Numbers) -> Numbers:
-    """Weighted sums over all other places."""
-    others = weights.copy()
-    np.fill_diagonal(others, 0.0)
-    return np.asarray(others @ told)
 
 
 def _share(joined: float, count: int) -> float:
