@@ -9,9 +9,10 @@ from __future__ import annotations
 import base64
 import re
 from functools import cache
-from importlib.resources import files
 
 from PySide6.QtGui import QFont, QFontDatabase
+
+from core.engraving.glyphs import engraver_data
 
 FALLBACK_TEXT = "serif"
 _STYLE_SHEETS = ("Leipzig.css", "Liberation.css")
@@ -27,7 +28,7 @@ def load_fonts() -> tuple[str, str]:
         music of the page does not depend on it, only notes and accidentals within texts do.
     """
     families: list[str] = []
-    data = files("verovio") / "data"
+    data = engraver_data()
     for sheet in _STYLE_SHEETS:
         source = data / sheet
         if not source.is_file():

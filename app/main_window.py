@@ -51,6 +51,7 @@ from app.welcome import Welcome
 from app.whats_this import tell_commands, tell_menus, tell_parts, tell_toggles
 from app.window_layout import WindowLayout
 from core.check import Finding, Severity
+from core.engraving.engraver import Engraver
 from core.translation import tr
 
 if TYPE_CHECKING:
@@ -72,17 +73,22 @@ class MainWindow(QMainWindow):
         settings: What is remembered; the user's own where None.
         dialogs: Asks the user; tests give one that answers by itself.
         later: What waits until the window is painted for the first time; nothing where None.
+        engraver: Engraves the page; one of its own where None.
     """
 
     def __init__(
-        self, settings: Settings | None = None, dialogs: Dialogs | None = None, later: Later | None = None
+        self,
+        settings: Settings | None = None,
+        dialogs: Dialogs | None = None,
+        later: Later | None = None,
+        engraver: Engraver | None = None,
     ) -> None:
         super().__init__()
         self.later = later or Later()
         self._settings = settings or Settings()
         self._dialogs = dialogs or Dialogs()
         self._make_models()
-        self._make_views()
+        self._make_views(engraver)
         self._make_desks()
         self._name_what_is_asked_of_it()
         self._make_actions()
@@ -105,9 +111,9 @@ class MainWindow(QMainWindow):
         self.left_behind = RecoveryOffer(document, file, self.sets, self.saving, self.recovery, dialogs, self)
         self.exporting = Exporting(document, self.sets, dialogs, settings, self)
 
-    def _make_views(self) -> None:
+    def _make_views(self, engraver: Engraver | None) -> None:
         """What is seen of it."""
-        self.page = PageView(self.document, comparison=self.comparison)
+        self.page = PageView(self.document, engraver, comparison=self.comparison)
         self.area = PageArea(self.page)
         self.side_list = SideList(self.document, comparison=self.comparison, later=self.later)
         self.bowings = BowingsPane(self.document, comparison=self.comparison)

@@ -11,11 +11,15 @@ from pathlib import Path
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication
 
+from app.data_folder import data_folder
+from app.kept_pictures import KeptPictures
 from app.language import use_language, use_language_in_qt, wanted_language
 from app.later import Later
 from app.main_window import MainWindow
 from app.settings import Settings
 from app.theme import prepare_style
+from core.engraving.engraver import Engraver
+from core.engraving.keeping import tune_digest
 
 
 def run_window(paths: Sequence[Path] = ()) -> int:
@@ -39,13 +43,20 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     use_language(language)
     use_language_in_qt(app, language)
     later = Later(waits=True)
-    window = MainWindow(settings, later=later)  # the theme comes once all widgets stand where they stay
+    kept = KeptPictures(data_folder() / "pictures")
+    engraver = Engraver(keeper=kept)
+    window = MainWindow(settings, later=later, engraver=engraver)
     window.show()
     if paths:
         window.open_path(Path(paths[0]))
+    later.do(engraver.load)  # if no line has needed it
     later.do(partial(_settle, window))
     later.begin_after_painting(window)
-    return app.exec()
+    status = app.exec()
+    state = window.document.state
+    if state is not None:
+        kept.keep(tune_digest(state.tune), engraver.made(state.tune, window.page.pictures))
+    return status
 
 
 def _settle(window: MainWindow) -> None:

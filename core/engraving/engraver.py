@@ -6,19 +6,21 @@ The only module that talks to verovio. What reaches it is our own MEI, never any
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import replace
 from fractions import Fraction
-from functools import cached_property
-from typing import Any
+from functools import cached_property, partial
+from typing import TYPE_CHECKING, Any
 
 from core.bowing import Bowing
-from core.engraving.grace_room import GraceRoom, missing_graces
+from core.engraving.grace_room import NO_ROOM, GraceRoom, missing_graces
+from core.engraving.keeping import Keeper, picture_name, tune_digest
 from core.engraving.lines import Line
-from core.engraving.mei import NO_ROOM, Document, write_line
 from core.engraving.picture import SHARED, Picture, without_shared
-from core.engraving.svg import read_svg
 from core.tune import Note, Tune
+
+if TYPE_CHECKING:
+    from core.engraving.mei import Document
 
 _OPTIONS: dict[str, Any] = {
     "scale": 100, "header": "none", "footer": "none", "adjustPageHeight": True,
@@ -48,11 +50,17 @@ class Engraver:
     One engraver may serve any number of tunes. It is not to be used from two threads at a time.
     """
 
-    def __init__(self, kept: int = 512) -> None:
-        """Make an engraver that keeps this many pictures for the next time."""
+    def __init__(self, kept: int = 512, keeper: Keeper | None = None) -> None:
+        """Make an engraver that keeps this many pictures for the next time.
+
+        Args:
+            kept: How many.
+            keeper: Has pictures that were engraved in other processes.
+        """
+        self._keeper = keeper
         self._options = dict(_OPTIONS)
         self._kept = kept
-        self._pictures: OrderedDict[object, Picture] = OrderedDict()
+        self._pictures: OrderedDict[tuple[object, ...], Picture] = OrderedDict()
         self._rooms: OrderedDict[object, tuple[int, float]] = OrderedDict()
         self._tunes: OrderedDict[int, tuple[Tune, int]] = OrderedDict()
         self._tunes_seen = 0
@@ -100,13 +108,32 @@ class Engraver:
         unseen = {note.id: missing[note.id] for note in _notes(tune, line) if note.id in missing} if missing else {}
         key = (self._number(tune), line, width, tuple(unseen.items()), *_marks(tune, bowing, line, slots))
         if shared:
-            return self._kept_or(key, lambda: self._engrave(tune, bowing, line, slots, width, unseen))
+            engrave = partial(self._engrave, tune, bowing, line, slots, width, unseen)
+            return self._kept_or(key, lambda: self._from_keeper(tune, key) or engrave())
         return self._kept_or(
             (key, SHARED),
             lambda: without_shared(self.engrave(tune, bowing, line, slots, width_units, room)),
         )
 
-    def _kept_or(self, key: object, make: Callable[[], Picture]) -> Picture:
+    def made(self, tune: Tune, pictures: Iterable[Picture | None]) -> dict[str, Picture]:
+        """Those of some pictures of a tune that are at hand, by the names that a keeper knows them by."""
+        number = self._number(tune)
+        keys = {id(picture): key for key, picture in self._pictures.items() if key[0] == number}
+        found = ((keys.get(id(picture)), picture) for picture in pictures)
+        return {
+            picture_name(tune, key[1:]): picture for key, picture in found if key is not None and picture is not None
+        }
+
+    def load(self) -> None:
+        """Have at hand what the first line needs that is engraved here."""
+        _ = self._toolkit
+
+    def _from_keeper(self, tune: Tune, key: tuple[object, ...]) -> Picture | None:
+        if self._keeper is None:
+            return None
+        return self._keeper.find(tune_digest(tune), picture_name(tune, key[1:]))
+
+    def _kept_or(self, key: tuple[object, ...], make: Callable[[], Picture]) -> Picture:
         """The picture kept under a key, made if there is none."""
         picture = self._pictures.get(key)
         if picture is None:
@@ -119,6 +146,9 @@ class Engraver:
     def _engrave(
         self, tune: Tune, bowing: Bowing, line: Line, slots: Mapping[str, int], width: int, unseen: GraceRoom
     ) -> Picture:
+        from core.engraving.mei import write_line  # not for a line that is kept
+        from core.engraving.svg import read_svg
+
         ample, spacing = self._room(tune, bowing, line, width, unseen)
         document = write_line(tune, bowing, line, slots, room=unseen)
         options = {"pageWidth": ample // 10, "spacingLinear": spacing, "breaks": "encoded"}
@@ -131,6 +161,8 @@ class Engraver:
         key = (self._number(tune), line, width, signs, tuple(unseen.items()))
         known = self._rooms.get(key)
         if known is None:
+            from core.engraving.mei import write_line
+
             document = write_line(tune, bowing, line, {}, alone=True, room=unseen)
             known = self._rooms[key] = self._measure(document, tune, line, width)
             _forget_oldest(self._rooms, self._kept)
@@ -152,6 +184,8 @@ class Engraver:
 
     def _natural_width(self, document: Document, spacing: float) -> int:
         """Width of a document that is neither stretched nor broken, in picture units."""
+        from core.engraving.svg import read_svg
+
         svg = self._draw(document, {"spacingLinear": spacing, "breaks": "none"})
         return int(read_svg(svg, document).width) + 1
 

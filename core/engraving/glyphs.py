@@ -9,7 +9,8 @@ import math
 import re
 from collections.abc import Iterator
 from functools import cache
-from importlib.resources import files
+from importlib.util import find_spec
+from pathlib import Path
 from typing import NamedTuple
 
 
@@ -37,9 +38,22 @@ _OUTLINE = re.compile(r'\bd="([^"]*)"')
 
 
 @cache
+def engraver_data() -> Path:
+    """The folder of the engraver's fonts; the engraver itself is not loaded for it.
+
+    Raises:
+        ModuleNotFoundError: there is no engraver.
+    """
+    spec = find_spec("verovio")
+    if spec is None or spec.origin is None:
+        raise ModuleNotFoundError("verovio is not installed", name="verovio")
+    return Path(spec.origin).parent / "data"
+
+
+@cache
 def glyph_outline(code: str) -> tuple[Command, ...]:
     """Outline of a glyph; empty where the font has no such glyph."""
-    source = files("verovio") / "data" / "Leipzig" / f"{code}.xml"
+    source = engraver_data() / "Leipzig" / f"{code}.xml"
     found = _OUTLINE.search(source.read_text("utf-8")) if source.is_file() else None
     return parse_outline(found[1]) if found else ()
 

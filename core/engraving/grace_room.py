@@ -7,11 +7,13 @@ Where two bowings have grace notes of unlike number or accidentals on one note, 
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from types import MappingProxyType
 
 from core.bowing import Bowing, Grace
 
 GraceRoom = Mapping[str, tuple[Grace, ...]]
 """Grace notes by the id of the note that they stand before."""
+NO_ROOM: GraceRoom = MappingProxyType({})
 
 
 def grace_room(bowings: Iterable[Bowing]) -> GraceRoom:

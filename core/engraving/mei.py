@@ -14,10 +14,9 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 from fractions import Fraction
 from itertools import pairwise
-from types import MappingProxyType
 
 from core.bowing import Articulation, Bowing, Grace, Join, Ornament, Signs
-from core.engraving.grace_room import GraceRoom
+from core.engraving.grace_room import NO_ROOM, GraceRoom
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line
 from core.engraving.signatures import changes, has_changes, key_signature, meter_signature, warning
@@ -72,7 +71,6 @@ NOTE_GLYPHS = {  # base in quarter notes -> SMuFL note for texts
     Fraction(1, 4): "\ue1d9",
 }  # fmt: skip
 DOT_GLYPH = "\ue1e7"
-NO_ROOM: GraceRoom = MappingProxyType({})
 
 _HEAD = (
     '<?xml version="1.0" encoding="UTF-8"?><mei xmlns="http://www.music-encoding.org/ns/mei" meiversion="5.1">'

@@ -14,9 +14,8 @@ def test_both_fonts_of_the_page_come_with_the_program() -> None:
 def test_a_plain_font_stands_in_where_they_are_missing_or_broken(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    (tmp_path / "data").mkdir()
-    (tmp_path / "data" / "Leipzig.css").write_text("@font-face {src: url(data:font/woff2;base64,AAAA)}")
-    monkeypatch.setattr(fonts, "files", lambda package: tmp_path)
+    (tmp_path / "Leipzig.css").write_text("@font-face {src: url(data:font/woff2;base64,AAAA)}")
+    monkeypatch.setattr(fonts, "engraver_data", lambda: tmp_path)
     assert fonts.load_fonts.__wrapped__() == ("serif", "serif")
 
 

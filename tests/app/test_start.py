@@ -37,9 +37,17 @@ start_runner.show_bowbench(sys.argv[1])
 
 
 @pytest.fixture(scope="module")
-def loaded(tmp_path_factory: pytest.TempPathFactory) -> set[str]:
+def home(tmp_path_factory: pytest.TempPathFactory) -> str:
+    return str(tmp_path_factory.mktemp("home"))
+
+
+@pytest.fixture(scope="module")
+def loaded(home: str) -> set[str]:
     """The modules that a window has loaded when its lesson is painted, and the files whose source was read."""
-    home = str(tmp_path_factory.mktemp("home"))
+    return show(home)
+
+
+def show(home: str) -> set[str]:
     places = dict.fromkeys(("HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"), home)
     shown = subprocess.run(
         [sys.executable, "-c", SHOW, str(LESSON)],
@@ -52,6 +60,12 @@ def loaded(tmp_path_factory: pytest.TempPathFactory) -> set[str]:
 def test_the_lesson_is_painted_before_anything_is_loaded_that_it_does_not_need(loaded):
     assert {"app.main_window", "app.page_canvas", "verovio", "core.reading.musicxml"} <= loaded
     assert not NEVER_AT_START & loaded
+
+
+def test_a_lesson_that_was_open_before_is_painted_before_the_engraver_is_loaded(home, loaded):
+    again = show(home)
+    assert {"app.page_canvas", "core.engraving.picture", "core.reading.musicxml"} <= again
+    assert not {"verovio", "core.engraving.mei", "core.engraving.svg", "importlib.resources"} & again
 
 
 def test_no_source_of_ours_is_read_at_the_start(loaded):
