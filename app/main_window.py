@@ -13,8 +13,9 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
-from PySide6.QtWidgets import QMainWindow, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent
+from PySide6.QtWidgets import QAbstractButton, QMainWindow, QWidget
 
 from app import overrides  # noqa: F401  before any class of ours below one of Qt
 from app.actions import ACTIONS, COMPARE_WITH, MENUS, RECENT, fill_menu_bar, fill_tool_bar, make_actions
@@ -371,6 +372,14 @@ class MainWindow(QMainWindow):
         self.comparing.show_state()
 
     # ------------------------------------------------------------------------------------------------- Qt events
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Enter presses the button that has the keyboard, as it does in dialogs."""
+        focus = self.focusWidget()
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and isinstance(focus, QAbstractButton):
+            focus.click()
+        else:
+            super().keyPressEvent(event)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         urls = event.mimeData().urls()

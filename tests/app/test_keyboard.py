@@ -202,3 +202,12 @@ def shown(qtbot, dialog: QWidget) -> QWidget:
     dialog.show()
     qtbot.waitExposed(dialog)
     return dialog
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space])
+def test_enter_presses_a_button_of_the_window_as_space_does(window, key):
+    before = len(window.document.state.lesson.bowings)
+    add = window.bowings.buttons["add"]
+    add.setFocus()
+    QTest.keyClick(add, key)
+    assert len(window.document.state.lesson.bowings) == before + 1
