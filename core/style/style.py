@@ -14,6 +14,7 @@ from collections.abc import Collection, Mapping
 from dataclasses import dataclass, replace
 from functools import cache
 from importlib.resources import files
+from operator import index
 from typing import Any
 
 import numpy as np
@@ -51,6 +52,9 @@ WIDTHS = {  # by stage: columns of its rows
     "beside_all": ALONE + MARKED_WIDTH + NEIGHBOURS_WIDTH,
 }
 LARGEST_FILE = 50_000_000  # bytes, unpacked
+LARGEST_NUMBER = 2**31 - 1  # of lessons, places or bars
+LONGEST_FORMAT = 40  # characters that are quoted of another one
+MOST_ODDS = 500.0  # log-odds of which probabilities can still be told; learned ones are below 50
 
 
 @dataclass(frozen=True)
@@ -177,6 +181,8 @@ def agreed(read: Facts, said: Numbers, joined: Numbers) -> Numbers:
     """
     known = ~np.isnan(joined)
     exact = read.likeness.groups[0]
+    if not len(exact):
+        return said
     means, seen, yes = (
         np.bincount(exact, values)[exact] for values in (said, known, np.where(known, joined, 0.0))
     )  # fmt: skip
@@ -224,29 +230,72 @@ def from_bytes(data: bytes) -> Style:
         with np.load(io.BytesIO(data), allow_pickle=False) as arrays:
             about = json.loads(arrays["about"].tobytes())
             if about["format"] != FORMAT:
+                found = str(about["format"])[:LONGEST_FORMAT]
                 raise UnreadableFileError(
-                    tr("A style of the form {ours} was expected, not {found}.", ours=FORMAT, found=about["format"])
+                    tr("A style of the form {ours} was expected, not {found}.", ours=FORMAT, found=found)
                 )
-            counted = Counts(arrays["keys"], arrays["joined"], arrays["seen"], float(about["share"]))
-            forests = tuple(
-                tuple(_forest(arrays, f"{stage}.{number}.", width) for number in range(count))
-                for (stage, width), count in zip(WIDTHS.items(), about["stages"], strict=True)
+            return Style(
+                _text(about["name"]),
+                _text(about["notice"]),
+                _figures(**about["figures"]),
+                tuple(_habit(*row) for row in about.get("habits", ())),
+                _counts(arrays, float(about["share"])),
+                tuple(
+                    _stage(arrays, stage, width, count)
+                    for (stage, width), count in zip(WIDTHS.items(), about["stages"], strict=True)
+                ),
             )
-            found = tuple(_habit(*row) for row in about.get("habits", ()))
-            return Style(about["name"], about["notice"], Figures(**about["figures"]), found, counted, forests)
-    except (zipfile.BadZipFile, ValueError, KeyError, TypeError, OSError, EOFError) as error:
+    except UnreadableFileError:
+        raise
+    except Exception as error:  # what archives, arrays and JSON raise over bytes that are none is of a dozen kinds
         raise UnreadableFileError(tr("This is no style: one saved by this program was expected.")) from error
 
 
+def _text(said: str) -> str:
+    said.encode()  # half characters can be neither printed nor shown
+    return said
+
+
+def _number(said: int, most: int = LARGEST_NUMBER) -> int:
+    if not 0 <= index(said) <= most:
+        raise ValueError("a number from 0 on was expected")
+    return said
+
+
+def _figures(lessons: int, places: int, joined: int) -> Figures:
+    return Figures(_number(lessons), _number(places), _number(joined, places))
+
+
 def _habit(figure: list[str], joined: int, seen: int, where: list[list[Any]]) -> Habit:
-    if not 0 <= joined <= seen or not seen:
+    if not _number(seen):
+        raise ValueError("a habit was never seen")
+    cases = tuple((_text(title), _number(bar)) for title, bar in where)
+    return Habit(tuple(map(_text, figure)), _number(joined, seen), seen, cases)
+
+
+def _counts(arrays: Mapping[str, NDArray[Any]], share: float) -> Counts:
+    counted = Counts(arrays["keys"], arrays["joined"], arrays["seen"], share)
+    keys, joined, seen = counted.keys, counted.joined, counted.seen
+    if (keys.dtype.kind, joined.dtype.kind, seen.dtype.kind, keys.ndim) != ("u", "i", "i", 1):
+        raise ValueError("counts are made of other numbers")
+    if not keys.shape == joined.shape == seen.shape or not (keys[1:] > keys[:-1]).all():
+        raise ValueError("counts list their keys differently")
+    if not ((joined >= 0) & (joined <= seen)).all() or not 0 <= share <= 1:
         raise ValueError("more cases are joined than were seen")
-    return Habit(tuple(map(str, figure)), joined, seen, tuple((str(title), int(bar)) for title, bar in where))
+    return counted
+
+
+def _stage(arrays: Mapping[str, NDArray[Any]], stage: str, width: int, count: int) -> tuple[Forest, ...]:
+    if count < 1:
+        raise ValueError(f"nothing speaks {stage}")
+    return tuple(_forest(arrays, f"{stage}.{number}.", width) for number in range(count))
 
 
 def _forest(arrays: Mapping[str, NDArray[Any]], prefix: str, width: int) -> Forest:
     forest = Forest(**{name: arrays[prefix + name] for name in Forest.__dataclass_fields__})
     forest.refuse_faults(width)
+    if not np.abs(forest.value).max(axis=1).sum() <= MOST_ODDS:
+        raise ValueError("a forest is surer than anybody can be")
     return forest
 
 

@@ -21,6 +21,7 @@ READERS = {  # and the module whose table ``FED`` has it
     "settings": "on_app",
     "recovery": "on_app",
     "manifest": "on_app",
+    "styles": "on_styles",
     "arguments": "on_words",
 }
 

@@ -7,9 +7,11 @@ import os
 import random
 import sqlite3
 import time
+import zipfile
 from datetime import UTC, datetime
 from pathlib import Path
 
+import numpy as np
 import pytest
 from PySide6.QtCore import QByteArray
 
@@ -35,9 +37,13 @@ from core.shelf.rebuild import rebuild
 from core.shelf.remarks import change_tags, set_status
 from core.shelf.scan import add_places, places_of, scan
 from core.shelf.search import find
+from core.style.style import from_bytes, log_odds, to_bytes
 from core.writing.musicxml import write_musicxml
 from tests.core.builders import bowed
 from tests.core.reading.scores import note, part, score, scores
+from tests.fuzz.on_lessons import pack
+from tests.fuzz.on_styles import KEYS, TREES, good_arrays, good_style, npy
+from tests.fuzz.outcomes import must_be_a_sentence
 
 GUARD_S = 5.0  # against what took minutes
 DAMAGED = r"^The shelf .* is damaged \(.+\); .*\.$"
@@ -379,3 +385,73 @@ class TestShelf:
         rebuild(shelf)
         with Catalogue(shelf) as catalogue:
             assert places_of(catalogue) == (shelf.parent / "music",)
+
+
+class TestStyles:
+    def test_a_style_has_nothing_to_say_of_a_tune_whose_notes_cannot_be_joined(self) -> None:
+        tune, bowing = bowed("z8|A8|]")
+        assert log_odds(good_style(), tune, bowing) == {}
+
+    @pytest.mark.parametrize(
+        ("name", "array"),
+        [
+            ("keys.npy", np.zeros((3, 2), np.uint64)),
+            ("keys.npy", np.zeros(3, np.uint64)),  # and counts for more
+            ("joined.npy", np.array("x" * 9)),
+            ("seen.npy", np.full(KEYS, -1, np.int32)),
+            ("alone.0.value.npy", np.full((TREES, 12), np.nan, np.float32)),
+            ("alone.0.value.npy", np.full((TREES, 12), 1e30, np.float32)),
+        ],
+    )
+    def test_a_style_of_other_numbers_is_refused(self, name: str, array: np.ndarray) -> None:
+        members = {each: npy(good) for each, good in good_arrays().items()} | {name: npy(array)}
+        with pytest.raises(UnreadableFileError, match=r"^This is no style: .*\.$"):
+            from_bytes(pack(list(members.items()), zipfile.ZIP_STORED))
+
+    @pytest.mark.parametrize(
+        "change",
+        [
+            {"figures": {"lessons": [], "places": 1, "joined": 0}},
+            {"figures": {"lessons": 1, "places": "x", "joined": 0}},
+            {"figures": {"lessons": 10**30, "places": 1, "joined": 0}},
+            {"habits": [[["\ud800"], 1, 1, []]]},
+            {"habits": [[["a"], 0.5, 1, []]]},
+            {"name": 3},
+            {"notice": ["a"]},
+            {"notice": "\ud800"},
+            {"share": 10**999},
+            {"share": float("nan")},
+            {"stages": [0, 1, 1]},
+        ],
+    )
+    def test_a_style_that_is_told_in_other_words_is_refused(self, change: dict[str, object]) -> None:
+        said = json.loads(good_arrays()["about.npy"].tobytes()) | change
+        members = {name: npy(array) for name, array in good_arrays().items()}
+        members["about.npy"] = npy(np.frombuffer(json.dumps(said).encode(), np.uint8))
+        with pytest.raises(UnreadableFileError, match=r"^This is no style: .*\.$"):
+            from_bytes(pack(list(members.items()), zipfile.ZIP_STORED))
+
+    @pytest.mark.parametrize(
+        ("place", "byte"),
+        [(4, 73), (6, 64), (8, 99)],  # a zip of a later version, encrypted, packed in a way of its own
+    )
+    def test_an_archive_that_cannot_be_unpacked_is_no_style(self, place: int, byte: int) -> None:
+        data = bytearray(to_bytes(good_style()))
+        for head, more in ((b"PK\x03\x04", 0), (b"PK\x01\x02", 2)):
+            data[data.index(head) + place + more] = byte
+        with pytest.raises(UnreadableFileError, match=r"^This is no style: .*\.$"):
+            from_bytes(bytes(data))
+
+    @pytest.mark.parametrize("shape", [b"(99999999999999999999", b"(32999999967", b"(((", b"(-1"])
+    def test_an_array_that_claims_any_shape_is_refused(self, shape: bytes) -> None:
+        members = {name: npy(array) for name, array in good_arrays().items()}
+        members["seen.npy"] = members["seen.npy"].replace(b"(400", shape, 1)
+        with pytest.raises(UnreadableFileError, match=r"^This is no style: .*\.$"):
+            from_bytes(pack(list(members.items()), zipfile.ZIP_STORED))
+
+    def test_a_style_of_another_form_is_told_in_a_sentence(self) -> None:
+        said = json.loads(good_arrays()["about.npy"].tobytes()) | {"format": "x" * 9999}
+        members = {"about.npy": npy(np.frombuffer(json.dumps(said).encode(), np.uint8))}
+        with pytest.raises(UnreadableFileError, match=r"A style of the form .* was expected") as told:
+            from_bytes(pack(list(members.items()), zipfile.ZIP_STORED))
+        must_be_a_sentence(str(told.value))
