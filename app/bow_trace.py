@@ -56,7 +56,10 @@ class BowTrace(QWidget):
         self._plan: PlanPreview | None = None
         self._stale = True
         self._note = ""
+        self._waits = False
+        self._turn = QTimer(self, singleShot=True, interval=0)
         self._frame = QTimer(self, singleShot=True, interval=FRAME_MS)
+        self._turn.timeout.connect(self._frame.start)
         self._frame.timeout.connect(self.catch_up)
         self.caption = QLabel()
         self.caption.setProperty("rank", "quiet")
@@ -77,16 +80,23 @@ class BowTrace(QWidget):
     def show_note(self, note_id: str) -> None:
         """Mark a note and bring it into sight, in the next frame; "" for none."""
         self._note = note_id
-        self._frame.start()
+        self._wait()
 
     @property
     def waits(self) -> bool:
         """Whether something has changed that is not shown yet."""
-        return self._frame.isActive()
+        return self._waits
+
+    def _wait(self) -> None:
+        """Catch up a frame after what has changed is painted elsewhere: painting comes before all timers."""
+        if not self._waits:
+            self._waits = True
+            self._turn.start()
 
     def catch_up(self) -> None:
         """Show now what has changed; while hidden nothing is worked out."""
         self._frame.stop()
+        self._waits = False
         if self.isVisible():
             self._refresh()
             self.view.show_note(self._note)
@@ -96,7 +106,7 @@ class BowTrace(QWidget):
         if plan is not self._plan:
             self._plan = plan
             self._stale = True
-            self._frame.start()
+            self._wait()
 
     def set_theme(self, theme: Theme) -> None:
         """Take other colours."""
@@ -113,7 +123,7 @@ class BowTrace(QWidget):
     def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
         self._plan = None
         self._stale = True
-        self._frame.start()
+        self._wait()
 
     def _refresh(self) -> None:
         state = self._document.state

@@ -88,7 +88,9 @@ class Document(QObject):
 
     def foresee(self, bowing: Bowing) -> Report:
         """Check what may become the shown bowing next, so that its report is at hand if it does."""
-        return self._report_on(self._open_state().lesson, bowing).worked_out()
+        report = self._report_on(self._open_state().lesson, bowing).worked_out()
+        _ = report.reach, report.strokes.bows  # told among the totals, and of the note in focus
+        return report
 
     def _report_on(self, lesson: Lesson, bowing: Bowing) -> Report:
         key = (id(lesson.tune), bowing, lesson.quiet, lesson.reach, lesson.tuning)

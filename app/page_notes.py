@@ -312,10 +312,16 @@ class NotePage(PageCanvas):
         return change
 
     def focusInEvent(self, event: QFocusEvent) -> None:
-        self.update()
+        self._update_focus()
 
     def focusOutEvent(self, event: QFocusEvent) -> None:
-        self.update()
+        self._update_focus()
+
+    def _update_focus(self) -> None:
+        """Have the ring around the focus note painted anew."""
+        area = self.note_area(self._active, self._focus_note) if self._focus_note else QRect()
+        room = round(STAFF_SPACE * self._scale)
+        self.update(area.adjusted(-room, -room, room, room) if not area.isEmpty() else area)
 
     # ------------------------------------------------------------------------------------------------- foresight
 
@@ -331,15 +337,19 @@ class NotePage(PageCanvas):
         self._engrave_ahead(proposal.edit(here.tune, here.bowing), on)
 
     def foresee_plan(self, plan: PlanPreview) -> None:
-        """Check and engrave a plan that may be shown next."""
+        """Check a plan that may be shown next, and engrave what would be in sight of it."""
         if self._here is not None:
-            self._engrave_ahead(plan.bowing, self._active)
+            self._engrave_ahead(plan.bowing, self._active, self._lines_in_sight())
 
-    def _engrave_ahead(self, bowing: Bowing, index: int) -> None:
+    def _engrave_ahead(self, bowing: Bowing, index: int, lines: range | None = None) -> None:
+        """Have at hand what a row would show with another bowing: these lines of it, or all that would change."""
         assert self._page is not None
         assert self._rows is not None
         here, row = self.rows[index].here, self._foresight.work_out(self._rows, index, bowing)
-        pictures = self._page.foresee(changed_notes(here.tune, here.bowing, bowing), bowing, row.signs, index)
+        changed = changed_notes(here.tune, here.bowing, bowing)
+        if lines is not None:
+            changed = tuple(note for note in changed if self._layout.line_of[note] in lines)
+        pictures = self._page.foresee(changed, bowing, row.signs, index)
         self._painter.foresee(pictures, self._scale, self.devicePixelRatioF())
 
     # ------------------------------------------------------------------------------------------------- painting
@@ -359,9 +369,9 @@ class NotePage(PageCanvas):
         )
 
     def _paint_over(self, painter: QPainter, bands: Sequence[Band]) -> None:
-        if not self._is_painted:
+        if not self._is_painted or self._rest.isActive():
             self._is_painted = True
-            self._rest.start()
+            self._rest.start()  # it counts from what is painted: nothing is worked out ahead of that
         if self._plan is not None:
             theme = self._painter.theme
             lines = bands[self._active].lines

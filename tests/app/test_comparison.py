@@ -385,6 +385,8 @@ def test_what_is_painted_piece_by_piece_looks_as_if_painted_at_once(qtbot, three
     for note, row in (("b0n4", 1), ("b0n1", 0), ("b1n4", 2), ("b2n4", 0), ("b0n1", 0)):
         click(three, note, row)
         QTest.qWait(100)  # the way back is worked out, and panes have settled
+        qtbot.waitUntil(lambda: not page.waits and not three.trace.waits)
+        QApplication.processEvents()
         pieces = grab_window(three)
         page.update()
         QApplication.processEvents()
