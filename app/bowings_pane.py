@@ -14,11 +14,21 @@ from PySide6.QtCore import (
     QModelIndex,
     QObject,
     QPersistentModelIndex,
+    QSize,
     Qt,
     Signal,
 )
 from PySide6.QtGui import QFont
-from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QLabel,
+    QListView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app.comparison import Comparison
 from app.document import Document, State
@@ -57,14 +67,19 @@ class BowingsModel(QAbstractListModel):
         self._compared: tuple[int, ...] = ()
 
     def show_names(self, names: Sequence[str], shown: int, compared: tuple[int, ...] = ()) -> None:
-        """Show other names, one of them as the one on the page, and tick those that are compared."""
+        """Show other names, one of them as the one on the page, and tick those that are compared.
+
+        Where only another one is on the page, views are told nothing: they would lay all rows out anew.
+        """
         new = tuple(names), shown, compared
         if len(names) != len(self._names):
             self.beginResetModel()
             self._names, self._shown, self._compared = new
             self.endResetModel()
-        elif new != (self._names, self._shown, self._compared):
-            self._names, self._shown, self._compared = new
+            return
+        before = self._names, self._compared
+        self._names, self._shown, self._compared = new
+        if before != (self._names, self._compared):
             self.dataChanged.emit(self.index(0), self.index(len(names) - 1))
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
@@ -83,9 +98,7 @@ class BowingsModel(QAbstractListModel):
         if role == Qt.ItemDataRole.ToolTipRole:
             return tr(TIP)
         if role == Qt.ItemDataRole.FontRole and index.row() == self._shown:
-            font = QFont()
-            font.setWeight(QFont.Weight.DemiBold)
-            return font
+            return bold_of(QFont())
         return None
 
     def setData(self, index: Index, value: object, role: int = Qt.ItemDataRole.EditRole) -> bool:
@@ -130,6 +143,21 @@ class BowingsModel(QAbstractListModel):
         return False  # the view must not take the dragged row away: the document says where it is
 
 
+class NameDelegate(QStyledItemDelegate):
+    """Keeps room in each row for its name in bold, so that no row changes its size when it comes to the page."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        option.font = bold_of(option.font)
+        return super().sizeHint(option, index)
+
+
+def bold_of(font: QFont) -> QFont:
+    """The font as it is for the name of the bowing on the page."""
+    bold = QFont(font)
+    bold.setWeight(QFont.Weight.DemiBold)
+    return bold
+
+
 class BowingsPane(QWidget):
     """List of the bowings with its buttons.
 
@@ -151,6 +179,7 @@ class BowingsPane(QWidget):
         self.list = QListView()
         self.list.setAccessibleName(tr("Bowings of this lesson"))
         self.list.setModel(self.model)
+        self.list.setItemDelegate(NameDelegate(self.list))
         self.list.setEditTriggers(QAbstractItemView.EditTrigger.DoubleClicked)
         self.list.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
         self.list.setDefaultDropAction(Qt.DropAction.MoveAction)
@@ -275,10 +304,12 @@ class BowingsPane(QWidget):
         self._seen = names, shown, compared
         selection = self.list.selectionModel()
         selection.blockSignals(True)  # shown, not chosen: nothing goes back to the document
+        marked = {self.list.currentIndex().row()}
         self.model.show_names(names, shown, compared)
         self.list.setCurrentIndex(self.model.index(shown))
         selection.blockSignals(False)
-        self.list.viewport().update()
+        for row in marked | {shown}:  # the list itself has not heard of it
+            self.list.update(self.model.index(row))
         self._fit()
         for button in self.buttons.values():
             button.setEnabled(state is not None)

@@ -4,9 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt
-from PySide6.QtGui import QFont, QFontMetrics
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
+from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPalette
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
 
 from app.comparison import Comparison
 from app.document import Document
@@ -38,12 +45,19 @@ PLAIN = "QHeaderView::section { background: transparent; border: none; padding: 
 
 
 class ComparisonModel(QAbstractTableModel):
-    """The figures of each bowing in a column; views are told of the columns that differ and of no others."""
+    """The figures of each bowing in a column; views are told of the figures that differ and of no others.
+
+    Signals:
+        marked: The columns of which some are told from or worked on now, and some no more.
+    """
+
+    marked = Signal(object)
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._names: tuple[str, ...] = ()
         self._columns: tuple[tuple[str, ...], ...] = ()
+        self._reports: tuple[Report, ...] = ()  # what the columns say
         self._active = self._reference = -1
 
     @property
@@ -51,21 +65,31 @@ class ComparisonModel(QAbstractTableModel):
         """The figures of each bowing, in the order of ``ROWS``, by its name."""
         return dict(zip(self._names, self._columns, strict=True))
 
-    def show(self, names: Sequence[str], reports: Sequence[Report], active: int, reference: int) -> None:
-        """Show these bowings, one of them as the one that is worked on, one as that from which the others are told."""
-        columns = tuple(tuple(figure(report) for _, figure in ROWS) for report in reports)
+    def show(self, names: Sequence[str], reports: Sequence[Report], active: int, reference: int) -> bool:
+        """Show these bowings, one of them as the one that is worked on, one as that from which the others are told.
+
+        Returns:
+            Whether other bowings are shown, or another one is worked on or told from.
+        """
+        known = {id(report): column for report, column in zip(self._reports, self._columns, strict=True)}
+        columns = tuple(known.get(id(report)) or figures_of(report) for report in reports)
+        self._reports = tuple(reports)
         before, heads = self._columns, (self._names, self._active, self._reference)
         if len(columns) != len(before):
             self.beginResetModel()
         self._names, self._columns, self._active, self._reference = tuple(names), columns, active, reference
         if len(columns) != len(before):
             self.endResetModel()
-            return
+            return True
         for place, (was, now) in enumerate(zip(before, columns, strict=True)):
-            if was != now:
-                self.dataChanged.emit(self.index(0, place), self.index(len(ROWS) - 1, place))
-        if heads != (self._names, active, reference) and columns:
+            for row in (row for row, pair in enumerate(zip(was, now, strict=True)) if pair[0] != pair[1]):
+                figure = self.createIndex(row, place)
+                self.dataChanged.emit(figure, figure)
+        if heads[0] != self._names and columns:
             self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(columns) - 1)
+        elif heads != (self._names, active, reference):
+            self.marked.emit(frozenset({*heads[1:], active, reference}))
+        return heads != (self._names, active, reference)
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
         return 0 if parent.isValid() else len(ROWS)
@@ -105,6 +129,25 @@ class ComparisonModel(QAbstractTableModel):
         return None
 
 
+def figures_of(report: Report) -> tuple[str, ...]:
+    """The figures of a bowing, in the order of ``ROWS``."""
+    return tuple(figure(report) for _, figure in ROWS)
+
+
+class FigureDelegate(QStyledItemDelegate):
+    """Writes a figure in the middle of its cell: with each click some do, and a style asks much more of a cell."""
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        from PySide6.QtWidgets import QStyle  # not for the start: it brings eleven tables of names
+
+        if option.state & QStyle.StateFlag.State_HasFocus:
+            super().paint(painter, option, index)
+            return
+        painter.setFont(option.font)
+        painter.setPen(option.palette.color(QPalette.ColorRole.Text))
+        painter.drawText(option.rect, Qt.AlignmentFlag.AlignCenter, index.data())
+
+
 class ComparisonTable(QTableView):
     """Shows the totals while bowings are compared, and is hidden else; a click on a name shows that bowing."""
 
@@ -114,6 +157,7 @@ class ComparisonTable(QTableView):
         self._comparison = comparison
         self.totals = ComparisonModel(self)
         self.setModel(self.totals)
+        self.setItemDelegate(FigureDelegate(self))
         self.setAccessibleName(tr("Totals of the bowings that are compared"))
         self.setToolTip(tr("Click a name to work on that bowing: bold is the one worked on, slanted the one told from"))
         self.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
@@ -130,6 +174,7 @@ class ComparisonTable(QTableView):
         self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap)
         self.totals.modelReset.connect(self._fit)
         self.totals.headerDataChanged.connect(self._fit)
+        self.totals.marked.connect(self._show_marks)
         self.horizontalScrollBar().rangeChanged.connect(self._fit)
         self.verticalHeader().setHighlightSections(False)
         self.verticalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
@@ -148,8 +193,9 @@ class ComparisonTable(QTableView):
             names = [state.lesson.bowings[place].name for place in places]
             reports = [self._document.report(place) for place in places]
             told_from = places.index(reference) if reference is not None else -1
-            self.totals.show(names, reports, places.index(state.shown), told_from)
-            self.scrollTo(self.totals.index(0, places.index(state.shown)))
+            active = places.index(state.shown)
+            if self.totals.show(names, reports, active, told_from):
+                self.scrollTo(self.totals.index(0, active))
         self.setVisible(runs)
 
     def changeEvent(self, event: QEvent) -> None:
@@ -159,6 +205,14 @@ class ComparisonTable(QTableView):
 
     def sizeHint(self) -> QSize:
         return QSize(super().sizeHint().width(), self.height())
+
+    def _show_marks(self, columns: frozenset[int]) -> None:
+        """Paint the names of columns anew; ``headerDataChanged`` would paint the whole table."""
+        header = self.horizontalHeader()
+        for column in columns:
+            header.viewport().update(
+                header.sectionViewportPosition(column), 0, header.sectionSize(column), header.height()
+            )
 
     def _fit(self) -> None:
         """Be as high as all rows, in letters of this size; and as wide as the words of the names."""

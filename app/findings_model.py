@@ -76,10 +76,14 @@ class FindingsModel(QAbstractListModel):
         Returns:
             Their rows.
         """
-        self._note_id = note_id
-        if self._findings:
-            self.dataChanged.emit(self.index(0), self.index(len(self._findings) - 1), [Role.IS_OF_NOTE])
-        return [row for row, finding in enumerate(self._findings) if note_id in finding.notes]
+        before, self._note_id = self._rows_of(self._note_id), note_id
+        rows = self._rows_of(note_id)
+        for row in set(before) ^ set(rows):
+            self.dataChanged.emit(self.index(row), self.index(row), [Role.IS_OF_NOTE])
+        return rows
+
+    def _rows_of(self, note_id: str) -> list[int]:
+        return [row for row, finding in enumerate(self._findings) if note_id in finding.notes] if note_id else []
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008  (Qt's own signature)
         return 0 if parent.isValid() else len(self._findings)
