@@ -54,19 +54,42 @@ class Counts:
 
     def measures(self, keys: Digests) -> NDArray[np.float32]:
         """For rows of digests: log-odds of each context drawn towards the share of all, and how often it was seen."""
-        index = np.searchsorted(self.keys, keys).clip(max=max(len(self.keys) - 1, 0))
-        known = self.keys[index] == keys if len(self.keys) else np.zeros(keys.shape, np.bool_)
+        if not len(self.keys):
+            nothing = np.zeros(keys.shape, np.int32)
+            return smoothed(nothing, nothing, self.share)
+        index = np.searchsorted(self.keys, keys).clip(max=len(self.keys) - 1)
+        known = self.keys[index] == keys
         joined, seen = (np.where(known, counted[index], 0) for counted in (self.joined, self.seen))
         return smoothed(joined, seen, self.share)
 
 
-def count(keys: Digests, joined: NDArray[np.float64]) -> Counts:
-    """Count places by their digests."""
+def count(
+    keys: Digests, joined: NDArray[np.float64], part: NDArray[np.int64], parts: int
+) -> tuple[Counts, list[Counts]]:
+    """Count places by their digests.
+
+    Args:
+        keys: A row for each place.
+        joined: 1 or 0 for each.
+        part: To which part of the lessons each belongs, from 0.
+        parts: How many there are.
+    Returns:
+        What all of them say, and for each part what the others say.
+    """
     (unique, inverse), rows = np.unique(keys, return_inverse=True), keys.shape[1]
-    seen = np.bincount(inverse.ravel(), minlength=len(unique))
-    yes = np.bincount(inverse.ravel(), np.repeat(joined, rows), minlength=len(unique))
-    often = seen >= FEWEST
-    return Counts(unique[often], yes[often].astype(np.int32), seen[often].astype(np.int32), float(joined.mean()))
+    where = (len(unique) * part[:, None] + inverse.reshape(keys.shape)).ravel()
+    seen, yes = (
+        np.bincount(where, np.repeat(values, rows), parts * len(unique)).astype(np.int32).reshape(parts, len(unique))
+        for values in (np.ones(len(joined)), joined)
+    )  # fmt: skip
+
+    def counts(own: NDArray[np.bool_], seen: NDArray[np.int32], yes: NDArray[np.int32]) -> Counts:
+        often = seen >= FEWEST
+        return Counts(unique[often], yes[often], seen[often], float(joined[own].mean()))
+
+    all_seen, all_yes = seen.sum(axis=0, dtype=np.int32), yes.sum(axis=0, dtype=np.int32)
+    without = [counts(part != each, all_seen - seen[each], all_yes - yes[each]) for each in range(parts)]
+    return counts(part >= 0, all_seen, all_yes), without
 
 
 def smoothed(joined: NDArray[np.int32], seen: NDArray[np.int32], share: float) -> NDArray[np.float32]:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, fields
 from functools import cached_property
+from threading import Lock
 from typing import Any, TypeAlias
 
 import numpy as np
@@ -134,7 +135,8 @@ class Nursery:
             raise MissingLibraryError(
                 tr("To learn a style LightGBM is needed, which cannot be loaded here: {why}", why=error)
             ) from error
-        self._train = lightgbm.train
+        self._booster = lightgbm.Booster
+        self._lock = Lock()
         self._trees = growth.trees
         self._settings = {
             "objective": "binary", "num_leaves": growth.leaves, "max_depth": DEPTH, "learning_rate": growth.rate,
@@ -144,10 +146,23 @@ class Nursery:
         }  # fmt: skip
         self._data = lightgbm.Dataset(rows, joined, params=self._settings, free_raw_data=False).construct()
 
-    def grow(self, seed: int, chosen: NDArray[np.int64] | None = None) -> Forest:
-        """Grow a forest from the examples with these indexes (rising), or from all."""
-        data = self._data if chosen is None else self._data.subset(chosen.tolist())
-        return forest_of(self._train({**self._settings, "seed": seed}, data, self._trees).dump_model())
+    def grow(
+        self, seed: int, chosen: NDArray[np.int64] | None = None, after_tree: Callable[[], None] = lambda: None
+    ) -> Forest:
+        """Grow a forest; several can be grown at the same time, in threads.
+
+        Args:
+            seed: Says which measures and examples each tree sees.
+            chosen: Indexes of the examples to grow it from, rising; None for all.
+            after_tree: Called after each tree; raises to leave off.
+        """
+        with self._lock:
+            data = self._data if chosen is None else self._data.subset(chosen.tolist())
+            growing = self._booster({**self._settings, "seed": seed}, data)
+        for _ in range(self._trees):
+            growing.update()
+            after_tree()
+        return forest_of(growing.dump_model())
 
 
 def forest_of(model: Mapping[str, Any]) -> Forest:
@@ -164,7 +179,7 @@ def forest_of(model: Mapping[str, Any]) -> Forest:
         value[tree, : len(leaves)] = leaves
         for number, (asked, up_to, left_if_missing, first, stop) in enumerate(questions):
             column[tree, number], missing_left[tree, number] = asked, left_if_missing
-            limit[tree, number] = np.clip(up_to, -LARGEST, LARGEST)
+            limit[tree, number] = min(max(up_to, -LARGEST), LARGEST)
             rules_out[tree, number] = 2**stop - 2**first
     return Forest(column, limit, missing_left, rules_out, value)
 

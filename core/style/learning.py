@@ -7,9 +7,10 @@ times, with other bars marked: its first four, its first section, none, and some
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import partial
+from typing import TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
@@ -22,8 +23,11 @@ from core.style.evidence import Numbers, from_marked, from_neighbours
 from core.style.forest import Growth, Nursery
 from core.style.habits import habits
 from core.style.style import Facts, Figures, Style, chance, facts
+from core.style.together import done_together
 from core.translation import tr
 from core.tune import Tune
+
+V = TypeVar("V")
 
 SEGUE = "segue"  # "and so on": notes behind it that are not slurred say nothing
 FIRST_BARS = 4
@@ -135,7 +139,8 @@ def learn(
         examples: What to learn from.
         name, notice: Of the style.
         seed: Says which lessons stand in for others, and what is shown of each.
-        watch: Called before each step, with the steps that are done and how many there are; raises to leave off.
+        watch: Called again and again, in the caller's thread, with how much is done and how much there is; raises to
+            leave off.
     Raises:
         TooLittleError: there are too few.
         MissingLibraryError: the library that grows trees cannot be loaded.
@@ -145,10 +150,9 @@ def learn(
     fold = lots.permutation(len(examples)) % FOLDS
     views: list[View] = [first_bars, first_section, nothing, *[partial(_drawn, lots)] * DRAWN]
     shown = [[view(one) for view in views] for one in examples]
-    steps = _Steps(watch)
-    steps.begin()
+    steps = _Steps(watch, len(examples))
     found = habits(examples)
-    steps.begin()
+    steps.lessons_read()
     counts, counted = _counted_apart(examples, fold)
     rows = [np.hstack([one.read.measures, measures]) for one, measures in zip(examples, counted, strict=True)]
     group = fold % GUESSING
@@ -161,7 +165,7 @@ def learn(
     given = [[marked_only(one, marked) for marked in marks] for one, marks in zip(examples, shown, strict=True)]
     beside = [
         [np.hstack([part, from_marked(one.read.likeness, joined, chances)]) for joined in joins]
-        for one, part, joins, chances in zip(examples, rows, given, guess, strict=True)
+        for one, part, joins, chances in steps.each(zip(examples, rows, given, guess, strict=True))
     ]
     second = _Stage(beside, asked, examples, group, BESIDE_MARKED, steps)
     settled = [
@@ -169,7 +173,7 @@ def learn(
             np.hstack([part, from_neighbours(one.read.likeness, joined, chance(odds), one.read.bars)])
             for part, joined, odds in zip(parts, joins, told, strict=True)
         ]
-        for one, parts, joins, told in zip(examples, beside, given, second.told_apart, strict=True)
+        for one, parts, joins, told in steps.each(zip(examples, beside, given, second.told_apart, strict=True))
     ]
     third = _Stage(settled, asked, examples, None, BESIDE_ALL, steps)
     told = np.concatenate([one.joined[each] for one, each in zip(examples, known, strict=True)])
@@ -179,33 +183,50 @@ def learn(
 
 def _counted_apart(examples: Sequence[Example], fold: NDArray[np.int64]) -> tuple[Counts, list[NDArray[np.float32]]]:
     """Counts over all lessons; and for each lesson what is counted over the other parts of them."""
-
-    def counts(chosen: Sequence[Example]) -> Counts:
-        known = [~np.isnan(one.joined) for one in chosen]
-        keys = [one.read.keys[each] for one, each in zip(chosen, known, strict=True)]
-        joined = [one.joined[each] for one, each in zip(chosen, known, strict=True)]
-        return count(np.concatenate(keys), np.concatenate(joined))
-
-    apart = [
-        counts([one for one, part in zip(examples, fold, strict=True) if part != left_out])
-        for left_out in range(FOLDS)
-    ]  # fmt: skip
-    measures = [apart[part].measures(one.read.keys) for one, part in zip(examples, fold, strict=True)]
-    return counts(examples), measures
+    known = [~np.isnan(one.joined) for one in examples]
+    counts, apart = count(
+        np.concatenate([one.read.keys[each] for one, each in zip(examples, known, strict=True)]),
+        np.concatenate([one.joined[each] for one, each in zip(examples, known, strict=True)]),
+        np.concatenate([np.full(each.sum(), part) for part, each in zip(fold, known, strict=True)]),
+        FOLDS,
+    )
+    return counts, [apart[part].measures(one.read.keys) for one, part in zip(examples, fold, strict=True)]
 
 
 class _Steps:
-    """Counts the steps of learning for whoever watches."""
+    """How far it is, for whoever watches: counted in trees, which take longest."""
 
-    TOTAL = 2 + 3 * (1 + SEEDS) + 2 * GUESSING
+    READ = 100  # trees that take as long as what is read of all lessons once
+    PASSES = 3
 
-    def __init__(self, watch: Watch) -> None:
-        self._watch, self._done = watch, 0
+    def __init__(self, watch: Watch, lessons: int) -> None:
+        self._watch, self._lessons = watch, lessons
+        grown_apart = SEEDS + GUESSING
+        self._total = (
+            self.PASSES * self.READ + grown_apart * (ALONE.trees + BESIDE_MARKED.trees) + SEEDS * BESIDE_ALL.trees
+        )
+        self._done = 0.0
+        self.tell()
 
-    def begin(self) -> None:
-        """The next step begins."""
-        self._watch(self._done, self.TOTAL)
-        self._done += 1
+    def tell(self, trees: int = 0) -> None:
+        """How far it is, with so many trees more."""
+        self._watch(round(self._done) + trees, self._total)
+
+    def grown(self, trees: int) -> None:
+        """So many trees are done with."""
+        self._done += trees
+        self.tell()
+
+    def lessons_read(self) -> None:
+        """Something was read of all lessons."""
+        self.grown(self.READ)
+
+    def each(self, lessons: Iterable[V]) -> Iterator[V]:
+        """What is read of lessons, one by one."""
+        for one in lessons:
+            yield one
+            self._done += self.READ / self._lessons
+            self.tell()
 
 
 Views = list[list[NDArray[np.float32]]]  # for each lesson, for each view of it: rows
@@ -228,24 +249,19 @@ class _Stage:
         growth: Growth,
         steps: _Steps,
     ) -> None:
-        steps.begin()
         views = [(number, view) for number, own in enumerate(rows) for view in range(len(own))]
-        nursery = Nursery(
-            np.concatenate([rows[number][view][asked[number][view]] for number, view in views]),
-            np.concatenate([examples[number].joined[asked[number][view]] for number, view in views]),
-            growth,
-        )
-        forests = []
-        for seed in range(SEEDS):
-            steps.begin()
-            forests.append(nursery.grow(seed))
-        self.forests = tuple(forests)
+        shown = np.concatenate([rows[number][view][asked[number][view]] for number, view in views])
+        joined = np.concatenate([examples[number].joined[asked[number][view]] for number, view in views])
+        (nursery,) = done_together([lambda _: Nursery(shown, joined, growth)], steps.tell)
+        chosen: list[NDArray[np.int64] | None] = [None] * SEEDS
+        if group is not None:
+            owner = np.concatenate([np.full(asked[number][view].sum(), number) for number, view in views])
+            chosen += [np.flatnonzero(group[owner] != left_out) for left_out in range(GUESSING)]
+        grown = done_together([partial(nursery.grow, seed, each) for seed, each in enumerate(chosen)], steps.tell)
+        steps.grown(len(chosen) * growth.trees)
+        self.forests = tuple(grown[:SEEDS])
         self.told_apart: list[list[Numbers]] = [[] for _ in rows]
-        if group is None:
-            return
-        owner = np.concatenate([np.full(asked[number][view].sum(), number) for number, view in views])
-        for left_out in range(GUESSING):
-            steps.begin()
-            forest = nursery.grow(SEEDS + left_out, np.flatnonzero(group[owner] != left_out))
+        for left_out, forest in enumerate(grown[SEEDS:]):
             for number in np.flatnonzero(group == left_out):
                 self.told_apart[number] = [forest.log_odds(view) for view in rows[number]]
+                steps.tell()

@@ -46,18 +46,28 @@ def test_a_saved_style_says_the_same():
     assert read.habits == style().habits == habits(examples())
 
 
-def test_learning_tells_how_far_it_is_and_can_be_left_off():
+@pytest.mark.parametrize("share", [0.0, 0.1, 0.4, 0.6])
+def test_learning_tells_how_far_it_is_and_can_be_left_off(share):
     told = []
 
     def watch(done, total):
-        told.append((done, total))
-        if done == 3:
+        told.append(done / total)
+        if told[-1] >= share:
             raise KeyboardInterrupt
 
     with pytest.raises(KeyboardInterrupt):
         learn(examples(), "Invented", watch=watch)
-    assert [done for done, _ in told] == [0, 1, 2, 3]
-    assert all(total > 3 for _, total in told)
+    assert told == sorted(told)
+    assert all(each < share for each in told[:-1])
+    assert told[-1] < 1
+
+
+def test_learning_ends_where_all_is_done():
+    told = []
+    learn(examples(), "Invented", watch=lambda done, total: told.append(done / total))
+    assert told[0] == 0
+    assert told == sorted(told)
+    assert told[-1] == 1
 
 
 @pytest.mark.parametrize("data", [b"", b"no style", to_bytes(style())[:-100]])
