@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 from app.accent_strip import Accented, Place, accented
 from app.here import Here
@@ -136,10 +137,16 @@ def changed_notes(tune: Tune, old: Bowing, new: Bowing) -> tuple[str, ...]:
     changed: set[str] = set(old.retakes ^ new.retakes)
     for was, now in ((old.joins, new.joins), (old.marks, new.marks), (old.signs, new.signs)):
         if was is not now:
-            changed.update(note for note, _ in dict(was).items() ^ dict(now).items())
-    plans = zip(tune.bars, old.plans(len(tune.bars)), new.plans(len(tune.bars)), strict=True)
-    changed.update(note.id for bar, was, now in plans if was != now for note in bar.notes)
+            changed.update(_changed_keys(dict(was.items()), dict(now.items())))
+    if old.accents is not new.accents or old.accent_changes is not new.accent_changes:
+        plans = zip(tune.bars, old.plans(len(tune.bars)), new.plans(len(tune.bars)), strict=True)
+        changed.update(note.id for bar, was, now in plans if was != now for note in bar.notes)
     return tuple(sorted(changed.intersection(tune.places), key=tune.places.__getitem__))
+
+
+def _changed_keys(was: dict[str, Any], now: dict[str, Any]) -> list[str]:
+    """Keys with another value in either, or in one of them alone; no value is hashed, which costs the most."""
+    return [key for key in was.keys() | now.keys() if was.get(key) is not now.get(key) and was.get(key) != now.get(key)]
 
 
 def _is_told_from(row: Row, reference: Here | None) -> bool:

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from core.bowing import Bow, Bowing
+from core.once import once
 from core.order import playing_order
 from core.strokes import Played, Strokes
 from core.tune import Tune
@@ -90,8 +91,14 @@ def rows_kept(tune: Tune, signs: Mapping[str, BowSign]) -> dict[str, int]:
     Returns:
         Rows by note id, for ``Engraver.engrave``.
     """
-    visits = Counter(visit.bar for visit in playing_order(tune))
-    return {note_id: 2 if visits[tune.bar_of[note_id]] > 1 else 1 for note_id in signs}
+    again, bar_of = _played_again(tune), tune.bar_of
+    return {note_id: 2 if bar_of[note_id] in again else 1 for note_id in signs}
+
+
+@once
+def _played_again(tune: Tune) -> frozenset[int]:
+    """Indexes of the bars that are played more than once."""
+    return frozenset(bar for bar, times in Counter(visit.bar for visit in playing_order(tune)).items() if times > 1)
 
 
 def _directions(passes: tuple[Played, ...]) -> tuple[Bow, ...]:

@@ -281,7 +281,7 @@ class Picture:
         near = [
             (abs(self.heads[note_id].x - x), note_id)
             for note_id, box in self.boxes.items()
-            if box.grown(reach, reach).contains(x, y)
+            if box.left - reach <= x <= box.right + reach and box.grown(reach, reach).contains(x, y)
         ]
         return min(near)[1] if near else None
 
@@ -290,7 +290,7 @@ class Picture:
         near = [
             (abs(slot.x - x), slot.note_id)
             for slot in self.bow_slots.values()
-            if slot.box().grown(reach, reach).contains(x, y)
+            if abs(slot.x - x) <= slot.size + reach and slot.box().grown(reach, reach).contains(x, y)
         ]
         return min(near)[1] if near else None
 
