@@ -165,8 +165,12 @@ class PlanDesk(QObject):
         self.pane.take_bars()
 
     def _on_previewed(self, preview: PlanPreview | None) -> None:
-        self._page.show_plan(preview)
+        """Show a preview, on the page last: what the banner takes of its room need not be engraved at once."""
+        if preview is None:
+            self._page.show_plan(None)
         self._banner.show_preview(preview)
+        if preview is not None:
+            self._page.show_plan(preview)
         self.show_state()
         self.previewed.emit(preview)
         if preview is not None:

@@ -62,8 +62,12 @@ class PreviewBanner(QFrame):
         return self._sentence.text()
 
     def show_preview(self, preview: PlanPreview | None) -> None:
-        """Say what is previewed; None hides the strip."""
+        """Say what is previewed, and take the room for it at once; None hides the strip."""
         if preview is not None:
             self._sentence.setText(preview.sentence)
             self.bars_button.setVisible(preview.takes_bars)
         self.setVisible(preview is not None)
+        parent = self.parentWidget()
+        column = parent.layout() if parent is not None else None
+        if preview is not None and column is not None:
+            column.activate()
