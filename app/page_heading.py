@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from PySide6.QtGui import QColor, QPainter
 
@@ -11,6 +11,7 @@ from app.painting import paint_text, run_width
 from core.engraving.picture import Anchor, Run, Text
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 TITLE_SIZE = 640.0  # picture units, as everything here
 SMALL_SIZE = 330.0

@@ -6,13 +6,14 @@ All lengths are picture units (1/100 mm at natural size), y runs down, the origi
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from fractions import Fraction
 from math import ceil
 
 from core.engraving.lines import Line
 from core.engraving.picture import STAFF_SPACE, Box, Picture
 from core.tune import Tune
+from core.values import dataclass
 
 MUSIC_WIDTH = 18000
 SIDE_MARGIN = 1100

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import OrderedDict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 
 from PySide6.QtCore import QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen, QPixmap, QRegion
@@ -27,6 +27,7 @@ from core.check import Severity
 from core.engraving.bow_signs import BowSign
 from core.engraving.picture import STAFF_SPACE, Box, Picture
 from core.tune import Tune
+from core.values import dataclass
 
 PIXMAPS_KEPT = 64
 

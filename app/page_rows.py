@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import Any
 
 from app.accent_strip import Accented, Place, accented
@@ -13,6 +13,7 @@ from core.check import Report
 from core.differences import Difference, differences
 from core.engraving.bow_signs import BowSign, MarkDensity, bow_signs
 from core.tune import Tune
+from core.values import dataclass
 
 Check = Callable[[Bowing], Report]
 NOTHING: Mapping[str, Difference] = {}

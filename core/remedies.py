@@ -14,7 +14,6 @@ told, at a cost, for the next change mends that in its turn.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
-from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache, partial
 from math import inf
@@ -32,6 +31,7 @@ from core.recurrence import recurring_bars
 from core.strokes import Strokes
 from core.translation import tr
 from core.tune import Meter, Note, Tune
+from core.values import dataclass
 
 AT_MOST = 3
 MOST_TRIED = 400  # changes; beyond it, in tunes of hundreds of bars, only the cheapest are tried

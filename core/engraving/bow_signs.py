@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass
 from enum import Enum
 
 from core.bowing import Bow, Bowing
@@ -15,6 +14,7 @@ from core.once import once
 from core.order import playing_order
 from core.strokes import Played, Strokes
 from core.tune import Tune
+from core.values import dataclass
 
 
 class MarkDensity(Enum):

@@ -7,9 +7,9 @@ that it leads to.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 
 from core.tune import Bar, Tune
+from core.values import dataclass
 
 MAX_NOTES = 64  # on one line; where four bars hold more, the section takes fewer bars a line
 

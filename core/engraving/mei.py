@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from fractions import Fraction
 from itertools import pairwise
 
@@ -31,6 +31,7 @@ from core.engraving.skeleton import (
 )
 from core.engraving.xml_text import escape, quoteattr
 from core.tune import Bar, BarLine, Note, Pitch, Tempo, Tune, note_value
+from core.values import dataclass
 from core.xml_characters import with_xml_characters
 
 ARTICULATIONS = {  # articulation -> value of MEI's artic

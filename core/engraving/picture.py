@@ -10,13 +10,14 @@ Units: all coordinates are in units of 1/100 millimetre at natural size, at whic
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import Enum
 from functools import cached_property
 from typing import NamedTuple
 
 from core.engraving.glyphs import DOWN_BOW, UP_BOW, Command, glyph_box, outline_box
 from core.engraving.kinds import Kind
+from core.values import dataclass
 
 UNITS_PER_MM = 100
 STAFF_SPACE = 180.0  # between two staff lines

@@ -6,7 +6,6 @@ Worked out once for a tune, so that an edit of a bowing need not do it again.
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 from typing import NamedTuple
@@ -16,6 +15,7 @@ from core.engraving.beams import beam_groups, tuplet_groups
 from core.engraving.xml_text import quoteattr
 from core.once import once
 from core.tune import Bar, Key, Note, Pitch, Tune, note_value
+from core.values import dataclass
 
 ACCIDENTALS = {-2: "ff", -1: "f", 0: "n", 1: "s", 2: "x"}
 

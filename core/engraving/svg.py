@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from types import MappingProxyType
 from xml.parsers import expat
 
@@ -30,6 +30,7 @@ from core.engraving.picture import (
     Text,
 )  # fmt: skip
 from core.engraving.rows import level_rows
+from core.values import dataclass
 
 _KIND_OF_CLASS = {
     "staff": Kind.STAFF, "barLine": Kind.STAFF, "clef": Kind.STAFF, "keySig": Kind.STAFF, "meterSig": Kind.STAFF,
