@@ -18,7 +18,7 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeyEvent
 from PySide6.QtWidgets import QAbstractButton, QMainWindow, QWidget
 
 from app import overrides  # noqa: F401  before any class of ours below one of Qt
-from app.actions import ACTIONS, COMPARE_WITH, MENUS, RECENT, fill_menu_bar, fill_tool_bar, make_actions
+from app.actions import ACTIONS, COMPARE_WITH, MENUS, RECENT, fill_menu_bar, fill_tool_bar, make_actions, tell_tips
 from app.bow_trace import BowTrace
 from app.bowings_pane import BowingsPane
 from app.comparison import Comparison
@@ -171,7 +171,7 @@ class MainWindow(QMainWindow):
         self.undoing.use(actions)
         self.playing.use(actions)
         self.helping.use(actions)
-        self._tell_what_it_is()
+        self.later.do(self._tell_what_it_is)
 
     def _handlers(self) -> dict[str, Callable[[], object]]:
         bowings, side_list = self.bowings, self.side_list
@@ -206,7 +206,8 @@ class MainWindow(QMainWindow):
         return handlers
 
     def _tell_what_it_is(self) -> None:
-        """Help in place, for every part, command and menu."""
+        """Tips, and help in place, for every part, command and menu."""
+        tell_tips(self.actions_by_name)
         tell_parts({
             "page": self.area, "welcome": self.welcome, "notice": self.notice, "banner": self.banner,
             "trace": self.trace, "player": self.playing.place, "bowings": self.bowings, "check": self.side_list,
@@ -330,7 +331,8 @@ class MainWindow(QMainWindow):
             self._enable_actions()
         if before is None or before.tune is not after.tune:
             self._show_title()
-            self._show_hint("")
+        if before is None or before.tune is not after.tune or before.shown != after.shown:
+            self._show_hint("")  # what was said is of another bowing
 
     def _on_stack_changed(self) -> None:
         self.undoing.show_state()  # the stack tells of its own end too, when the window alone hears no more

@@ -190,6 +190,13 @@ def test_the_menu_of_a_note_offers_every_edit_and_only_passes_that_there_are(qtb
     menu.close()
 
 
+def test_what_is_said_of_a_bowing_goes_with_it(window):
+    window.bowings.add()
+    window.page.hinted.emit("Done: a thing.")
+    window.document.show(0)
+    assert window._hint.text() == window.page.accessibleDescription() != ""
+
+
 def test_a_long_hint_does_not_widen_the_window(window):
     least = window.minimumSizeHint().width()
     window.page.hinted.emit("Bar 2, beat 3: a hint that has more to say than fits under any page. " * 5)
