@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, QObject, QPersistentModelIndex, QSize, Qt, Signal
-from PySide6.QtGui import QFont, QFontMetrics, QPainter, QPalette
+from PySide6.QtGui import QFont, QPainter, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QHeaderView,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTableView,
@@ -17,7 +16,7 @@ from PySide6.QtWidgets import (
 
 from app.comparison import Comparison
 from app.document import Document
-from app.totals_view import spaced_percent
+from app.name_header import NameHeader
 from core.check import Report
 from core.translation import number, tr, translatable
 
@@ -31,15 +30,13 @@ ROWS: tuple[tuple[str, Callable[[Report], str]], ...] = translatable(
         ("On up-bow", lambda report: str(report.totals.up)),
         ("Buried", lambda report: str(report.totals.buried)),
         ("Unstruck", lambda report: str(report.totals.unstruck)),
-        ("Consistent", lambda report: spaced_percent(report.totals.consistency)),
+        ("Consistent, %", lambda report: str(round(100 * report.totals.consistency))),
         ("Comes round", lambda report: tr("Yes") if report.totals.comes_round else tr("No")),
-        ("Longest stroke", lambda report: tr("{seconds} s", seconds=number(report.reach.longest_s, ".1f"))),
+        ("Longest, s", lambda report: number(report.reach.longest_s, ".1f")),
     )
 )
 ROW_PAD = 6  # pixels over and under the words of a row
-WIDEST_FIGURE = "100 %"
-NAME_LINES = 3
-MOST_LETTERS = 14  # of a name, side by side; what is longer is cut
+WIDEST_FIGURE = "8888"
 NO_CORNER = "QTableCornerButton::section { background: transparent; border: none; }"
 PLAIN = "QHeaderView::section { background: transparent; border: none; padding: 0 6px; }"
 
@@ -166,12 +163,9 @@ class ComparisonTable(QTableView):
         self.setShowGrid(False)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-        self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
-        self.horizontalHeader().setTextElideMode(Qt.TextElideMode.ElideNone)
-        self.horizontalHeader().setSectionsClickable(True)
-        self.horizontalHeader().setHighlightSections(False)
-        self.horizontalHeader().sectionClicked.connect(self._on_name_clicked)
-        self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap)
+        self.names = NameHeader(self)
+        self.setHorizontalHeader(self.names)
+        self.names.sectionClicked.connect(self._on_name_clicked)
         self.totals.modelReset.connect(self._fit)
         self.totals.headerDataChanged.connect(self._fit)
         self.totals.marked.connect(self._show_marks)
@@ -203,6 +197,11 @@ class ComparisonTable(QTableView):
         if event.type() in (QEvent.Type.FontChange, QEvent.Type.StyleChange):
             self._fit()
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self._fit()
+
     def sizeHint(self) -> QSize:
         return QSize(super().sizeHint().width(), self.height())
 
@@ -215,21 +214,16 @@ class ComparisonTable(QTableView):
             )
 
     def _fit(self) -> None:
-        """Be as high as all rows, in letters of this size; and as wide as the words of the names."""
+        """Be as high as all rows, in letters of this size, the names wrapped or turned so that all columns fit."""
         letters = self.fontMetrics()
         line = letters.height() + ROW_PAD
         self.verticalHeader().setMinimumSectionSize(line)
         self.verticalHeader().setDefaultSectionSize(line)
-        header = self.horizontalHeader()
-        bold = QFont(self.font())
-        bold.setBold(True)
-        words = [WIDEST_FIGURE, *(word for name in self.totals.figures for word in name.split())]
-        widest = max(QFontMetrics(bold).horizontalAdvance(word) for word in words)
-        header.setMinimumSectionSize(min(widest, MOST_LETTERS * letters.averageCharWidth()) + 2 * ROW_PAD)
-        header.setFixedHeight(NAME_LINES * letters.lineSpacing() + 2 * ROW_PAD)
+        room = self.width() - self.verticalHeader().sizeHint().width() - 2 * self.frameWidth()
+        self.names.fit(room, WIDEST_FIGURE)
         bar = self.horizontalScrollBar()
         scrolls = bar.sizeHint().height() if bar.maximum() > 0 else 0
-        self.setFixedHeight(scrolls + header.height() + line * len(ROWS) + 2 * self.frameWidth())
+        self.setFixedHeight(scrolls + self.names.height() + line * len(ROWS) + 2 * self.frameWidth())
 
     def _on_name_clicked(self, column: int) -> None:
         self._document.show(self._comparison.places[column])

@@ -2083,12 +2083,12 @@
     <message>
         <location filename="../../app/comparison_table.py"/>
         <source>Unstruck</source>
-        <translation>Nicht angestrichen</translation>
+        <translation>Ohne Anstrich</translation>
     </message>
     <message>
         <location filename="../../app/comparison_table.py"/>
-        <source>Consistent</source>
-        <translation>Einheitlich</translation>
+        <source>Consistent, %</source>
+        <translation>Einheitlich, %</translation>
     </message>
     <message>
         <location filename="../../app/comparison_table.py"/>
@@ -2109,14 +2109,8 @@
     </message>
     <message>
         <location filename="../../app/comparison_table.py"/>
-        <source>Longest stroke</source>
-        <translation>Längster Strich</translation>
-    </message>
-    <message>
-        <location filename="../../app/comparison_table.py"/>
-        <location filename="../../app/totals_view.py"/>
-        <source>{seconds} s</source>
-        <translation>{seconds} s</translation>
+        <source>Longest, s</source>
+        <translation>Längster, s</translation>
     </message>
     <message>
         <location filename="../../app/comparison_table.py"/>
@@ -4144,7 +4138,7 @@
     <message>
         <location filename="../../app/player_bar.py"/>
         <source>Bar {number}, pass {pass_number}</source>
-        <translation>Takt {number}, Durchgang {pass_number}</translation>
+        <translation>Takt {number}, {pass_number}. Mal</translation>
     </message>
     <message>
         <location filename="../../app/player_bar.py"/>
@@ -4381,7 +4375,7 @@
     <message>
         <location filename="../../app/preview_banner.py"/>
         <source>Take this bar</source>
-        <translation>Diesen Takt übernehmen</translation>
+        <translation>Nur diesen Takt</translation>
     </message>
     <message>
         <location filename="../../app/preview_banner.py"/>
@@ -6573,6 +6567,11 @@
             <numerusform>Strich</numerusform>
             <numerusform>Striche</numerusform>
         </translation>
+    </message>
+    <message>
+        <location filename="../../app/totals_view.py"/>
+        <source>{seconds} s</source>
+        <translation>{seconds} s</translation>
     </message>
     <message>
         <location filename="../../app/totals_view.py"/>
@@ -10694,6 +10693,14 @@
         <location filename="../../core/writing/abc_losses.py"/>
         <source>Notes are not all kept.</source>
         <translation>Nicht alle Noten bleiben erhalten.</translation>
+    </message>
+    <message>
+        <source>Consistent</source>
+        <translation type="vanished">Einheitlich</translation>
+    </message>
+    <message>
+        <source>Longest stroke</source>
+        <translation type="vanished">Längster Strich</translation>
     </message>
     <message>
         <source>Bar {number}, time {time}</source>
