@@ -12,11 +12,13 @@ from pathlib import Path
 
 from PySide6.QtCore import QByteArray, QSettings
 
+from app.files import write_atomically
 from app.language import LANGUAGES
 from core.sheet_plan import SheetPlan, for_any_lesson, read_plan, write_plan
 
 RECENT_LIMIT = 8
 DIGEST_BYTES = 16
+FOREIGN_KINDS = (b"@Variant(", b"@DateTime(")  # how Qt writes what is neither text, number nor bytes
 MARKS = ("every", "bars", "needed")  # the first is the default, here and below
 
 
@@ -40,6 +42,8 @@ class Settings:
             self._store = QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "Bowbench", "Bowbench")
         else:
             self._store = QSettings(str(path), QSettings.Format.IniFormat)
+        if _drop_foreign_values(Path(self._store.fileName())):
+            self._store.sync()
 
     @property
     def look(self) -> Look:
@@ -206,6 +210,22 @@ class Settings:
     def _one_of(self, key: str, choices: tuple[str, ...]) -> str:
         value = str(self._value(key, choices[0]))
         return value if value in choices else choices[0]
+
+
+def _drop_foreign_values(path: Path) -> bool:
+    """Take values of kinds that are never kept here out of a settings file; whether there were any.
+
+    To read one value Qt reads all, and makes room for whatever a list claims to hold: where there is none, the program
+    would end.
+    """
+    try:
+        lines = path.read_bytes().split(b"\n")
+        kept = [line for line in lines if not any(kind in line for kind in FOREIGN_KINDS)]
+        if kept != lines:
+            write_atomically(path, b"\n".join(kept))
+        return kept != lines
+    except OSError:
+        return False
 
 
 def _digest(state: bytes) -> bytes:

@@ -20,7 +20,7 @@ from app.pack_sources import find_sources
 from app.recovery_copy import Note, left_behind, read_note, write_copy
 from app.recovery_dialog import about
 from app.set_entries import parse_entry
-from app.settings import Settings
+from app.settings import Look, Settings
 from core.accent_plan import AccentPlan, parse_plan
 from core.errors import UnreadableFileError
 from core.lesson import Lesson
@@ -239,6 +239,13 @@ class TestSettings:
         assert settings.window("docks").isEmpty()
         settings.set_window("docks", QByteArray(state))
         assert settings.window("docks") == state
+
+    def test_a_list_that_claims_to_hold_more_than_there_is_room_for_is_never_read(self, tmp_path: Path) -> None:
+        path = tmp_path / "a.ini"
+        path.write_text("[General]\nlook=dark\nrecent=@Variant(\\0\\0\\0\\true)\nzoom=2\n")  # Qt ends the program
+        settings = Settings(path)
+        assert (settings.look, settings.recent_files, settings.zoom) == (Look.DARK, (), 2.0)
+        assert path.read_text() == "[General]\nlook=dark\nzoom=2\n"
 
     def test_a_value_that_python_has_no_type_for_is_as_if_it_were_not_there(self, tmp_path: Path) -> None:
         (tmp_path / "a.ini").write_text("[General]\nmarks=@Variant(\\0\\0\\0?\\0\\0)\n")  # a qfloat16, type 63
