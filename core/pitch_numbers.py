@@ -22,17 +22,19 @@ class PitchNumbers:
     Attributes:
         bars: For each bar of ``Tune.bars`` a number for each note, equal where the pitches are; ``REST`` for a rest.
         heights: By number the step on the staff (``Pitch.height``) of the highest pitch; 0 for a rest.
+        keys: By number the MIDI key (``Pitch.midi``) of the highest pitch; 0 for a rest.
     """
 
     bars: tuple[tuple[int, ...], ...]
     heights: tuple[int, ...]
+    keys: tuple[int, ...]
 
 
 @once
 def pitch_numbers(tune: Tune) -> PitchNumbers:
     """Number the pitches of a tune."""
     numbers: dict[Hashable, int] = {(): REST}
-    heights = [0]
+    heights, keys = [0], [0]
     bars = []
     for bar in tune.bars:
         found = []
@@ -47,6 +49,7 @@ def pitch_numbers(tune: Tune) -> PitchNumbers:
             if number is None:
                 number = numbers[key] = len(numbers)
                 heights.append(pitches[-1].height)
+                keys.append(pitches[-1].midi)
             found.append(number)
         bars.append(tuple(found))
-    return PitchNumbers(tuple(bars), tuple(heights))
+    return PitchNumbers(tuple(bars), tuple(heights), tuple(keys))

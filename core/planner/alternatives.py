@@ -13,12 +13,14 @@ from math import inf
 from typing import TypeAlias
 
 from core.bowing import Bow, Bowing
-from core.planner.models import grouped, settled
+from core.planner.listing import Listing, cheapest_ways, every_way
+from core.planner.models import Forced, Model, grouped
 from core.planner.network import Costs, TooManyCombinationsError
+from core.planner.open_problem import settled
 from core.planner.plan import Plan, to_bowing
 from core.planner.problem import Problem
+from core.planner.scale import scale_of
 from core.planner.score import score
-from core.planner.tables import scale_of
 from core.strokes import work_out
 
 MOST_TRIED = 40
@@ -46,15 +48,17 @@ def alternatives(plan: Plan, count: int = 3, go_on: Callable[[], None] = lambda:
     plans = [plan]
     ways = [_ways(problem, plan.bowing)]
     try:
-        totals = [costs for (costs,) in model.totals_by_way(go_on)]
+        listed = _listed(model)
+        least = model.least(go_on)
+        totals = [one.totals(least[row], model.layout.divisions.costs[row]) for row, one in enumerate(listed)]
         seen = set(ways)
         for forced in _candidates(totals):
             if len(plans) > count or len(seen) > 2 * MOST_TRIED:
                 break
-            answer = model.forced(forced).solve(go_on)
+            answer = model.solve(go_on, {number: _forced(listed[number], way) for number, way in forced.items()})
             if not answer.ways:
                 continue
-            bowing = to_bowing(problem, scale, answer)
+            bowing = to_bowing(problem, answer)
             theirs = _ways(problem, bowing)
             if theirs not in seen and all(_differ_audibly(problem, theirs, others) for others in ways):
                 plans.append(Plan(problem, bowing, score(problem, bowing), plan.bound))
@@ -63,6 +67,17 @@ def alternatives(plan: Plan, count: int = 3, go_on: Callable[[], None] = lambda:
     except TooManyCombinationsError:
         pass
     return tuple(sorted(plans[1:], key=lambda other: other.score))
+
+
+def _listed(model: Model) -> list[Listing]:
+    """The ways of each group; of very long bars the cheapest for each two ends."""
+    divisions = model.layout.divisions
+    rows = range(len(divisions.costs))
+    return [every_way(divisions, row) or cheapest_ways(divisions, row) for row in rows]
+
+
+def _forced(ways: Listing, number: int) -> Forced:
+    return Forced(ways.way(number), int(ways.firsts[number]), int(ways.lasts[number]), float(ways.costs[number]))
 
 
 def _candidates(totals: Sequence[Costs]) -> Iterator[dict[int, int]]:

@@ -10,39 +10,44 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import replace
-from typing import NamedTuple
+from typing import NamedTuple, TypeAlias
 
 import numpy as np
 
-from core.planner.models import NO_ANSWER, Answer, Model, names, side_by_side, which_plan
+from core.planner.divisions import Way
+from core.planner.listing import Listing, cheapest_ways, every_way
+from core.planner.models import Model
 from core.planner.network import Costs, Network, cheapest
+from core.planner.open_problem import NO_ANSWER, Answer
 from core.planner.problem import Problem
-from core.planner.tables import Table
-from core.planner.ways import Ints, Ways
+from core.planner.rows import Ints
+
+WayName: TypeAlias = tuple[tuple[int, ...], tuple[int, ...]]
 
 
 class _Kept(NamedTuple):
     """What is left of the ways of a bar.
 
     Attributes:
-        plans: Under each plan its kind, its table, and which ways.
-        variable: Says which of them is taken; those under one plan stand behind those under the plan before.
+        plans: Under each plan its kind and its ways.
+        plan_of, firsts, lasts: By value of the variable: its plan, and the ends of the way.
+        variable: Says which way is taken; those under one plan stand behind those under the plan before.
     """
 
-    plans: tuple[tuple[Hashable, Table, Ints], ...]
+    plans: tuple[tuple[Hashable, Listing], ...]
+    plan_of: Ints
+    firsts: Ints
+    lasts: Ints
     variable: int
 
-    def way(self, value: int) -> tuple[Ways, int]:
-        """The ways and the one of them that a value stands for."""
-        for _, table, ways in self.plans:
-            if value < len(ways):
-                return table.ways, int(ways[value])
-            value -= len(ways)
-        raise IndexError("no such value")
+    def way(self, value: int) -> Way:
+        """The way that a value stands for."""
+        plan = int(self.plan_of[value])
+        return self.plans[plan][1].way(value - int(np.searchsorted(self.plan_of, plan)))
 
-    def names(self) -> list[tuple[Hashable, bytes]]:
+    def names(self) -> list[tuple[Hashable, WayName]]:
         """For each value the kind of the bar and what tells the way from others."""
-        return [(kind, name) for kind, table, ways in self.plans for name in names(table.ways, ways)]
+        return [(kind, ways.way(number).name) for kind, ways in self.plans for number in range(len(ways.costs))]
 
 
 class _Base(NamedTuple):
@@ -65,9 +70,33 @@ class Exact:
         Raises:
             TooManyCombinationsError: the memory allowed is not enough.
         """
-        self._problem, self._units, self._go_on = loose.problem, loose.units, go_on
-        self._totals = loose.totals_by_way(go_on)
+        self._problem, self._layout, self._go_on = loose.problem, loose.layout, go_on
+        self._least = loose.least(go_on)
         self._heeded: set[Hashable] = set()
+        self.complete = True
+        self._listed = self._list()
+
+    def _list(self) -> list[list[tuple[Hashable, Listing, Costs]]]:
+        """For each bar and plan its kind, ways, and what the cheapest bowing with each costs.
+
+        Where bars of one kind have the same fixed and the same costs, the cheapest for each choice of ends serves all.
+        """
+        by_kind: dict[Hashable, list[int]] = defaultdict(list)
+        for bar, unit in enumerate(self._layout.units):
+            for kind in dict.fromkeys(unit.kinds):
+                by_kind[kind].append(bar)
+        mixed = {kind for kind, bars in by_kind.items() if _fixed_differently(self._problem.first, bars)}
+        divisions = self._layout.divisions
+        found = []
+        for unit in self._layout.units:
+            plans = []
+            for kind, row in zip(unit.kinds, unit.rows, strict=True):
+                every = every_way(divisions, row) if kind in mixed else None
+                self.complete &= every is not None or kind not in mixed
+                ways = every or cheapest_ways(divisions, row)
+                plans.append((kind, ways, ways.totals(self._least[row], divisions.costs[row])))
+            found.append(plans)
+        return found
 
     def under(self, limit: float) -> Answer:
         """The best bowing that costs less than a limit; an infinite total where there is none.
@@ -95,64 +124,49 @@ class Exact:
         """The network of what is worth keeping; None where some bar has no way left."""
         network = Network()
         chosen = self._problem.add_choices(network)
+        every_plan = np.arange(len(self._problem.problems))[:, None]
         bars = []
-        for unit, plans in zip(self._units, self._worth_keeping(limit), strict=True):
-            costs = np.concatenate([table.way_costs[ways] for _, table, ways in plans])
+        for unit, listed in zip(self._layout.units, self._listed, strict=True):
+            plans = tuple((kind, ways.only(np.flatnonzero(total < limit))) for kind, ways, total in listed)
+            costs = np.concatenate([ways.costs for _, ways in plans])
             if not len(costs):
                 return None
-            bars.append(_Kept(plans, network.add(costs)))
+            plan_of = np.repeat(np.arange(len(plans)), [len(ways.costs) for _, ways in plans])
+            firsts = np.concatenate([ways.firsts for _, ways in plans])
+            lasts = np.concatenate([ways.lasts for _, ways in plans])
+            bars.append(_Kept(plans, plan_of, firsts, lasts, network.add(costs)))
             if unit.group >= 0:
-                sizes = [len(ways) for _, _, ways in plans]
-                network.connect(chosen[unit.group], bars[-1].variable, which_plan(sizes))
+                wrong = np.where(every_plan == plan_of, 0.0, np.inf)
+                network.connect(chosen[unit.group], bars[-1].variable, wrong)
         for number, crossing in enumerate(self._problem.first.crossings):
             before, after = bars[crossing.before], bars[crossing.after]
-            network.connect(before.variable, after.variable, self._crossing(number, before, after))
+            costs = self._layout.crossings[after.plan_of, number, before.lasts[:, None], after.firsts]
+            network.connect(before.variable, after.variable, costs)
         return _Base(network, chosen, tuple(bars))
-
-    def _worth_keeping(self, limit: float) -> list[tuple[tuple[Hashable, Table, Ints], ...]]:
-        """For each bar and plan the ways with which the loose model stays below a limit.
-
-        Where bars of one kind have the same fixed and the same costs, the cheapest for each choice of ends serves all.
-        """
-        by_kind: dict[Hashable, list[int]] = defaultdict(list)
-        for bar, unit in enumerate(self._units):
-            for kind in dict.fromkeys(unit.kinds):
-                by_kind[kind].append(bar)
-        mixed = {kind for kind, bars in by_kind.items() if _fixed_differently(self._problem.first, bars)}
-        found = []
-        for unit, totals in zip(self._units, self._totals, strict=True):
-            plans = []
-            for kind, table, total in zip(unit.kinds, unit.tables, totals, strict=True):
-                ways = np.flatnonzero(total < limit)
-                plans.append((kind, table, ways if kind in mixed else _cheapest_of_its_ends(table, ways)))
-            found.append(tuple(plans))
-        return found
-
-    def _crossing(self, number: int, before: _Kept, after: _Kept) -> Costs:
-        tables = [table for _, table, _ in after.plans]
-        firsts = [table.ways.begins[ways] for _, table, ways in after.plans]
-        rows = []
-        for _, table, ways in before.plans:
-            last = table.ways.finishes[ways][:, None]
-            costs = self._problem.crossings(number, table, tables)
-            rows.append([block[last, first] for block, first in zip(costs, firsts, strict=True)])
-        return side_by_side(rows)
 
     def _solve(self, base: _Base) -> Answer:
         """The cheapest bowing if bars of the kinds that are heeded, and no others, differ at a price."""
         network = base.network.copy()
-        named = [bar.names() for bar in base.bars]
         for kind in self._heeded:
-            bars = [number for number, bar in enumerate(base.bars) if any(its == kind for its, _, _ in bar.plans)]
-            self._let_differ(network, base, kind, {number: named[number] for number in bars})
+            bars = [number for number, bar in enumerate(base.bars) if any(its == kind for its, _ in bar.plans)]
+            self._let_differ(network, base, kind, {number: base.bars[number].names() for number in bars})
         choice = cheapest(network, self._go_on, strike_out=True)
         if not choice.values:
             return NO_ANSWER
-        ways = tuple(bar.way(choice.values[bar.variable]) for bar in base.bars)
-        return Answer(choice.cost, ways, tuple(choice.values[variable] for variable in base.chosen))
+        values = [choice.values[bar.variable] for bar in base.bars]
+        run_on = tuple(
+            [
+                bool(self._layout.run_on[after.plan_of[then], number, before.lasts[now], after.firsts[then]])
+                for number, crossing in enumerate(self._problem.first.crossings)
+                for before, now in [(base.bars[crossing.before], values[crossing.before])]
+                for after, then in [(base.bars[crossing.after], values[crossing.after])]
+            ]
+        )
+        ways = tuple([bar.way(value) for bar, value in zip(base.bars, values, strict=True)])
+        return Answer(choice.cost, ways, run_on, tuple([choice.values[variable] for variable in base.chosen]))
 
     def _let_differ(
-        self, network: Network, base: _Base, kind: Hashable, named: dict[int, list[tuple[Hashable, bytes]]]
+        self, network: Network, base: _Base, kind: Hashable, named: dict[int, list[tuple[Hashable, WayName]]]
     ) -> None:
         """Let bars of one kind differ from a common way at the price of one thing broken each.
 
@@ -170,7 +184,7 @@ class Exact:
         shared = {name: place for place, name in enumerate(name for name, count in times.items() if count > 1)}
         plans_of: dict[int, set[int]] = defaultdict(set)  # by group: under which plans it has bars of this kind
         for number in named:
-            plans = (plan for plan, (its_kind, _, _) in enumerate(base.bars[number].plans) if its_kind == kind)
+            plans = (plan for plan, (its_kind, _) in enumerate(base.bars[number].plans) if its_kind == kind)
             plans_of[self._problem.group_of[number]].update(plans)
         values = [0.0] * len(shared) + [-broken] * len(plans_of) + [0.0]
         common = network.add(np.array(values))
@@ -189,21 +203,16 @@ class Exact:
             network.connect(common, base.bars[number].variable, costs)
 
 
-def _cheapest_of_its_ends(table: Table, ways: Ints) -> Ints:
-    """Of some ways, the cheapest for each choice of ends."""
-    order = np.lexsort((ways, table.way_costs[ways], table.ways.finishes[ways], table.ways.begins[ways]))
-    ways = ways[order]
-    ends = np.stack((table.ways.begins[ways], table.ways.finishes[ways]))
-    best: Ints = ways[(np.diff(ends, prepend=-1) != 0).any(axis=0)]
-    return best
-
-
 def _fixed_differently(problem: Problem, bars: Sequence[int]) -> bool:
-    """Whether what is fixed or what slurs cost is not the same in bars of one kind."""
+    """Whether limits, what is fixed or what slurs cost is not the same in bars of one kind."""
     asked = {
-        tuple(
-            (note.hooked, note.bow, note.retake, *((note.joined, note.join_cost, note.apart_cost) if place else ()))
-            for place, note in enumerate(problem.notes_of(bar))
+        (
+            problem.bars[bar].longest,
+            problem.bars[max(bar - 1, 0)].longest,
+            *(
+                (note.hooked, note.bow, note.retake, *((note.joined, note.join_cost, note.apart_cost) if place else ()))
+                for place, note in enumerate(problem.notes_of(bar))
+            ),
         )
         for bar in bars
     }

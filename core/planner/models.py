@@ -3,199 +3,135 @@
 - *Alike*: all bars of one kind in one group of phrases share a choice.
 - *Loose*: each bar has its own, and nothing is asked of its like, which gives a bound.
 
-A bar can be bowed in the ways that it has under each plan open to it; the choice for its group says which count.
-``core.planner.exact`` has the third model.
+From outside a bar only its ends matter, so a choice is two variables, for the first stroke and for the last, and what
+the cheapest way with both costs. A bar has the ends that it can have under each plan open to it; the choice for its
+group says which count. ``core.planner.exact`` has the third model.
 """
 
 from __future__ import annotations
 
-from collections import Counter, defaultdict
-from collections.abc import Callable, Hashable, Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from collections import defaultdict
+from collections.abc import Callable, Hashable, Mapping, Sequence
 from itertools import pairwise
 from math import inf
 from typing import NamedTuple
 
 import numpy as np
 
-from core.planner.network import Costs, Elimination, Network, cheapest, eliminated
-from core.planner.problem import Problem
-from core.planner.tables import Scale, Table, bar_table, crossing_costs
-from core.planner.ways import Ints, Ways
+from core.planner.divisions import Way
+from core.planner.layout import Layout, at_either_end
+from core.planner.network import Choice, Costs, Elimination, Network, eliminated
+from core.planner.open_problem import Answer, OpenProblem
+from core.planner.rows import Flags, Ints
 
 
-@dataclass(frozen=True)
-class OpenProblem:
-    """A problem with plans to choose.
-
-    Attributes:
-        problems: The problem under each plan throughout.
-        scale: Their weights.
-        group_of: For each bar the group of phrases that it takes its plan from; -1 where its plan is settled.
-        borders: By two groups, the smaller first: how often a phrase of one stands beside a phrase of the other.
-        groups: How many there are.
-    """
-
-    problems: tuple[Problem, ...]
-    scale: Scale
-    group_of: tuple[int, ...]
-    borders: Mapping[tuple[int, int], int] = field(default_factory=dict)
-    groups: int = 0
-
-    @property
-    def first(self) -> Problem:
-        """The problem under the first plan; under another only accents differ."""
-        return self.problems[0]
-
-    def plans_of(self, bar: int) -> range:
-        """The plans that a bar can have, as indexes in ``problems``."""
-        return range(len(self.problems) if self.group_of[bar] >= 0 else 1)
-
-    def kinds(self, choice: Sequence[int]) -> dict[Hashable, list[int]]:
-        """The bars of each kind under a choice of plans."""
-        found: dict[Hashable, list[int]] = {}
-        for bar, group in enumerate(self.group_of):
-            found.setdefault(self.problems[choice[group] if group >= 0 else 0].bars[bar].kind, []).append(bar)
-        return found
-
-    def add_choices(self, network: Network) -> tuple[int, ...]:
-        """Add a variable for the plan of each group, each change of plan at its price."""
-        plans = len(self.problems)
-        chosen = tuple(network.add(np.zeros(plans)) for _ in range(self.groups))
-        change = self.first.settings.weights.plan_change
-        for (one, other), times in self.borders.items():
-            network.connect(chosen[one], chosen[other], times * change * (1 - np.eye(plans)))
-        return chosen
-
-    def crossings(self, number: int, before: Table, after: Sequence[Table]) -> Iterator[Costs]:
-        """What a crossing costs from a bar's ways under one plan to those of the next bar under each of its plans."""
-        for problem, table in zip(self.problems, after, strict=False):
-            yield crossing_costs(problem, self.scale, problem.crossings[number], before, table)
-
-
-def settled(problem: Problem, scale: Scale) -> OpenProblem:
-    """A problem whose accents are settled."""
-    return OpenProblem((problem,), scale, (-1,) * len(problem.bars))
-
-
-@dataclass(frozen=True)
-class Answer:
-    """The cheapest bowing of a model.
+class Forced(NamedTuple):
+    """A way that a unit of which one plan is open must be bowed in.
 
     Attributes:
-        total: Its cost, changes of plan included; infinite where there is none.
-        ways: For each bar its ways and the one chosen.
-        choice: For each group of phrases its plan.
+        way: The way.
+        first, last: Its ends.
+        cost: All playings.
     """
 
-    total: float
-    ways: tuple[tuple[Ways, int], ...] = ()
-    choice: tuple[int, ...] = ()
-
-    def differing(self, problem: OpenProblem) -> dict[Hashable, int]:
-        """By kind, how many bars are bowed otherwise than most of their like; kinds without any are left out."""
-        found = {}
-        for kind, bars in problem.kinds(self.choice).items() if self.ways else ():
-            chosen = Counter(self.ways[bar] for bar in bars)
-            if len(chosen) > 1:  # perhaps the same, listed for other bars
-                times: Counter[bytes] = Counter()
-                for (ways, way), count in chosen.items():
-                    times[names(ways, np.array([way]))[0]] += count
-                if len(times) > 1:
-                    found[kind] = len(bars) - max(times.values())
-        return found
-
-
-NO_ANSWER = Answer(inf)
-
-
-class Unit(NamedTuple):
-    """Bars that are bowed alike.
-
-    Attributes:
-        bars: Indexes in ``Problem.bars``.
-        group: The group of phrases that they take their plan from; -1 where it is settled.
-        kinds: Their kind under each plan.
-        tables: The ways that they choose from under each plan.
-        first, last: The variables that say what their first and their last stroke are: values under one plan behind
-            those under the plan before.
-    """
-
-    bars: tuple[int, ...]
-    group: int
-    kinds: tuple[Hashable, ...]
-    tables: tuple[Table, ...]
+    way: Way
     first: int
     last: int
+    cost: float
 
-    def chosen(self, first: int, last: int) -> tuple[Ways, int]:
-        """The ways and the one of them that two values stand for, which are of one plan."""
-        for table in self.tables:
-            height, width = table.costs.shape
-            if first < height:
-                return table.ways, table.cheapest(first, last)
-            first, last = first - height, last - width
-        raise IndexError("no such values")
 
-    def totals(self, by_ends: Costs) -> list[Costs]:
-        """For each plan, what the cheapest bowing with each way costs, given what it costs with each two values."""
-        found = []
-        row = column = 0
-        for table in self.tables:
-            height, width = table.costs.shape
-            found.append(table.totals(by_ends[row : row + height, column : column + width]))
-            row, column = row + height, column + width
-        return found
+class _Values(NamedTuple):
+    """What the values of a variable stand for.
+
+    Attributes:
+        plans: By value: the plan under which it counts; values of one plan stand together.
+        ends: By value: the end.
+    """
+
+    plans: Ints
+    ends: Ints
+
+
+class _Built(NamedTuple):
+    """A network and what its variables stand for.
+
+    Attributes:
+        network: The network.
+        chosen: For each group of phrases the variable that says which plan it takes.
+        firsts, lasts: For each unit the values of two variables, for its first stroke and for its last; these are
+            numbered one behind the other from ``len(chosen)`` on.
+    """
+
+    network: Network
+    chosen: tuple[int, ...]
+    firsts: list[_Values]
+    lasts: list[_Values]
+
+    def first(self, unit: int) -> int:
+        """The variable for the first stroke of a unit."""
+        return len(self.chosen) + 2 * unit
+
+    def last(self, unit: int) -> int:
+        """The variable for its last stroke."""
+        return len(self.chosen) + 2 * unit + 1
 
 
 class Model:
-    """A network and what its values mean.
+    """Units of bars bowed alike, each by itself.
 
     Attributes:
         problem: Of what.
-        network: The network; never changed once it has been asked for something.
-        chosen: For each group of phrases the variable that says which plan it takes.
-        units: The bars bowed alike.
+        layout: The units, and what they and the crossings between them cost.
     """
 
     def __init__(
-        self, problem: OpenProblem, network: Network, chosen: tuple[int, ...], units: tuple[Unit, ...],
-        *, thinned: bool = False,
-    ) -> None:  # fmt: skip
-        self.problem, self.network, self.chosen, self.units = problem, network, chosen, units
-        self._thinned = thinned  # many values are out of the question
-        self._elimination: Elimination | None = None
+        self, layout: Layout, possible: tuple[Flags, Flags] | None = None, ties: Sequence[tuple[int, int, bool]] = ()
+    ) -> None:
+        """Make a model.
 
-    def solve(self, go_on: Callable[[], None]) -> Answer:
+        Args:
+            layout: The units.
+            possible: rows x first ends, and rows x last ends: which there can be; None: all of the layout's.
+            ties: Two units that begin alike (True) or end alike (False) where they are of one kind.
+        """
+        self.problem, self.layout = layout.problem, layout
+        self._possible = possible or layout.possible
+        self._ties = ties
+        self._elimination: tuple[_Built, Elimination] | None = None
+
+    def solve(
+        self, go_on: Callable[[], None], forced: Mapping[int, Forced] | None = None, *, below: float = inf
+    ) -> Answer:
         """The cheapest bowing.
 
+        Args:
+            go_on: Called now and then; raises to stop.
+            forced: By number of the unit, the way that it must be bowed in.
+            below: Where it costs as much or more, its total alone is told.
         Raises:
             TooManyCombinationsError: the memory allowed is not enough.
         """
-        choice = cheapest(self.network, go_on) if self._thinned else self._eliminated(go_on).cheapest()
-        if not choice.values:
-            return NO_ANSWER
-        ways: dict[int, tuple[Ways, int]] = {}
-        for unit in self.units:
-            ways.update(dict.fromkeys(unit.bars, unit.chosen(choice.values[unit.first], choice.values[unit.last])))
-        plans = tuple(choice.values[variable] for variable in self.chosen)
-        return Answer(choice.cost, tuple(ways[bar] for bar in range(len(ways))), plans)
+        forced = forced or {}
+        built = self._built(*(self._possible if self._ties else self.layout.worth_keeping), forced)
+        choice = eliminated(built.network, go_on).cheapest()
+        return self._answer(built, choice, forced) if choice.cost < below else Answer(choice.cost)
 
-    def least(self, go_on: Callable[[], None]) -> list[Costs]:
-        """For each unit, what the cheapest bowing costs with each two values of its first and last stroke.
-
-        Raises:
-            TooManyCombinationsError: the memory allowed is not enough.
-        """
-        return self._eliminated(go_on).least([(unit.first, unit.last) for unit in self.units], go_on)
-
-    def totals_by_way(self, go_on: Callable[[], None]) -> list[list[Costs]]:
-        """For each unit, plan and way, what the cheapest bowing with it costs; infinite where there is none.
+    def least(self, go_on: Callable[[], None]) -> Costs:
+        """Rows x first ends x last ends: what the cheapest bowing with these costs; infinite where there is none.
 
         Raises:
             TooManyCombinationsError: the memory allowed is not enough.
         """
-        return [unit.totals(costs) for unit, costs in zip(self.units, self.least(go_on), strict=True)]
+        built, elimination = self._eliminated(go_on)
+        units = range(len(self.layout.units))
+        found = elimination.least([(built.first(unit), built.last(unit)) for unit in units], go_on)
+        least: Costs = np.full(self.layout.divisions.costs.shape, inf)
+        for unit, first, last, costs in zip(self.layout.units, built.firsts, built.lasts, found, strict=True):
+            rows = np.array(unit.rows)
+            here = first.plans[:, None] == last.plans
+            indexes = np.broadcast_arrays(rows[first.plans][:, None], first.ends[:, None], last.ends)
+            least[tuple(index[here] for index in indexes)] = costs[here]
+        return least
 
     def under(self, limit: float, go_on: Callable[[], None]) -> Model:
         """The same without what only bowings have that cost the limit or more.
@@ -203,24 +139,7 @@ class Model:
         Raises:
             TooManyCombinationsError: the memory allowed is not enough.
         """
-        network = self.network.copy()
-        for unit, costs in zip(self.units, self.least(go_on), strict=True):
-            for variable, axis in ((unit.first, 1), (unit.last, 0)):
-                network.alone[variable] = np.where(costs.min(axis=axis) < limit, 0.0, inf)
-        return Model(self.problem, network, self.chosen, self.units, thinned=True)
-
-    def forced(self, ways: Mapping[int, int]) -> Model:
-        """The same where the bars of some units, by number and with one plan each, are bowed in a given way."""
-        network, units = self.network.copy(), list(self.units)
-        for number, way in ways.items():
-            unit = units[number]
-            (table,) = unit.tables
-            costs = np.full(table.costs.shape, inf)
-            costs[table.ways.begins[way], table.ways.finishes[way]] = table.way_costs[way]
-            network.pairs[unit.first, unit.last] = costs
-            alone = np.where(np.arange(len(table.ways)) == way, table.way_costs, inf)
-            units[number] = unit._replace(tables=(replace(table, costs=costs, way_costs=alone),))
-        return Model(self.problem, network, self.chosen, tuple(units))
+        return Model(self.layout, at_either_end(self.least(go_on) < limit), self._ties)
 
     def tied(self, answer: Answer) -> Model | None:
         """The same where bars of one kind that an answer begins or ends otherwise must begin or end alike.
@@ -228,30 +147,110 @@ class Model:
         Returns:
             None where the answer begins and ends all of them alike.
         """
-        of_kind: dict[Hashable, list[Unit]] = defaultdict(list)
-        for unit in self.units:
-            of_kind[unit.kinds[answer.choice[unit.group] if unit.group >= 0 else 0]].append(unit)
-        network = self.network.copy()
-        apart = False
+        of_kind: dict[Hashable, list[int]] = defaultdict(list)
+        for number, unit in enumerate(self.layout.units):
+            of_kind[unit.kinds[answer.choice[unit.group] if unit.group >= 0 else 0]].append(number)
+        apart = []
         for units in of_kind.values():
             for one, other in pairwise(units):
-                for at_start in (True, False):
-                    if _end(answer, one, at_start=at_start) != _end(answer, other, at_start=at_start):
-                        apart = True
-                        _tie(network, one, other, at_start=at_start)
-        return Model(self.problem, network, self.chosen, self.units, thinned=self._thinned) if apart else None
+                ways = [answer.ways[self.layout.units[unit].bars[0]] for unit in (one, other)]
+                apart += [(one, other, True)] if len({(way.bows[0], way.head) for way in ways}) > 1 else []
+                apart += [(one, other, False)] if len({(way.bows[-1], way.tail) for way in ways}) > 1 else []
+        return Model(self.layout, self._possible, [*self._ties, *apart]) if apart else None
 
-    def _eliminated(self, go_on: Callable[[], None]) -> Elimination:
+    def _eliminated(self, go_on: Callable[[], None]) -> tuple[_Built, Elimination]:
         if self._elimination is None:
-            self._elimination = eliminated(self.network, go_on)
+            built = self._built(*self._possible, {})
+            self._elimination = built, eliminated(built.network, go_on)
         return self._elimination
+
+    def _built(self, firsts: Flags, lasts: Flags, forced: Mapping[int, Forced]) -> _Built:
+        """The network of some ends."""
+        layout, network = self.layout, Network()
+        chosen = self.problem.add_choices(network)
+        plans = np.arange(len(self.problem.problems))
+        all_firsts, all_lasts = _values(layout, firsts), _values(layout, lasts)
+        of_firsts, of_lasts = [], []
+        for number, (unit, first, last) in enumerate(zip(layout.units, all_firsts, all_lasts, strict=True)):
+            if number in forced:
+                way = forced[number]
+                first, last = (_Values(np.zeros(1, np.int64), np.array([end])) for end in (way.first, way.last))
+                costs = np.array([[way.cost]])
+            else:
+                rows = unit.rows[0] + first.plans[:, None]
+                costs = layout.divisions.costs[rows, first.ends[:, None], last.ends]
+                if len(unit.rows) > 1:
+                    costs[first.plans[:, None] != last.plans] = inf
+            of_firsts.append(first)
+            of_lasts.append(last)
+            begins, ends = (network.add(np.zeros(size)) for size in costs.shape)
+            network.connect(begins, ends, costs)
+            if unit.group >= 0:
+                network.connect(chosen[unit.group], begins, np.where(plans[:, None] == first.plans, 0.0, inf))
+        built = _Built(network, chosen, of_firsts, of_lasts)
+        for number, (before, after) in enumerate(zip(layout.before, layout.after, strict=True)):
+            last, first = of_lasts[before], of_firsts[after]
+            costs = layout.crossings[first.plans, number, last.ends[:, None], first.ends]
+            network.connect(built.last(before), built.first(after), costs)
+        for one, other, at_start in self._ties:
+            self._tie(built, one, other, at_start=at_start)
+        return built
+
+    def _tie(self, built: _Built, one: int, other: int, *, at_start: bool) -> None:
+        """Where two units are of one kind, their first or last strokes must be alike."""
+        units, values = self.layout.units, built.firsts if at_start else built.lasts
+        rows, columns = (
+            [
+                (units[unit].kinds[plan], end)
+                for plan, end in zip(*(each.tolist() for each in values[unit]), strict=True)
+            ]
+            for unit in (one, other)
+        )
+        costs = [[inf if kind == its and end != their_end else 0.0 for its, their_end in columns] for kind, end in rows]
+        first, second = (built.first(unit) if at_start else built.last(unit) for unit in (one, other))
+        built.network.connect(first, second, np.array(costs))
+
+    def _answer(self, built: _Built, choice: Choice, forced: Mapping[int, Forced]) -> Answer:
+        layout = self.layout
+        plans, firsts, lasts = [], [], []
+        ways: dict[int, Way] = {}
+        for number, unit in enumerate(layout.units):
+            begins, ends = choice.values[built.first(number)], choice.values[built.last(number)]
+            plans.append(int(built.firsts[number].plans[begins]))
+            firsts.append(int(built.firsts[number].ends[begins]))
+            lasts.append(int(built.lasts[number].ends[ends]))
+            if number in forced:
+                way = forced[number].way
+            else:
+                way = layout.divisions.way(unit.rows[plans[-1]], firsts[-1], lasts[-1])
+            ways.update(dict.fromkeys(unit.bars, way))
+        run_on = tuple(
+            [
+                bool(layout.run_on[plans[after], number, lasts[before], firsts[after]])
+                for number, (before, after) in enumerate(zip(layout.before, layout.after, strict=True))
+            ]
+        )
+        return Answer(
+            choice.cost,
+            tuple([ways[bar] for bar in range(len(ways))]),
+            run_on,
+            tuple([choice.values[group] for group in built.chosen]),
+        )
+
+
+def _values(layout: Layout, ends: Flags) -> list[_Values]:
+    """For each unit, some of the ends of its rows."""
+    rows, numbers = np.nonzero(ends)
+    plans = layout.plan_of_row[rows]
+    stops = np.searchsorted(rows, [unit.rows[-1] for unit in layout.units], side="right").tolist()
+    return [_Values(plans[start:stop], numbers[start:stop]) for start, stop in pairwise([0, *stops])]
 
 
 def alike(problem: OpenProblem) -> Model | None:
     """One choice for bars of one group of phrases that are of one kind under each plan; None where that cannot be."""
     found: dict[Hashable, list[int]] = {}
     for bar, group in enumerate(problem.group_of):
-        kinds = tuple(problem.problems[plan].bars[bar].kind for plan in problem.plans_of(bar))
+        kinds = tuple([problem.problems[plan].bars[bar].kind for plan in problem.plans_of(bar)])
         found.setdefault((group, kinds), []).append(bar)
     return grouped(problem, tuple(found.values()))
 
@@ -263,91 +262,5 @@ def loose(problem: OpenProblem) -> Model | None:
 
 def grouped(problem: OpenProblem, groups: Sequence[Sequence[int]]) -> Model | None:
     """A model in which some bars, of one kind and one group of phrases, are bowed alike; None where that cannot be."""
-    network = Network()
-    chosen = problem.add_choices(network)
-    units = []
-    for bars in groups:
-        unit = _unit(network, problem, tuple(bars))
-        if unit is None:
-            return None
-        units.append(unit)
-        if unit.group >= 0:
-            network.connect(chosen[unit.group], unit.first, which_plan([len(table.costs) for table in unit.tables]))
-    of_bar = {bar: unit for unit in units for bar in unit.bars}
-    for number, crossing in enumerate(problem.first.crossings):
-        before, after = of_bar[crossing.before], of_bar[crossing.after]
-        costs = side_by_side([list(problem.crossings(number, table, after.tables)) for table in before.tables])
-        network.connect(before.last, after.first, costs)
-    return Model(problem, network, chosen, tuple(units))
-
-
-def _unit(network: Network, problem: OpenProblem, bars: tuple[int, ...]) -> Unit | None:
-    under = [problem.problems[plan] for plan in problem.plans_of(bars[0])]
-    tables = []
-    for one in under:
-        table = bar_table(one, problem.scale, bars)
-        if table is None:
-            return None  # what is fixed is the same under every plan
-        tables.append(table)
-    costs = _on_the_diagonal([table.costs for table in tables])
-    first, last = (network.add(np.zeros(size)) for size in costs.shape)
-    network.connect(first, last, costs)
-    kinds = tuple(one.bars[bars[0]].kind for one in under)
-    return Unit(bars, problem.group_of[bars[0]], kinds, tuple(tables), first, last)
-
-
-def _on_the_diagonal(blocks: Sequence[Costs]) -> Costs:
-    """One table of tables of which no two can be had together."""
-    if len(blocks) == 1:
-        return blocks[0]
-    costs = np.full((sum(len(block) for block in blocks), sum(block.shape[1] for block in blocks)), inf)
-    row = column = 0
-    for block in blocks:
-        height, width = block.shape
-        costs[row : row + height, column : column + width] = block
-        row, column = row + height, column + width
-    return costs
-
-
-def which_plan(sizes: Sequence[int]) -> Costs:
-    """Forbids values of one plan where the other is chosen: plans x values, of which each plan has so many."""
-    plan_of = np.repeat(np.arange(len(sizes)), sizes)
-    costs: Costs = np.where(np.arange(len(sizes))[:, None] == plan_of[None, :], 0.0, inf)
-    return costs
-
-
-def side_by_side(blocks: Sequence[Sequence[Costs]]) -> Costs:
-    """One table of tables in rows and columns."""
-    if len(blocks) == len(blocks[0]) == 1:
-        return blocks[0][0]
-    return np.concatenate([np.concatenate(row, axis=1) for row in blocks])
-
-
-def names(ways: Ways, kept: Ints) -> list[bytes]:
-    """What tells ways apart: directions and joins."""
-    rows = np.concatenate((ways.bows[kept], ways.joins[kept]), axis=1).astype(np.int8)
-    return [row.tobytes() for row in rows]
-
-
-def _end(answer: Answer, unit: Unit, *, at_start: bool) -> tuple[int, int]:
-    """Direction and ticks of the first or last stroke of a unit in an answer."""
-    ways, way = answer.ways[unit.bars[0]]
-    ends, number = (ways.first, ways.begins[way]) if at_start else (ways.last, ways.finishes[way])
-    return int(ends.bows[number]), int(ends.ticks[number])
-
-
-def _tie(network: Network, one: Unit, other: Unit, *, at_start: bool) -> None:
-    """Where two units are of one kind, their first or last strokes must be alike."""
-    rows, columns = _labels(one, at_start=at_start), _labels(other, at_start=at_start)
-    costs = [[inf if kind == its and end != their_end else 0.0 for its, their_end in columns] for kind, end in rows]
-    first, second = (unit.first if at_start else unit.last for unit in (one, other))
-    network.connect(first, second, np.array(costs))
-
-
-def _labels(unit: Unit, *, at_start: bool) -> list[tuple[Hashable, tuple[int, int]]]:
-    """For each value of a variable the kind of the bar, and direction and ticks of the stroke."""
-    labels: list[tuple[Hashable, tuple[int, int]]] = []
-    for kind, table in zip(unit.kinds, unit.tables, strict=True):
-        ends = table.ways.first if at_start else table.ways.last
-        labels += [(kind, end) for end in zip(ends.bows.tolist(), ends.ticks.tolist(), strict=True)]
-    return labels
+    layout = Layout(problem, groups)
+    return None if layout.impossible else Model(layout)

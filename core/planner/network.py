@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
+from heapq import heapify, heappop, heappush
 from math import inf, prod
 from typing import NamedTuple, TypeAlias
 
@@ -235,7 +236,8 @@ class _Left:
         worse = alone[:, None] - alone[None, :]  # how much worse the first value is than the second, at worst
         with np.errstate(invalid="ignore"):  # impossible beside impossible says nothing
             for costs in self.tables[variable].values():
-                worse = worse + np.fmax.reduce(costs[:, None, :] - costs[None, :, :], axis=2)
+                by_neighbour = np.ascontiguousarray(costs.T)  # so that all values are compared at once
+                worse = worse + np.fmax.reduce(by_neighbour[:, :, None] - by_neighbour[:, None, :], axis=0)
         beats = (worse < 0) | ((worse == 0) & (np.arange(count)[:, None] < np.arange(count)[None, :]))
         kept[beats.any(axis=0)] = False
         return kept
@@ -249,49 +251,76 @@ class _Left:
             self.tables[neighbour][variable] = costs.T
 
     def eliminate(self, go_on: Callable[[], None]) -> list[_Step]:
-        """Eliminate every variable; the steps in order."""
+        """Eliminate every variable; the steps in order. Nothing is left afterwards."""
         sizes = [len(values) for values in self.values]
         touching = [set(tables) for tables in self.tables]
-        parts: list[list[tuple[tuple[int, ...], Costs]]] = [[((v,), costs)] for v, costs in enumerate(self.alone)]
-        for first, tables in enumerate(self.tables):
-            for second, costs in tables.items():
-                if first < second:
-                    part = ((first, second), costs)
-                    parts[first].append(part)
-                    parts[second].append(part)
-        combinations = {one: _combinations(one, sizes, touching) for one in range(len(sizes))}
+        wide: list[list[tuple[tuple[int, ...], Costs]]] = [[] for _ in sizes]  # tables of three variables and more
+        waiting = [(_combinations(one, sizes, touching), one) for one in range(len(sizes))]
+        heapify(waiting)
+        current = {one: combinations for combinations, one in waiting}
         steps = []
-        while combinations:
-            variable = min(combinations, key=combinations.__getitem__)
-            others = tuple(sorted(touching[variable]))
-            scope = (variable, *others)
-            if combinations.pop(variable) > MOST_COMBINATIONS:
+        while waiting:
+            combinations, variable = heappop(waiting)
+            if current.get(variable) != combinations:
+                continue  # it has touched others since
+            del current[variable]
+            if combinations > MOST_COMBINATIONS:
                 raise TooManyCombinationsError
             go_on()
-            table = _sum(scope, [sizes[one] for one in scope], parts[variable])
+            others = tuple(touching[variable])
+            table = self._sum(variable, others, wide[variable])
             steps.append(_Step(variable, others, table))
-            message = (others, table.min(axis=0))
+            self._tell(variable, others, np.minimum.reduce(table), wide)
             for other in others:
-                parts[other] = [part for part in parts[other] if variable not in part[0]]
-                parts[other].append(message)
-                touching[other] = (touching[other] | set(others)) - {other, variable}
-            combinations.update((other, _combinations(other, sizes, touching)) for other in others)
+                touching[other].update(others)
+                touching[other] -= {other, variable}
+                now = _combinations(other, sizes, touching)
+                if now != current[other]:
+                    current[other] = now
+                    heappush(waiting, (now, other))
         return steps
+
+    def _sum(self, variable: int, others: tuple[int, ...], wide: Sequence[tuple[tuple[int, ...], Costs]]) -> Costs:
+        """What each value of a variable costs, for each choice of the others that it touches."""
+        tables = self.tables[variable]
+        if len(others) == 2 and not wide:  # most are like this
+            one, other = others
+            return self.alone[variable][:, None, None] + tables[one][:, :, None] + tables[other][:, None, :]
+        total = self.alone[variable].reshape(-1, *(1 for _ in others))
+        for axis, other in enumerate(others, 1):
+            if other in tables:
+                costs = tables[other]
+                shape = [1] * (len(others) + 1)
+                shape[0], shape[axis] = costs.shape
+                total = total + costs.reshape(shape)
+        axes = {one: axis for axis, one in enumerate((variable, *others))}
+        for variables, costs in wide:
+            order = sorted(range(len(variables)), key=lambda place: axes[variables[place]])
+            shape = [1] * (len(others) + 1)
+            for place in order:
+                shape[axes[variables[place]]] = costs.shape[place]
+            total = total + costs.transpose(order).reshape(shape)
+        return total
+
+    def _tell(
+        self, variable: int, others: tuple[int, ...], least: Costs, wide: list[list[tuple[tuple[int, ...], Costs]]]
+    ) -> None:
+        """Put what a variable costs at best in the place of the variable."""
+        for other in others:
+            self.tables[other].pop(variable, None)
+        if len(others) == 1:
+            self.alone[others[0]] = self.alone[others[0]] + least
+        elif len(others) == 2:
+            one, other = others
+            known = self.tables[one].get(other)
+            both = least if known is None else known + least
+            self.tables[one][other], self.tables[other][one] = both, both.T
+        for other in others:
+            wide[other] = [part for part in wide[other] if variable not in part[0]]
+            if len(others) > 2:
+                wide[other].append((others, least))
 
 
 def _combinations(variable: int, sizes: Sequence[int], touching: Sequence[set[int]]) -> int:
     """How many combinations of values a variable and those that it touches have."""
     return sizes[variable] * prod([sizes[other] for other in touching[variable]])
-
-
-def _sum(scope: Sequence[int], shape: Sequence[int], parts: Sequence[tuple[tuple[int, ...], Costs]]) -> Costs:
-    """Add tables over some of the variables to one over all of them."""
-    total = np.zeros(shape)
-    axes = {variable: axis for axis, variable in enumerate(scope)}
-    for variables, costs in parts:
-        order = sorted(range(len(variables)), key=lambda place: axes[variables[place]])
-        here = [1] * len(shape)
-        for place in order:
-            here[axes[variables[place]]] = costs.shape[place]
-        total += costs.transpose(order).reshape(here)
-    return total

@@ -15,12 +15,12 @@ from core.accent_plan import AccentPlan, PlanKind
 from core.accents import PHRASE_PLANS, phrases
 from core.bowing import Bowing, set_plan
 from core.planner.join_costs import Style
-from core.planner.models import OpenProblem
+from core.planner.open_problem import OpenProblem
 from core.planner.plan import Plan, finished, plan_bowing
 from core.planner.problem import STANDARD, Problem, pose, with_accents
+from core.planner.scale import scale_of
 from core.planner.search import Search, in_time
 from core.planner.settings import PlannerSettings
-from core.planner.tables import scale_of
 from core.recurrence import bar_classes
 from core.tune import Tune
 

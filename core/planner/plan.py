@@ -10,11 +10,14 @@ from math import inf
 from immutabledict import immutabledict
 
 from core.bowing import Bow, Bowing, Join, Mark
-from core.planner.models import Answer, loose, settled
+from core.planner.layout import Layout
+from core.planner.models import loose
+from core.planner.open_problem import Answer, settled
 from core.planner.problem import Problem, RefusedPlanError
+from core.planner.rows import BOWS
+from core.planner.scale import Scale, scale_of
 from core.planner.score import Score
 from core.planner.search import Search, in_time
-from core.planner.tables import BOWS, Scale, bar_table, boundary, scale_of
 from core.strokes import work_out
 from core.translation import tr
 
@@ -86,16 +89,16 @@ def finished(problem: Problem, search: Search) -> Plan:
         raise _refusal(problem, scale)
     if search.best.total == inf:
         raise UnfinishedPlanError(scale.score(search.bound))
-    bowing = to_bowing(problem, scale, search.best)
+    bowing = to_bowing(problem, search.best)
     return Plan(problem, bowing, scale.score(search.best.total), scale.score(search.bound))
 
 
-def to_bowing(problem: Problem, scale: Scale, answer: Answer) -> Bowing:
+def to_bowing(problem: Problem, answer: Answer) -> Bowing:
     """What was kept, with the slurs, retakes and marks that a model's answer needs.
 
     Where nothing tells up from down it is turned so that it begins as rule B6 says.
     """
-    joined, retaken, bows = _notes(problem, scale, answer)
+    joined, retaken, bows = _notes(problem, answer)
     bowing = _bowing(problem, joined, retaken, bows)
     if bowing.marks and all(note.bow is None and not note.accented for note in problem.notes):
         turned = _bowing(problem, joined, retaken, [bow.turned for bow in bows])
@@ -139,32 +142,26 @@ def _is_lifted(problem: Problem, bows: list[Bow], number: int) -> bool:
     return False
 
 
-def _notes(problem: Problem, scale: Scale, answer: Answer) -> tuple[list[bool], list[bool], list[Bow]]:
+def _notes(problem: Problem, answer: Answer) -> tuple[list[bool], list[bool], list[Bow]]:
     """For each note: joined to the one before, retaken away from seams, direction."""
     joined, retaken, bows = [], [], []
-    for ways, way in answer.ways:
-        joined += [bool(join) for join in ways.joins[way]]
-        retaken += [bool(retake) for retake in ways.retakes[way]]
-        bows += [BOWS[bow] for bow in ways.bows[way]]
-    for crossing in problem.crossings:
+    for way in answer.ways:
+        joined += [bool(join) for join in way.joins]
+        retaken += [bool(retake) for retake in way.retakes]
+        bows += [BOWS[bow] for bow in way.bows]
+    for crossing, runs_on in zip(problem.crossings, answer.run_on, strict=True):
         bar = problem.bars[crossing.after]
-        note, before = problem.notes[bar.first], problem.bars[crossing.before].stop - 1
-        if bar.seam:
-            joined[bar.first] |= crossing.runs_on and bool(note.joined)
-        elif bows[before] is bows[bar.first]:
-            (ways_before, way_before), (ways, way) = answer.ways[crossing.before], answer.ways[crossing.after]
-            ends = ways_before.finishes[way_before], ways.begins[way]
-            together, apart = boundary(problem, scale, crossing, ways_before.last, ways.first)
-            joined[bar.first] = bool(together[ends] <= apart[ends])
-            retaken[bar.first] |= not joined[bar.first]
+        if bows[problem.bars[crossing.before].stop - 1] is bows[bar.first]:
+            joined[bar.first] |= runs_on
+            retaken[bar.first] |= not (bar.seam or runs_on)
     return joined, retaken, bows
 
 
 def _refusal(problem: Problem, scale: Scale) -> RefusedPlanError:
     """Why nothing satisfies what is kept: the first bar up to which it cannot be satisfied."""
-    for number in range(len(problem.bars)):
-        if bar_table(problem, scale, [number]) is None:
-            return _refused_in(problem, number)
+    each = Layout(settled(problem, scale), [[number] for number in range(len(problem.bars))])
+    if each.impossible:
+        return _refused_in(problem, each.impossible[0])
     low, high = 0, len(problem.crossings)  # so many crossings can be satisfied; so many cannot
     while high - low > 1:
         middle = (low + high) // 2

@@ -17,7 +17,7 @@ Three numbers judge a bowing, in this order, smaller is better; ``core.planner.s
 
 from __future__ import annotations
 
-from collections.abc import Collection, Hashable
+from collections.abc import Collection, Hashable, Mapping
 from dataclasses import dataclass, field, replace
 from enum import Enum
 from functools import cached_property
@@ -27,12 +27,12 @@ from typing import NamedTuple
 from immutabledict import immutabledict
 
 from core.accents import accented_notes
-from core.bowing import Bow, Bowing, Join, separate_bows
+from core.bowing import Bow, Bowing, Join, Mark, Signs, separate_bows
 from core.errors import RefusedEditError
 from core.once import once
 from core.order import playing_order, sections
-from core.planner.join_costs import FREE, Style, by_style, by_weights
-from core.planner.settings import PlannerSettings
+from core.planner.join_costs import FREE, Step, Style, by_style, by_weights, steps
+from core.planner.settings import PlannerSettings, Weights
 from core.recurrence import bar_classes
 from core.strokes import work_out
 from core.ticks import ticks
@@ -200,34 +200,28 @@ def pose(
     if not walk.visits:
         raise RefusedPlanError(tr("There is nothing to bow: the tune has no notes."))
     kept = bowing if keep else _stripped(bowing, free)
+    said = _Said(dict(kept.joins), dict(kept.marks), kept.retakes, dict(kept.signs), style or {}, settings.weights)
     notes: list[PlanNote] = []
     bars: list[PlanBar] = []
     numbers: dict[int, int] = {}
-    clock = ticks(tune)
-    meters = {bar.meter for bar in tune.bars}
-    beats = {meter: meter.beat_length for meter in meters}
-    longest_strokes = {meter: settings.longest_stroke(meter) for meter in meters}
+    clock, steps_of = ticks(tune), steps(tune)
+    longest_strokes = {
+        meter: int(settings.longest_stroke(meter) * clock.per_quarter) for meter in {bar.meter for bar in tune.bars}
+    }
     start = next(iter(walk.visits))
     run_into = {after for _, after, runs_on, _ in walk.crossings if runs_on}
     for index in sorted(walk.visits):
         bar, first = tune.bars[index], len(notes)
         seam = index in walk.seams
-        of_bar, beat = clock.bars[index], beats[bar.meter]
-        for note, length, end in zip(bar.notes, of_bar.lengths, of_bar.ends, strict=True):
-            at = of_bar.start + end - length
-            if note.is_rest:
-                continue
-            opens, locked = len(notes) == first, free is not None and note.id not in free
-            notes.append(
-                _plan_note(
-                    tune, kept, settings, style or {}, note, length,
-                    opens=opens, may_join=not (opens and seam), locked=locked, reached=not opens or index in run_into,
-                    on_beat=not at * beat.denominator % (beat.numerator * clock.per_quarter),
-                )
-            )  # fmt: skip
-        longest = longest_strokes[bar.meter] * clock.per_quarter
+        entered, may_join = index in run_into, not seam
+        for note, length, step in zip(bar.notes, clock.bars[index].lengths, steps_of[index], strict=True):
+            if note.pitches:
+                locked = free is not None and note.id not in free
+                notes.append(_plan_note(said, note, length, step, entered=entered, may_join=may_join, locked=locked))
+                entered = may_join = True
         numbers[index] = len(bars)
-        bars.append(PlanBar(index, first, len(notes), walk.visits[index], (), int(longest), seam))
+        visits, longest = walk.visits[index], longest_strokes[bar.meter]
+        bars.append(PlanBar(index, first, len(notes), visits, (), longest, seam))
     if keep_start:
         first = bars[numbers[start]].first
         bow = work_out(tune, bowing).bows[notes[first].note_id][0]
@@ -251,12 +245,15 @@ def with_accents(problem: Problem, bowing: Bowing) -> Problem:
     bars = []
     for bar in problem.bars:
         ids = accented[bar.written]
+        places = []
         for place in range(bar.first, bar.stop):
-            if notes[place].accented is not (notes[place].note_id in ids):
-                notes[place] = notes[place]._replace(accented=not notes[place].accented)
-        of_bar = notes[bar.first : bar.stop]
-        places = tuple(place for place, note in enumerate(of_bar) if note.accented)
-        bars.append(bar._replace(kind=(classes[bar.written], of_bar[0].held, places)))
+            note = notes[place]
+            here = note.note_id in ids
+            if here:
+                places.append(place - bar.first)
+            if here is not note.accented:
+                notes[place] = note._replace(accented=here)
+        bars.append(bar._replace(kind=(classes[bar.written], notes[bar.first].held, tuple(places))))
     kept = replace(problem.kept, accents=bowing.accents, accent_changes=bowing.accent_changes)
     return replace(problem, kept=kept, notes=tuple(notes), bars=tuple(bars))
 
@@ -322,65 +319,63 @@ def _stripped(bowing: Bowing, free: Collection[str] | None) -> Bowing:
     )
 
 
+class _Said(NamedTuple):
+    """What is said of notes, by their ids, in mappings that are quick to look up in.
+
+    Attributes:
+        joins, marks, retakes: What is kept.
+        signs: Signs, which part notes.
+        style: Log-odds.
+        weights: What the rest costs.
+    """
+
+    joins: Mapping[str, Join]
+    marks: Mapping[str, Mark]
+    retakes: Collection[str]
+    signs: Mapping[str, Signs]
+    style: Style
+    weights: Weights
+
+
 def _plan_note(
-    tune: Tune,
-    kept: Bowing,
-    settings: PlannerSettings,
-    style: Style,
-    note: Note,
-    length: int,
-    *,
-    opens: bool,
-    may_join: bool,
-    locked: bool,
-    reached: bool,
-    on_beat: bool,
+    said: _Said, note: Note, length: int, step: Step | None, *, entered: bool, may_join: bool, locked: bool
 ) -> PlanNote:
     """A note of the problem, not accented.
 
     Args:
-        tune, kept, settings, style, note: What it is made from.
+        said: What is said of notes.
+        note: The note.
         length: In ticks.
-        opens: It is the first of its bar.
+        step: To it from what is written before it, if anything is.
+        entered: It is ever played after the note that is written before it.
         may_join: No seam stands before it.
         locked: It may not change.
-        reached: It is ever played after the note that is written before it.
-        on_beat: It begins a beat.
     """
-    before, weights = tune.before(note.id), settings.weights
-    after_rest = before is not None and before.is_rest
-    runs_on = before is not None and not after_rest and reached
+    note_id = note.id
+    after_rest = step is not None and step.after_rest
+    runs_on = step is not None and not after_rest and entered
     held = note.held and runs_on
+    how = said.joins.get(note_id)
     joined: bool | None = None
-    if held or (runs_on and note.id in kept.joins):
+    if held or (runs_on and how is not None):
         joined = True
-    elif not may_join or not runs_on or locked or note.id in kept.marks or note.id in kept.retakes:
+    elif not may_join or not runs_on or locked or note_id in said.marks or note_id in said.retakes:
         joined = False
-    bow = kept.marks[note.id].bow if note.id in kept.marks and not (joined and not held) else None
+    bow = said.marks[note_id].bow if note_id in said.marks and not (joined and not held) else None
     retake = Retake.NEVER
-    if note.id in kept.retakes and not joined:
+    if note_id in said.retakes and not joined:
         retake = Retake.MUST
     elif not joined and (bow is not None or (after_rest and not locked)):
         retake = Retake.MAY
     costs = FREE
-    if note.id in style and runs_on and not held:
-        costs = by_style(style[note.id])
-    elif before is not None and not held:
-        costs = by_weights(kept, weights, before, note, opens=opens, on_beat=on_beat)
+    if runs_on and not held and note_id in said.style:
+        costs = by_style(said.style[note_id])
+    elif step is not None and not held:
+        costs = by_weights(said.weights, step, parted=note_id in said.signs and said.signs[note_id].parts)
     return PlanNote(
-        note_id=note.id,
-        length=length,
-        joined=joined,
-        hooked=kept.joins.get(note.id) is Join.HOOK,
-        held=held,
-        bow=bow,
-        retake=retake,
-        after_rest=after_rest,
-        accented=False,
-        join_cost=costs.joined,
-        apart_cost=costs.apart,
-        retake_cost=weights.retake_over_rest if after_rest else weights.retake,
-    )
+        note_id, length, joined, how is Join.HOOK, held, bow, retake, after_rest, False, costs.joined, costs.apart,
+        said.weights.retake_over_rest if after_rest else said.weights.retake,
+    )  # fmt: skip
 
 
 def _part_whole_bars_held(notes: list[PlanNote], bars: list[PlanBar], crossings: tuple[Crossing, ...]) -> None:

@@ -9,10 +9,10 @@ from math import inf
 from time import monotonic
 
 from core.planner.exact import Exact
-from core.planner.models import NO_ANSWER, Answer, Model, OpenProblem, alike, loose, settled
+from core.planner.models import Model, alike, loose
 from core.planner.network import TooManyCombinationsError
+from core.planner.open_problem import NO_ANSWER, Answer, OpenProblem, settled
 from core.planner.problem import Problem
-from core.planner.tables import lists_every_way
 
 
 class OutOfTimeError(Exception):
@@ -71,7 +71,7 @@ class Search:
         each = None
         if self.best.total >= self._problem.scale.broken:  # else no bar of the best differs from its like
             each = loose(self._problem)
-            self._loose = self._solve(each).total
+            self._loose = self._solve(each, below=self.best.total).total
             self.refused = self._loose == inf
         if self.refused or self._is_proven():
             return
@@ -83,11 +83,16 @@ class Search:
             if each is not None:
                 self._go_deeper(Exact(each, self._go_on))
 
-    def _solve(self, model: Model | None) -> Answer:
-        """Solve a model; its bowing is kept if it is the best so far, bars that differ from their like counted."""
+    def _solve(self, model: Model | None, below: float = inf) -> Answer:
+        """Solve a model; its bowing is kept if it is the best so far, bars that differ from their like counted.
+
+        Args:
+            model: The model, if there is one.
+            below: As for ``Model.solve``.
+        """
         if model is None:
             return NO_ANSWER
-        found = model.solve(self._go_on)
+        found = model.solve(self._go_on, below=below)
         self._keep(found)
         return found
 
@@ -122,8 +127,6 @@ class Search:
 
     def _go_deeper(self, exact: Exact) -> None:
         """Look for a bowing near the bound, then farther and farther from it, until none can be better."""
-        base = self._problem.first
-        complete = all(lists_every_way(base, number) for number in range(len(base.bars)))
         near, step = self.bound, self._problem.scale.broken
         while near < self.best.total:
             near = min(near + step, self.best.total)
@@ -131,5 +134,5 @@ class Search:
             found = exact.under(near)
             if found.ways:
                 self.best, near = found, found.total
-            if complete:
+            if exact.complete:
                 self.bound = near
