@@ -10,7 +10,7 @@ from dataclasses import replace
 from typing import Any, NamedTuple
 
 from app.notes_json import notes_json
-from app.set_entries import FORM, EntryError, EntryName, find_entry, parse_entry
+from app.set_entries import FORM, EntryError, EntryName, find_entry, parse_entry, refuse_too_many
 from app.set_report import set_json, set_lines
 from core.accent_plan import plan_name
 from core.bowing import Bowing, set_plan
@@ -22,7 +22,7 @@ from core.severity import severity_word
 from core.tempos import beat_of
 from core.translation import percent, plural, tr
 from core.tune import Tempo, Tune
-from core.tune_set import MOST_TUNES, Entry, TuneSet
+from core.tune_set import Entry, TuneSet
 
 DONE, FAULTS_FOUND, WRONG_CALL, UNREADABLE = 0, 1, 2, 3  # as ``app.cli`` has them
 
@@ -77,14 +77,7 @@ def _check_set(options: argparse.Namespace, read: Read) -> int:
             if reading is not None:
                 lesson, bowing = find_entry(name, reading, options.bowing)
                 tunes.append(_SetTune(name, lesson, _planned(lesson.tune, bowing, options)))
-        if len(tunes) > MOST_TUNES:
-            raise EntryError(
-                tr(
-                    "A set holds at most {most} tunes; there are {count}.",
-                    most=MOST_TUNES,
-                    count=len(tunes),
-                )
-            )
+        refuse_too_many(len(tunes))
     except EntryError as fault:
         print(fault, file=sys.stderr)
         return WRONG_CALL

@@ -208,8 +208,7 @@ def _shelf(options: argparse.Namespace) -> int:
 def _sound(options: argparse.Namespace) -> int:
     from app.sound_command import run_sound
 
-    reading = _read(options.file)
-    return UNREADABLE if reading is None else run_sound(options, reading)
+    return run_sound(options, _read)
 
 
 # ---------------------------------------------------------------------------------------------------------- desktop

@@ -13,7 +13,7 @@ from core.bowing import Bowing
 from core.lesson import Lesson
 from core.reading import Reading
 from core.translation import tr
-from core.tune_set import MOST_TIMES
+from core.tune_set import MOST_TIMES, MOST_TUNES
 from core.values import dataclass
 
 FORM = "FILE[#[N][xT][/BOWING]]"
@@ -66,6 +66,12 @@ def parse_entry(text: str) -> EntryName:
         raise EntryError(tr("{text}: a tune of a set is played 1 to {most} times", text=text, most=MOST_TIMES))
     number = int(found["number"]) if found["number"] else None
     return EntryName(found["file"], number, times, found["bowing"])
+
+
+def refuse_too_many(count: int) -> None:
+    """Raise ``EntryError`` where a set has more tunes than one may."""
+    if count > MOST_TUNES:
+        raise EntryError(tr("A set holds at most {most} tunes; there are {count}.", most=MOST_TUNES, count=count))
 
 
 def find_entry(name: EntryName, reading: Reading, bowing: str | None = None) -> tuple[Lesson, Bowing]:

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Container, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
-from app.set_entries import FORM, EntryError, find_entry, parse_entry
+from app.set_entries import FORM, EntryError, find_entry, parse_entry, refuse_too_many
 from core.drills import DRILLS
 from core.engraving.bow_signs import MarkDensity
 from core.errors import RefusedEditError
@@ -17,8 +17,8 @@ from core.file_faults import why
 from core.lesson import Lesson
 from core.reading import Reading
 from core.sheet_plan import COPIES, PAPERS, NoteSize, SheetKind, SheetPlan, TextBlock, begin
-from core.translation import tr, translatable
-from core.tune_set import MOST_TUNES, Entry, TuneSet
+from core.translation import listed, tr, translatable
+from core.tune_set import Entry, TuneSet
 
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3
 
@@ -68,7 +68,6 @@ def run_sheet(options: argparse.Namespace, read: Read) -> int:
     if options.kind is None and (options.drill or options.from_bar):
         options.kind = SheetKind.EXERCISE.value
     kind = SheetKind(options.kind or SheetKind.PLAIN.value)
-    names = [name.strip() for name in options.bowings.split(",")] if options.bowings is not None else []
     try:
         words = [parse_entry(word) for word in options.files] if kind is SheetKind.SET else []
     except EntryError as fault:
@@ -79,6 +78,7 @@ def run_sheet(options: argparse.Namespace, read: Read) -> int:
     if not found:
         return UNREADABLE
     lessons = [lesson for reading in found.values() for lesson in reading.lessons]
+    names = _names(options.bowings, {bowing.name for lesson in lessons for bowing in lesson.bowings})
     kept = lessons[0].sheet if options.as_kept else None
     plan = _plan(options, kept or SheetPlan(), names)
     from app.printing import write_sheet  # Qt only where it is needed
@@ -93,6 +93,19 @@ def run_sheet(options: argparse.Namespace, read: Read) -> int:
     except OSError as fault:
         return _refuse(tr("{path} cannot be written: {reason}.", path=options.out, reason=why(fault, writing=True)))
     return DONE if len(found) == len(readings) else UNREADABLE
+
+
+def _names(text: str | None, known: Container[str]) -> list[str]:
+    """Names with commas between them; where a known name has commas itself, the longest that there is."""
+    if text is None:
+        return []
+    words, names = text.split(","), []
+    while words:
+        candidates = [",".join(words[:count]).strip() for count in range(len(words), 0, -1)]
+        name = next((name for name in candidates if name in known), candidates[-1])
+        names.append(name)
+        words = words[len(candidates) - candidates.index(name) :]
+    return names
 
 
 def _plan(options: argparse.Namespace, kept: SheetPlan, names: Sequence[str]) -> SheetPlan:
@@ -115,7 +128,7 @@ def _chosen(lessons: Sequence[Lesson], names: Sequence[str], file: str) -> list[
                 "{file}: no bowing named “{missing}”; there is {names}",
                 file=file,
                 missing=missing[0],
-                names=", ".join(sorted(present)),
+                names=listed([f"“{name}”" for name in sorted(present)]),
             )
         )
     return [lesson for lesson in lessons if any(bowing.name in names for bowing in lesson.bowings)]
@@ -127,10 +140,7 @@ def _set(words: Sequence[Any], found: dict[str, Reading], names: Sequence[str]) 
         if word.file in found:
             lesson, bowing = find_entry(word, found[word.file], names[0] if names else None)
             entries.append(Entry(lesson.tune, bowing, word.times))
-    if len(entries) > MOST_TUNES:
-        raise EntryError(
-            tr("A set holds at most {most} tunes; there are {count}.", most=MOST_TUNES, count=len(entries))
-        )
+    refuse_too_many(len(entries))
     return TuneSet(tuple(entries))
 
 

@@ -1,4 +1,4 @@
-"""``bowbench sound``: a tune in its bowing as a sound file; DEVELOPERS.md holds the contract."""
+"""``bowbench sound``: a tune in its bowing, or a set, as a sound file; DEVELOPERS.md holds the contract."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, TypeVar
 
 from app.files import written_beside
+from app.set_entries import FORM, EntryError, find_entry, parse_entry, refuse_too_many
 from app.tune_choice import first_taken
 from core.bowing import Bowing
 from core.file_faults import why
@@ -23,11 +24,15 @@ from core.strokes import Strokes, work_out
 from core.tempos import beat_of
 from core.translation import tr
 from core.tune import Tempo, Tune
+from core.tune_set import Entry, TuneSet
+from core.values import dataclass
 
 if TYPE_CHECKING:
     from core.sound.mix import Levels
+    from core.sound.tags import Tags
 
-DONE, WRONG_CALL = 0, 2  # as ``app.cli`` has them
+DONE, WRONG_CALL, UNREADABLE = 0, 2, 3  # as ``app.cli`` has them
+FOR_ONE_TUNE = ("tune", "bars", "times", "ladder", "apart")  # options that a set does not take
 V = TypeVar("V")
 
 
@@ -40,7 +45,10 @@ def add_sound_parser(
 ) -> None:
     """Add the command to those of the program; ``beats`` reads a tempo."""
     sound = commands.add_parser("sound", help=tr("write a tune as it is bowed to a sound file"))
-    sound.add_argument("file", metavar="FILE")
+    sound.add_argument("files", nargs="+", metavar="FILE")
+    sound.add_argument(
+        "--set", action="store_true", help=tr("play the tunes one after the other; each FILE is then {form}", form=FORM)
+    )
     sound.add_argument("--out", required=True, metavar="OUT", type=Path, help=tr(".wav, .flac, .ogg, .mp3 or .mid"))
     sound.add_argument(
         "--tune", type=int, metavar="N", help=tr("the tune of this number in a book; the first if left out")
@@ -60,15 +68,16 @@ def add_sound_parser(
     sound.add_argument("--apart", action="store_true", help=tr("a file for each rung of the ladder: OUT-060.ogg ..."))
 
 
-def run_sound(options: argparse.Namespace, reading: Reading) -> int:
-    """Write one tune of a file as sound.
+def run_sound(options: argparse.Namespace, read: Callable[[str], Reading | None]) -> int:
+    """Write a tune or a set as sound.
 
+    Args:
+        options: What was asked for.
+        read: Reads a file and tells its problems; None where nothing can be read.
     Returns:
         Exit status.
     """
-    from core.sound.backing import back  # numpy and the encoders are loaded for this command alone
-    from core.sound.files import SUFFIXES, SoundFileError, write_sound
-    from core.sound.tags import tags_of
+    from core.sound.files import SUFFIXES, SoundFileError, write_sound  # the encoders are loaded for this command alone
 
     suffix = options.out.suffix.lower()
     try:
@@ -76,36 +85,82 @@ def run_sound(options: argparse.Namespace, reading: Reading) -> int:
             raise _CallError(
                 tr("{file}: expected a name that ends in {suffixes}", file=options.out, suffixes=", ".join(SUFFIXES))
             )
-        if options.apart and options.ladder is None:
-            raise _CallError(tr("--apart needs --ladder"))
-        lesson = _lesson(options, reading)
-        bowing = _bowing(options, lesson)
-        strokes = _strokes(options, lesson.tune, bowing)
-        files = _playings(options, lesson, bowing, strokes)
+        files = _set_files(options, read) if options.set else _files(options, read)
+        if files is None:
+            return UNREADABLE
         if options.backing and suffix not in (".mid", ".midi"):
-            for sentence in back(files[0][1][0]).unread:
-                _say(f"{options.file}: {sentence}")
-        for path, playings in files:
-            tags = tags_of(lesson, bowing.name, playings)
-            with written_beside(path) as out:
-                write_sound(out, suffix, playings, tags, _levels(options), _shown(path))
-    except (_CallError, SoundFileError) as fault:
+            _tell_unread(files[0])
+        for file in files:
+            with written_beside(file.path) as out:
+                write_sound(out, suffix, file.playings, file.tags, _levels(options), _shown(file.path))
+    except (_CallError, EntryError, SoundFileError) as fault:
         return _refuse(str(fault))
     except OSError as fault:
         return _refuse(tr("{path} cannot be written: {reason}.", path=options.out, reason=why(fault, writing=True)))
     return DONE
 
 
-def _lesson(options: argparse.Namespace, reading: Reading) -> Lesson:
+@dataclass(frozen=True)
+class _SoundFile:
+    """What goes into one file.
+
+    Attributes:
+        path: The file.
+        playings: In their order.
+        sources: The file that each was read from.
+        tags: What it says of itself.
+    """
+
+    path: Path
+    playings: Sequence[Performance]
+    sources: Sequence[str]
+    tags: Tags
+
+
+def _tell_unread(file: _SoundFile) -> None:
+    """Say which chords cannot be read, once for each tune."""
+    from core.sound.backing import back
+
+    of_each_tune = {(source, one.tune.number): one for source, one in zip(file.sources, file.playings, strict=True)}
+    for (source, _), one in of_each_tune.items():
+        for sentence in back(one).unread:
+            _say(f"{source}: {sentence}")
+
+
+# ---- a tune
+
+
+def _files(options: argparse.Namespace, read: Callable[[str], Reading | None]) -> list[_SoundFile] | None:
+    """The files of one tune; None where it cannot be read."""
+    from core.sound.tags import tags_of
+
+    if len(options.files) > 1:
+        raise _CallError(tr("One FILE is expected; with --set several are played one after the other"))
+    if options.apart and options.ladder is None:
+        raise _CallError(tr("--apart needs --ladder"))
+    file = options.files[0]
+    reading = read(file)
+    if reading is None:
+        return None
+    lesson = _lesson(options, file, reading)
+    bowing = _bowing(options, file, lesson)
+    strokes = _strokes(options, file, lesson.tune, bowing)
+    return [
+        _SoundFile(path, playings, [file] * len(playings), tags_of(lesson, bowing.name, playings))
+        for path, playings in _playings(options, lesson, bowing, strokes)
+    ]
+
+
+def _lesson(options: argparse.Namespace, file: str, reading: Reading) -> Lesson:
     chosen = [lesson for lesson in reading.lessons if options.tune in (None, lesson.tune.number)]
     if not chosen:
-        raise _CallError(tr("{file}: there is no tune number {number}", file=options.file, number=options.tune))
+        raise _CallError(tr("{file}: there is no tune number {number}", file=file, number=options.tune))
     if options.tune is None and len(chosen) > 1:
-        _say(first_taken(options.file, len(chosen), chosen[0]))
+        _say(first_taken(file, len(chosen), chosen[0]))
     return chosen[0]
 
 
-def _bowing(options: argparse.Namespace, lesson: Lesson) -> Bowing:
+def _bowing(options: argparse.Namespace, file: str, lesson: Lesson) -> Bowing:
     if options.bowing is None:
         return lesson.bowings[0]
     try:
@@ -115,14 +170,14 @@ def _bowing(options: argparse.Namespace, lesson: Lesson) -> Bowing:
         raise _CallError(
             tr(
                 "{file}: no bowing named “{missing}”; there is {names}",
-                file=options.file,
+                file=file,
                 missing=options.bowing,
                 names=names,
             )
         ) from None
 
 
-def _strokes(options: argparse.Namespace, tune: Tune, bowing: Bowing) -> Strokes:
+def _strokes(options: argparse.Namespace, file: str, tune: Tune, bowing: Bowing) -> Strokes:
     """The strokes of the bars that are asked for: each the first time that it is played, or the tune with repeats."""
     strokes = work_out(tune, bowing)
     visits: Sequence[int] = range(len(strokes.order))
@@ -137,7 +192,7 @@ def _strokes(options: argparse.Namespace, tune: Tune, bowing: Bowing) -> Strokes
             raise _CallError(
                 tr(
                     "{file}: bars {first}-{last} are not among {least}-{most}",
-                    file=options.file,
+                    file=file,
                     first=first,
                     last=last,
                     least=min(numbers),
@@ -151,13 +206,9 @@ def _playings(
     options: argparse.Namespace, lesson: Lesson, bowing: Bowing, strokes: Strokes
 ) -> list[tuple[Path, list[Performance]]]:
     """What goes into each file."""
-    tempo = lesson.reach.tempo
-    if options.tempo is not None:
-        tempo = Tempo(beat_of(lesson.tune.bars[0].meter), options.tempo)
 
     def play(percent: int) -> Performance:
-        manner = Manner(tempo, Fraction(percent, 100), count_in=options.count_in)
-        return perform(lesson.tune, bowing, strokes, manner)
+        return perform(lesson.tune, bowing, strokes, _manner(options, lesson, percent))
 
     ladder: Ladder | None = options.ladder
     if ladder is None:
@@ -166,6 +217,41 @@ def _playings(
     if options.apart:
         return [(options.out.with_stem(f"{options.out.stem}-{percent:03}"), playings) for percent, playings in rungs]
     return [(options.out, [playing for _, playings in rungs for playing in playings])]
+
+
+def _manner(options: argparse.Namespace, lesson: Lesson, percent: int = 100) -> Manner:
+    tempo = lesson.reach.tempo
+    if options.tempo is not None:
+        tempo = Tempo(beat_of(lesson.tune.bars[0].meter), options.tempo)
+    return Manner(tempo, Fraction(percent, 100), count_in=options.count_in)
+
+
+# ---- a set
+
+
+def _set_files(options: argparse.Namespace, read: Callable[[str], Reading | None]) -> list[_SoundFile] | None:
+    """The one file of a set; None where a tune of it cannot be read."""
+    from core.sound.set_playing import perform_set
+    from core.sound.tags import set_tags
+
+    for name in FOR_ONE_TUNE:
+        if getattr(options, name) not in (None, False, 1):
+            raise _CallError(tr("--{option} is for one tune, not for a set", option=name))
+    names = [parse_entry(word) for word in options.files]
+    readings = {file: read(file) for file in dict.fromkeys(name.file for name in names)}
+    entries, manners, sources = [], [], []
+    for name in names:
+        reading = readings[name.file]
+        if reading is None:
+            return None
+        lesson, bowing = find_entry(name, reading, options.bowing)
+        entries.append(Entry(lesson.tune, bowing, name.times))
+        manners.append(_manner(options, lesson))
+        sources += [name.file] * name.times
+    refuse_too_many(len(entries))
+    tune_set = TuneSet(tuple(entries))
+    playings = perform_set(tune_set, manners)
+    return [_SoundFile(options.out, playings, sources, set_tags(tune_set, playings))]
 
 
 def _levels(options: argparse.Namespace) -> Levels:

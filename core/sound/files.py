@@ -7,21 +7,19 @@ more than a block.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from io import BytesIO
 from typing import BinaryIO, TypeAlias
-
-import numpy as np
 
 from core.errors import BowbenchError
 from core.sound.backing import back
 from core.sound.id3 import id3_tag
 from core.sound.midi import midi_file
-from core.sound.mix import BLOCK, Mix, mix
+from core.sound.mix import Mix, in_a_row, mix
 from core.sound.part import USUAL, Levels
 from core.sound.performance import Performance
 from core.sound.tags import Tags
-from core.sound.track import SAMPLES_A_SECOND, Samples
+from core.sound.track import SAMPLES_A_SECOND
 from core.translation import tr
 
 MIDI_SUFFIXES = (".mid", ".midi")
@@ -50,7 +48,7 @@ def write_sound(
     levels: Levels = USUAL,
     progress: Progress = no_progress,
 ) -> None:
-    """Write playings one after another.
+    """Write playings one after another; where one is over the next begins, and the first rings on under it.
 
     Args:
         out: Open for binary writing; for audio it must seek as well.
@@ -76,7 +74,7 @@ def write_sound(
 
 
 def write_audio(out: BinaryIO, suffix: str, mixes: Sequence[Mix], tags: Tags, progress: Progress = no_progress) -> None:
-    """Write mixes one after another; arguments and errors as for ``write_sound``."""
+    """Write mixes in a row; arguments and errors as for ``write_sound``."""
     try:
         import soundfile
     except (ImportError, OSError) as fault:  # OSError: the package is there, the library it calls is not
@@ -92,11 +90,11 @@ def write_audio(out: BinaryIO, suffix: str, mixes: Sequence[Mix], tags: Tags, pr
         with soundfile.SoundFile(stream, "w", SAMPLES_A_SECOND, channels=1, format=kind, subtype=encoding) as file:
             for name, text in _texts(tags).items() if stream is out else ():
                 setattr(file, name, text)
-            written, total = 0, sum(each.length for each in mixes)
-            for block in _joined(mixes):
+            row, written = in_a_row(mixes), 0
+            for block in row.blocks():
                 file.write(block)
                 written += len(block)
-                progress(written / total)
+                progress(written / row.length)
     except soundfile.LibsndfileError as fault:
         raise SoundFileError(
             tr("libsndfile could not write {kind}: {reason}.", kind=kind, reason=fault.error_string.strip(". "))
@@ -110,19 +108,3 @@ def _texts(tags: Tags) -> dict[str, str]:
     """Texts by the names that libsndfile has for them, the empty ones left out."""
     texts = {"title": tags.title, "artist": tags.composer, "comment": tags.comment, "software": "Bowbench"}
     return {name: text for name, text in texts.items() if text}
-
-
-def _joined(mixes: Sequence[Mix]) -> Iterator[Samples]:
-    """All samples of all mixes in blocks of ``BLOCK``; the last may be shorter."""
-    kept: list[Samples] = []
-    size = 0
-    for each in mixes:
-        for block in each.blocks():
-            kept.append(block)
-            size += len(block)
-            if size >= BLOCK:
-                joined = np.concatenate(kept)
-                yield joined[:BLOCK]
-                kept, size = [joined[BLOCK:]], size - BLOCK
-    if size:
-        yield np.concatenate(kept)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from itertools import accumulate
 
 import numpy as np
 
@@ -46,6 +47,44 @@ class Mix:
         """All samples, ``count`` at a time, the last block as long as it has to be."""
         for start in range(0, self.length, count):
             yield self.render(start, count)
+
+
+@dataclass(frozen=True)
+class MixRow:
+    """Mixes one after another: each begins where the playing before it is over, which rings on under it.
+
+    Attributes:
+        begins: The sample with which each begins.
+        mixes: At least one.
+    """
+
+    begins: tuple[int, ...]
+    mixes: tuple[Mix, ...]
+
+    @property
+    def length(self) -> int:
+        """Samples, to the end of the last tail."""
+        return self.begins[-1] + self.mixes[-1].length
+
+    def render(self, start: int, count: int) -> Samples:
+        """Samples from ``start`` on, fewer than ``count`` where it ends before."""
+        heard = np.zeros(max(min(count, self.length - start), 0), np.float32)
+        for begin, one in zip(self.begins, self.mixes, strict=True):
+            first, last = max(start, begin), min(start + len(heard), begin + one.length)
+            if first < last:
+                heard[first - start : last - start] += one.render(first - begin, last - first)
+        return np.clip(heard, -CEILING, CEILING)
+
+    def blocks(self, count: int = BLOCK) -> Iterator[Samples]:
+        """All samples, ``count`` at a time, the last block as long as it has to be."""
+        for start in range(0, self.length, count):
+            yield self.render(start, count)
+
+
+def in_a_row(mixes: Sequence[Mix]) -> MixRow:
+    """Mixes, at least one, as they are played one after another."""
+    lengths = [one.length - TAIL for one in mixes]
+    return MixRow((0, *accumulate(lengths[:-1])), tuple(mixes))
 
 
 def mix(performance: Performance, backing: Backing | None = None, levels: Levels = USUAL) -> Mix:

@@ -7,6 +7,8 @@ import soundfile
 from mido import MidiFile
 
 from app.cli import main
+from app.player_programme import Passage, Programme, Step, recipe_of
+from app.player_take import make_take
 from core.reading import read_file
 from core.sound.performance import Manner, perform
 from core.tune import Tempo
@@ -135,3 +137,48 @@ def test_other_commands_load_nothing_of_sound():
         "sys.exit(any(name in sys.modules for name in ('soundfile', 'mido', 'core.sound.mix', 'core.sound.fiddle')))"
     )
     assert subprocess.run([sys.executable, "-c", code], cwd=TOP, timeout=60, capture_output=True).returncode == 0
+
+
+class TestSet:
+    def test_a_set_is_one_file_as_the_player_plays_it(self, tmp_path):
+        out = tmp_path / "set.mid"
+        assert main(["sound", "--set", f"{BOOK}#1x2", f"{BOOK}#2", "--out", str(out), "--count-in", "0"]) == 0
+        lessons = read_file(Path(BOOK).read_bytes()).lessons
+        once, other = (Passage(one.tune, one.bowings[0], reach=one.reach) for one in lessons[:2])
+        programme, step, after, played = Programme((once, once, other)), Step(), None, []
+        while step is not None:
+            take = make_take(recipe_of(programme, step, after), {})
+            after, step = take.last_bow, programme.step_after(step)
+            played += take.performance.attacks
+        length = 2 * perform(lessons[0].tune, lessons[0].bowings[0]).end + take.performance.end
+        assert seconds(out) == pytest.approx(float(length), abs=0.01)
+        struck = [message for message in MidiFile(out).tracks[1] if message.type == "note_on"]
+        assert len(struck) == sum(len(attack.tones) for attack in played)
+
+    def test_audio_has_no_gap_between_the_tunes(self, tmp_path):
+        out, midi = tmp_path / "set.wav", tmp_path / "set.mid"
+        for path in (out, midi):
+            assert main(["sound", "--set", f"{BOOK}#1x2", f"{BOOK}#2", "--out", str(path)]) == 0
+        with soundfile.SoundFile(out) as file:
+            assert file.frames == pytest.approx(seconds(midi) * 44_100 + 35_280, abs=500)
+            assert file.title == "The Spare Rosin / Mind the Wet Step"
+
+    @pytest.mark.parametrize(
+        ("words", "sentence"),
+        [
+            (["--set", f"{BOOK}#1", "--ladder", "60-100"], "--ladder is for one tune, not for a set"),
+            (["--set", f"{BOOK}#1", "--times", "2"], "--times is for one tune, not for a set"),
+            (["--set", f"{BOOK}#99"], "no tune 99"),
+            (["--set", *[f"{BOOK}#1"] * 25], "A set holds at most 24 tunes; there are 25."),
+            ([BOOK, FERRY], "One FILE is expected; with --set several are played one after the other"),
+        ],
+    )
+    def test_a_wrong_call_is_refused_in_a_sentence(self, tmp_path, capsys, words, sentence):
+        assert main(["sound", *words, "--out", str(tmp_path / "out.mid")]) == 2
+        assert sentence in told(capsys)
+        assert list(tmp_path.iterdir()) == []
+
+    def test_a_tune_that_cannot_be_read_leaves_no_file(self, tmp_path, capsys):
+        assert main(["sound", "--set", f"{BOOK}#1", str(tmp_path / "none.abc"), "--out", str(tmp_path / "o.mid")]) == 3
+        assert "there is no such file" in told(capsys)
+        assert list(tmp_path.iterdir()) == []
