@@ -30,6 +30,7 @@ FINITE = {  # caches of functions that have no bound, since there is only so muc
     "core.sound.clicks._tick": "two clicks",
     "core.sound.fiddle_bank.keys": "one answer",
     "core.sound.fiddle_bank.recording": "the recordings",
+    "core.style.contexts._salts": "one answer",
     "core.style.style.book_of_1883": "one answer",
     "core.xml_characters._others": "one answer",
 }
