@@ -257,8 +257,6 @@ def make_actions(parent: QWidget, page: QWidget, handlers: Mapping[str, Callable
         action.setObjectName(spec.name)
         action.setIconText(plain(spec.short or spec.text))
         action.setShortcuts([sequence for key in spec.keys for sequence in _sequences(key)])
-        action.setStatusTip(told_tip(spec))
-        action.setToolTip(tool_tip(spec, action))
         if spec.group:
             group = groups.setdefault(spec.group, QActionGroup(parent))
             group.addAction(action)
@@ -272,6 +270,14 @@ def make_actions(parent: QWidget, page: QWidget, handlers: Mapping[str, Callable
         action.triggered.connect(lambda _=False, do=handler: do())
         actions[spec.name] = action
     return actions
+
+
+def tell_tips(actions: Mapping[str, QAction]) -> None:
+    """Give all actions their tips."""
+    for spec in ACTIONS:
+        action = actions[spec.name]
+        action.setStatusTip(told_tip(spec))
+        action.setToolTip(tool_tip(spec, action))
 
 
 def _sequences(key: Key) -> list[QKeySequence]:
@@ -354,7 +360,8 @@ def set_first_icons(actions: Mapping[str, QAction], theme: Theme, ratio: float) 
     for spec in ACTIONS:
         if spec.icon and spec.name in TOOL_BAR and spec.name not in SHOW_STATE:
             size = ceil(ICON_SIZE * ratio)
-            actions[spec.name].setIcon(draw_icon(spec.icon, theme, (size,)))
+            svg = resource("icons", f"{spec.icon}.svg").read_text("utf-8")
+            actions[spec.name].setIcon(tinted_icon(svg, {QIcon.Mode.Normal: theme.text}, (size,)))
 
 
 def draw_icon(name: str, theme: Theme, sizes: Sequence[int] = (ICON_SIZE, 2 * ICON_SIZE, 3 * ICON_SIZE)) -> QIcon:

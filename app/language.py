@@ -87,11 +87,13 @@ def use_language_in_qt(app: QCoreApplication, code: str) -> None:
 
 def _system_speaks(code: str, environment: Mapping[str, str] = os.environ) -> bool:
     """Whether the environment alone says that numbers and dates of the system are those of a language."""
+    if sys.platform in ("win32", "darwin"):  # which have settings of their own
+        return False
     for name in ("LC_ALL", "LC_NUMERIC", "LANG"):
         if environment.get(name):
             named = environment[name].partition("_")[0].partition(".")[0].lower()
             return named == code or (code == ENGLISH and named in PLAIN)
-    return False
+    return code == ENGLISH
 
 
 class _Compiled:

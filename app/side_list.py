@@ -8,13 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from functools import cached_property
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QItemSelection, QPoint, Qt, QTimer, Signal
 from PySide6.QtWidgets import QAbstractItemView, QLabel, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from app.accent_chooser import KIND_WORDS, AccentChooser
 from app.comparison import Comparison
-from app.comparison_table import ComparisonTable
 from app.document import Document, State
 from app.findings_list import FindingsList
 from app.findings_model import FindingDelegate, FindingsModel, Role, why_text
@@ -30,6 +31,9 @@ from core.bowing import set_plan
 from core.check import Finding, Remedy, Severity
 from core.checks import words
 from core.translation import inside, plural, tr, translatable
+
+if TYPE_CHECKING:
+    from app.comparison_table import ComparisonTable
 
 NOTHING_OPEN = translatable("Open a tune and its bow check stands here.")
 CHECKING = translatable("The bow is being checked …")
@@ -67,7 +71,6 @@ class SideList(QWidget):
         self._is_changing = False  # the rows of the list
         self._asked: tuple[State, Finding] | None = None  # what remedies are shown or looked for
         self.totals = TotalsView()
-        self.table = ComparisonTable(document, self._comparison)
         self.accents = AccentChooser()
         self.accents.plan_chosen.connect(self._on_plan_chosen)
         self.model = FindingsModel(self)
@@ -104,10 +107,10 @@ class SideList(QWidget):
         self.quiet_line.setProperty("rank", "link")
         self.quiet_line.clicked.connect(self._show_restoring_menu)
         inside = QWidget()
-        column = QVBoxLayout(inside)
+        self._column = column = QVBoxLayout(inside)
         column.setContentsMargins(14, 12, 14, 12)
         column.setSpacing(10)
-        for widget in (self._heading, self.totals, self.table, self.accents, self._empty, self.list, self.quiet_line,
+        for widget in (self._heading, self.totals, self.accents, self._empty, self.list, self.quiet_line,
                        self._why, self.remedies):  # fmt: skip
             column.addWidget(widget, 1 if widget in (self.list, self._empty) else 0)
         column.setAlignment(self.quiet_line, Qt.AlignmentFlag.AlignLeft)
@@ -124,6 +127,17 @@ class SideList(QWidget):
         """The chosen finding."""
         rows = self.list.selectionModel().selectedIndexes()
         return rows[0].data(Role.FINDING) if rows else None
+
+    @cached_property
+    def table(self) -> ComparisonTable:
+        """The totals of all that are compared, made when they first are."""
+        from app.comparison_table import ComparisonTable  # not for the start
+
+        table = ComparisonTable(self._document, self._comparison)
+        before = self.accents.previousInFocusChain()
+        self._column.insertWidget(self._column.indexOf(self.accents), table)
+        self.setTabOrder(before, table)
+        return table
 
     @property
     def waits(self) -> bool:
@@ -224,7 +238,8 @@ class SideList(QWidget):
         if not runs:
             self.totals.show_report(self._document.report() if state is not None else None)
         self.totals.setVisible(state is not None and not runs)
-        self.table.show_totals()
+        if runs or "table" in self.__dict__:
+            self.table.show_totals()
 
     def _fit_rows(self) -> None:
         """Lay the rows out anew where the scroll bar came or went: their texts wrap in another width then."""

@@ -17,7 +17,7 @@ from app.language import use_language, use_language_in_qt, wanted_language
 from app.later import Later
 from app.main_window import MainWindow
 from app.settings import Settings
-from app.theme import prepare_style
+from app.theme import styled_application
 from core.engraving.engraver import Engraver
 from core.engraving.keeping import tune_digest
 
@@ -32,12 +32,11 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     """
     gc.disable()  # what is made now stays; ``spare_pauses`` ends this
     running = QApplication.instance()
-    app = running if isinstance(running, QApplication) else QApplication(sys.argv[:1])
+    app = running if isinstance(running, QApplication) else styled_application(sys.argv[0])
     app.setApplicationName("Bowbench")
     app.setApplicationDisplayName("Bowbench")
     app.setOrganizationName("Bowbench")
     QGuiApplication.setDesktopFileName("bowbench")
-    prepare_style(app)
     settings = Settings()
     language = wanted_language(settings.language)
     use_language(language)
