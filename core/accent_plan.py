@@ -45,7 +45,7 @@ class AccentPlan:
 
 
 PLAN_NAMES = translatable({
-    "on-beat": "on-beat", "backbeat": "backbeat", "by-phrase": "by-phrase", "none": "none",
+    "on-beat": "on the beat", "backbeat": "backbeat", "by-phrase": "by phrase", "none": "none",
 }, "accent plan")  # fmt: skip
 
 

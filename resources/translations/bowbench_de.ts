@@ -1940,12 +1940,6 @@
     </message>
     <message>
         <location filename="../../app/check_command.py"/>
-        <location filename="../../app/sheet_command.py"/>
-        <source>A set holds at most {most} tunes; there are {count}.</source>
-        <translation>Ein Set fasst höchstens {most} Stücke; es sind {count}.</translation>
-    </message>
-    <message>
-        <location filename="../../app/check_command.py"/>
         <source>No file has a bowing named “{name}”.</source>
         <translation>Keine Datei hat eine Strichfassung namens „{name}“.</translation>
     </message>
@@ -2941,6 +2935,7 @@
         <location filename="../../app/shelf_model.py"/>
         <location filename="../../app/tune_chooser.py"/>
         <location filename="../../core/pack/contents.py"/>
+        <location filename="../../core/sound/tags.py"/>
         <source>Untitled</source>
         <translation>Ohne Titel</translation>
     </message>
@@ -4856,6 +4851,11 @@
     </message>
     <message>
         <location filename="../../app/set_entries.py"/>
+        <source>A set holds at most {most} tunes; there are {count}.</source>
+        <translation>Ein Set fasst höchstens {most} Stücke; es sind {count}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/set_entries.py"/>
         <source>{file}: a book of {count} tunes: expected one of them, such as {first}</source>
         <translation>{file}: eine Sammlung von {count} Stücken: erwartet wird eines davon wie {first}</translation>
     </message>
@@ -6270,6 +6270,11 @@
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
+        <source>play the tunes one after the other; each FILE is then {form}</source>
+        <translation>die Stücke nacheinander spielen; jede FILE ist dann {form}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
         <source>.wav, .flac, .ogg, .mp3 or .mid</source>
         <translation>.wav, .flac, .ogg, .mp3 oder .mid</translation>
     </message>
@@ -6325,6 +6330,11 @@
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
+        <source>One FILE is expected; with --set several are played one after the other</source>
+        <translation>Es wird eine FILE erwartet; mit --set werden mehrere nacheinander gespielt</translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
         <source>--apart needs --ladder</source>
         <translation>--apart braucht --ladder</translation>
     </message>
@@ -6332,6 +6342,11 @@
         <location filename="../../app/sound_command.py"/>
         <source>{file}: bars {first}-{last} are not among {least}-{most}</source>
         <translation>{file}: Takt {first}-{last} liegt nicht in {least}-{most}</translation>
+    </message>
+    <message>
+        <location filename="../../app/sound_command.py"/>
+        <source>--{option} is for one tune, not for a set</source>
+        <translation>--{option} gilt für ein Stück, nicht für ein Set</translation>
     </message>
     <message>
         <location filename="../../app/sound_command.py"/>
@@ -6992,7 +7007,7 @@
     </message>
     <message>
         <location filename="../../core/accent_plan.py"/>
-        <source>on-beat</source>
+        <source>on the beat</source>
         <comment>accent plan</comment>
         <translation>auf dem Schlag</translation>
     </message>
@@ -7004,7 +7019,7 @@
     </message>
     <message>
         <location filename="../../core/accent_plan.py"/>
-        <source>by-phrase</source>
+        <source>by phrase</source>
         <comment>accent plan</comment>
         <translation>phrasenweise</translation>
     </message>
@@ -8502,6 +8517,11 @@
         <translation>In Takt {number} geht ein Strich vom Takt davor durch den ganzen Takt in den nächsten: zuerst dort trennen.</translation>
     </message>
     <message>
+        <location filename="../../core/planner/scale.py"/>
+        <source>The tune is too long to work out a bowing for all of it at once: choose some bars.</source>
+        <translation>Das Stück ist zu lang, um alles auf einmal auszuarbeiten: einige Takte auswählen.</translation>
+    </message>
+    <message>
         <location filename="../../core/planner/suitability.py"/>
         <source>This tune lies best on the beat: {outcome}, with {slurs}.</source>
         <translation>Dieses Stück liegt am besten auf dem Schlag: {outcome}, mit {slurs}.</translation>
@@ -8563,11 +8583,6 @@
         <location filename="../../core/planner/suitability.py"/>
         <source>they are harder to play</source>
         <translation>sie sind schwerer zu spielen</translation>
-    </message>
-    <message>
-        <location filename="../../core/planner/tables.py"/>
-        <source>The tune is too long to work out a bowing for all of it at once: choose some bars.</source>
-        <translation>Das Stück ist zu lang, um alles auf einmal auszuarbeiten: einige Takte auswählen.</translation>
     </message>
     <message>
         <location filename="../../core/planner/versions.py"/>

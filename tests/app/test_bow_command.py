@@ -22,7 +22,7 @@ def test_the_lesson_written_has_its_own_bowings_and_the_one_worked_out(tmp_path,
     assert "proven best" in capsys.readouterr().out
     before, after = lesson_in(Path(FERRY)), lesson_in(out)
     assert [b.name for b in after.bowings[:-1]] == [b.name for b in before.bowings]
-    assert after.bowings[-1].name == "On-beat, fewest slurs"
+    assert after.bowings[-1].name == "On the beat, fewest slurs"
     totals = check(after.tune, after.bowings[-1]).totals
     assert (totals.up, totals.buried, totals.comes_round) == (0, 0, True)
 

@@ -12,6 +12,7 @@ from pypdf import PdfReader
 from app.cli import main
 from core.drills import DRILLS
 from core.reading import read_file
+from core.reading.abc import read_abc
 from core.sheet_plan import SheetKind, TextBlock, begin
 from core.writing.musicxml import write_musicxml
 
@@ -53,6 +54,25 @@ def test_without_a_kind_the_bowings_are_printed_and_nothing_else(book, out):
     assert "As written" not in said  # what every tune book has is no name to print
     assert "Totals" not in said
     assert "hurts" not in said
+
+
+def test_bowings_are_named_with_commas_between_them_which_a_name_may_have_too(out, tmp_path, capsys):
+    """The program itself names bowings so: "On the beat, fewest slurs"."""
+    source, lesson = tmp_path / "lesson.musicxml", read_abc(WEIR).lessons[0]
+    names = ("On the beat", "On the beat, smooth", "Last")
+    named = replace(lesson, bowings=tuple(replace(lesson.bowings[0], name=name) for name in names))
+    source.write_text(write_musicxml(named), encoding="utf-8")
+    call = ["sheet", str(source), "--out", str(out), "--bowings"]
+    assert main([*call, "On the beat, smooth, Last"]) == 0
+    assert "On the beat, smooth" in text_of(out)
+    assert "Last" in text_of(out)
+    assert text_of(out).count("On the beat") == 1
+    assert main([*call, "Last,On the beat"]) == 0
+    assert "smooth" not in text_of(out)
+    assert main([*call, "Last,First"]) == 2
+    assert (
+        "no bowing named “First”; there is “Last”, “On the beat” and “On the beat, smooth”" in capsys.readouterr().err
+    )
 
 
 @pytest.mark.parametrize("kind", [kind.value for kind in SheetKind])

@@ -196,7 +196,7 @@ class TestTeacher:
     def test_totals_and_findings_are_told_in_words(self) -> None:
         tune, bowing = bowed("GABc dedB|(GGB)c dedB|]")
         said = words(lay_out([Lesson(tune, (bowing,))], begin(SheetKind.TEACHER)))
-        assert "Accents aimed at: on-beat." in said
+        assert "Accents aimed at: on the beat." in said
         assert "14 strokes" in said
         assert "Strings: G3 D4 A4 E5 (standard)." in said
         assert "Note: In bar 2, the second note is slurred to the same note" in said

@@ -435,7 +435,7 @@ def test_everything_can_be_reached_and_has_a_name(pane):
 def test_cells_tell_their_column_and_tips_tell_the_rest(pane):
     assert pane.model.data(pane.model.index(0, STATUS), Qt.ItemDataRole.AccessibleTextRole) == "Status: none"
     assert "press T" in pane.model.data(pane.model.index(0, TAGS), Qt.ItemDataRole.ToolTipRole)
-    assert "accents on-beat" in pane.model.data(pane.model.index(0, BOWINGS), Qt.ItemDataRole.ToolTipRole)
+    assert "accents on the beat" in pane.model.data(pane.model.index(0, BOWINGS), Qt.ItemDataRole.ToolTipRole)
     assert "book.abc, tune 1" in pane.model.data(pane.model.index(0, TITLE), Qt.ItemDataRole.ToolTipRole)
     headings = [pane.model.headerData(section, Qt.Orientation.Horizontal) for section in range(len(COLUMNS))]
     assert headings == [heading for heading, _ in COLUMNS]
