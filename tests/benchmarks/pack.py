@@ -3,7 +3,8 @@
 Tunes of the collections inside music21, every other one bowed by the planner and the rest as written, are packed into
 new folders by one process and by two. Told are wall-clock seconds a lesson and their ratio, the processor time of a
 lesson, the largest memory of any worker beside that after its first lessons, and what packing again costs when nothing
-is missing. At last a packing is killed at half and made whole.
+is missing. At last a packing is killed at half and made whole: every file that stands under its own name then has to be
+the file of a pack that was never killed.
 """
 
 from __future__ import annotations
@@ -114,7 +115,17 @@ def pack(folder: Path, out: Path, jobs: int, count: int) -> tuple[float, float, 
     return seconds, used, line
 
 
-def kill_at_half(folder: Path, out: Path, count: int) -> str:
+def otherwise(out: Path, whole: Path) -> list[str]:
+    """Files of a pack that are none, or other ones, in a whole pack of the same lessons; hidden ones left aside."""
+    files = [path.relative_to(out) for path in out.rglob("*") if path.is_file() and not path.name.startswith(".")]
+    return [
+        str(path) for path in files
+        if path.suffix not in (".zip", ".html")  # they carry the name of the pack
+        and not ((whole / path).is_file() and (whole / path).read_bytes() == (out / path).read_bytes())
+    ]  # fmt: skip
+
+
+def kill_at_half(folder: Path, out: Path, count: int, whole: Path) -> str:
     """Kill a packing when half is made, make the rest, and say what was found."""
     run = subprocess.Popen(command(folder, out, 2), cwd=TOP, stdout=subprocess.DEVNULL, start_new_session=True)
     while recorded(out) < count // 2 and run.poll() is None:
@@ -123,8 +134,14 @@ def kill_at_half(folder: Path, out: Path, count: int) -> str:
     run.wait()
     made = recorded(out)
     parts = len(list(out.rglob(".*.part")))
+    torn = otherwise(out, whole)
     done = subprocess.run(command(folder, out, 2), cwd=TOP, capture_output=True, text=True, check=False)
-    return f"killed with {made} made and {parts} files under way; then {done.stdout.strip()} (status {done.returncode})"
+    left = len(list(out.rglob(".*.part")))
+    return (
+        f"killed with {made} made and {parts} files under way, {len(torn)} files otherwise than in a whole pack; then "
+        f"{done.stdout.strip()} (status {done.returncode}), {left} under way, {len(otherwise(out, whole))} otherwise, "
+        f"{recorded(out)} lessons; {', '.join(torn[:5])}"
+    )
 
 
 def main() -> None:
@@ -143,7 +160,7 @@ def main() -> None:
         print(f"two at a time take {took[2] / took[1]:.2f} of the time of one")
         again, used, _ = pack(folder, Path(work) / "pack 2", 2, count)
         print(f"again, nothing missing: {again:.1f} s, processor {used / count * 1000:.1f} ms a lesson")
-        print(kill_at_half(folder, Path(work) / "pack 3", count))
+        print(kill_at_half(folder, Path(work) / "pack 3", count, Path(work) / "pack 2"))
 
 
 if __name__ == "__main__":
