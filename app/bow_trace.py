@@ -154,6 +154,7 @@ class TraceView(QAbstractScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setViewport(QWidget())  # one that is known here: to name one of Qt's, all kinds of widgets are loaded
         self.viewport().setCursor(Qt.CursorShape.PointingHandCursor)
         self.horizontalScrollBar().setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._tune: Tune | None = None

@@ -47,7 +47,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
         if words and words[0] in COMMANDS:
             options = _parser().parse_args(words)
             return COMMANDS[words[0]](options)
-        return _open_window(_window_parser().parse_args(words))
+        if _name_at_most_a_file(words):
+            return _open_window([Path(word) for word in words])
+        options = _window_parser().parse_args(words)
+        return _open_window([options.file] if options.file else [])
     except SystemExit as leaving:  # argparse has said what is wrong, or shown the help
         return leaving.code if isinstance(leaving.code, int) else WRONG_CALL
     except BrokenPipeError:  # the reader of our output went away, as ``| head`` does
@@ -223,12 +226,17 @@ def _desktop(options: argparse.Namespace) -> int:
 # ----------------------------------------------------------------------------------------------------------- window
 
 
-def _open_window(options: argparse.Namespace) -> int:
+def _name_at_most_a_file(words: Sequence[str]) -> bool:
+    """Whether there is nothing to parse, as at every start from a desktop: the window's start waits for no parser."""
+    return len(words) < 2 and not any(word.startswith("-") for word in words)
+
+
+def _open_window(paths: Sequence[Path]) -> int:
     gc.disable()  # what is made from now on stays; ``run_window`` ends this
     import app.plain_import  # noqa: F401  before all that the window imports
     from app.window import run_window
 
-    return run_window([options.file] if options.file else [])
+    return run_window(paths)
 
 
 COMMANDS = {

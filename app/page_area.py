@@ -26,6 +26,7 @@ class PageArea(QScrollArea):
         self.page = page
         self._fits = True
         self.setObjectName("page_area")
+        self.setViewport(QWidget())  # one that is known here: to name one of Qt's, all kinds of widgets are loaded
         self.setWidget(page)
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)

@@ -190,7 +190,8 @@ class SideList(QWidget):
         """Take other colours."""
         self._delegate.theme = theme
         self.totals.set_theme(theme)
-        self.list.viewport().update()
+        if self.list.isVisible():
+            self.list.viewport().update()
 
     def _on_lesson_changed(self, before: State | None, after: State | None) -> None:
         if self._later.waits:
