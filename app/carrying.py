@@ -145,7 +145,7 @@ def planned(question: Carrying, proposal: Proposal, before: Bowing, *, only_sure
     return Planned(
         proposal.plan,
         changes_by_bar(question.tune, before, proposal.bowing),
-        tr("Only what is sure: {slurs}" if only_sure else "As is likely: {slurs}", slurs=told),
+        tr("Only what is sure: {slurs}" if only_sure else "Most likely: {slurs}", slurs=told),
         carried_sentence(question.tune, proposal, told),
         proposal,
     )
@@ -186,4 +186,4 @@ def carried_name(style: str) -> str:
     """What a new bowing is called that was carried on so."""
     if style == THIS_TUNE:
         return tr("Carried on from its own bars", "name of a bowing")
-    return tr("In the style of {style}", "name of a bowing", style=shown_name(style))
+    return tr("In the style “{style}”", "name of a bowing", style=shown_name(style))

@@ -94,6 +94,7 @@ class PlanResults(QWidget):
         column.setSpacing(10)
         for widget in (self.wait, self.sentence, self.go_button, self.list, self.taking):
             column.addWidget(widget)
+        column.setAlignment(self.go_button, Qt.AlignmentFlag.AlignLeft)
 
     @property
     def has_keyboard(self) -> bool:

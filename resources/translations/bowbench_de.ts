@@ -1848,8 +1848,8 @@
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
-        <source>As is likely: {slurs}</source>
-        <translation>Wie wahrscheinlich: {slurs}</translation>
+        <source>Most likely: {slurs}</source>
+        <translation>Am wahrscheinlichsten: {slurs}</translation>
     </message>
     <message numerus="yes">
         <location filename="../../app/carrying.py"/>
@@ -1904,7 +1904,7 @@
     </message>
     <message>
         <location filename="../../app/carrying.py"/>
-        <source>In the style of {style}</source>
+        <source>In the style “{style}”</source>
         <comment>name of a bowing</comment>
         <translation>Im Stil „{style}“</translation>
     </message>

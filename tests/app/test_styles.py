@@ -123,7 +123,7 @@ def test_a_style_is_learned_from_the_lessons_that_are_found(run, shelf, begun, t
     assert set(told["styles"][0]["habits"][0]) == {"figure", "joined", "seen", "where", "text"}
     out_file = tmp_path / "out.musicxml"
     assert run("bow", begun, "--style", "mine", "--keep", "--out", str(out_file))[0] == 0
-    assert read_file(out_file.read_bytes()).lessons[0].bowings[-1].name == "In the style of Mine"
+    assert read_file(out_file.read_bytes()).lessons[0].bowings[-1].name == "In the style “Mine”"
     assert run("shelf", "forget", "Mine") == (0, "", "")
     assert run("shelf", "forget", "Mine")[0] == 2
 
