@@ -86,6 +86,10 @@ class Document(QObject):
         state = self._open_state()
         return self._report_on(state.lesson, state.bowing if index is None else state.lesson.bowings[index])
 
+    def report_on(self, bowing: Bowing) -> Report:
+        """What the check finds in a bowing of the open tune; nothing is worked out before it is asked for."""
+        return self._report_on(self._open_state().lesson, bowing)
+
     def foresee(self, bowing: Bowing) -> Report:
         """Check what may become the shown bowing next, so that its report is at hand if it does."""
         report = self._report_on(self._open_state().lesson, bowing).worked_out()

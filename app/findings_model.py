@@ -18,7 +18,7 @@ from PySide6.QtCore import (
     Qt,
 )
 from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPixmap
-from PySide6.QtWidgets import QAbstractItemView, QStyle, QStyledItemDelegate, QStyleOptionViewItem
+from PySide6.QtWidgets import QAbstractItemView, QStyledItemDelegate, QStyleOptionViewItem
 
 from app.severity_signs import WORDS, paint_severity
 from app.theme import LIGHT, Theme, mix
@@ -129,6 +129,8 @@ class FindingDelegate(QStyledItemDelegate):
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         finding: Finding = index.data(Role.FINDING)
+        from PySide6.QtWidgets import QStyle  # not for the start: it brings eleven tables of names
+
         chosen = bool(option.state & QStyle.StateFlag.State_Selected)
         focused = chosen and bool(option.state & QStyle.StateFlag.State_HasFocus)
         of_note = bool(index.data(Role.IS_OF_NOTE))

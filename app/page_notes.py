@@ -247,7 +247,7 @@ class NotePage(PageCanvas):
         reference = places.index(told_from) if told_from is not None else None
         known = (*self.rows, *self._foresight.rows) if self._rows is None or self._rows.density is self._density else ()
         self._foresight.drop()
-        check = self._document.foresee
+        check = self._document.report_on  # directions and accents, no findings
         rows = make_rows(state.tune, bowings, active, reference, self._density, check, known)
         name = plural("1 bowing", "{n} bowings", len(places)) if len(places) > 1 else bowings[active][1].name
         name = name if self._plan is None else tr("{name} – preview", name=name)
