@@ -23,7 +23,7 @@ from core.style.evidence import Numbers, from_marked, from_neighbours
 from core.style.forest import Growth, Nursery
 from core.style.habits import habits
 from core.style.style import Facts, Figures, Style, chance, facts
-from core.style.together import done_together
+from core.style.together import Round, done_together
 from core.translation import tr
 from core.tune import Tune
 
@@ -250,9 +250,13 @@ class _Stage:
         steps: _Steps,
     ) -> None:
         views = [(number, view) for number, own in enumerate(rows) for view in range(len(own))]
-        shown = np.concatenate([rows[number][view][asked[number][view]] for number, view in views])
-        joined = np.concatenate([examples[number].joined[asked[number][view]] for number, view in views])
-        (nursery,) = done_together([lambda _: Nursery(shown, joined, growth)], steps.tell)
+
+        def prepared(_: Round) -> Nursery:
+            shown = [rows[number][view][asked[number][view]] for number, view in views]
+            joined = [examples[number].joined[asked[number][view]] for number, view in views]
+            return Nursery(np.concatenate(shown), np.concatenate(joined), growth)
+
+        (nursery,) = done_together([prepared], steps.tell)
         chosen: list[NDArray[np.int64] | None] = [None] * SEEDS
         if group is not None:
             owner = np.concatenate([np.full(asked[number][view].sum(), number) for number, view in views])
