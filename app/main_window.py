@@ -48,6 +48,7 @@ from app.shelf_dock import ShelfDock
 from app.side_list import SideList
 from app.side_tabs import SideTabs
 from app.undo_desk import UndoDesk
+from app.way_in import WayIn
 from app.welcome import Welcome
 from app.whats_this import tell_commands, tell_menus, tell_parts, tell_toggles
 from app.window_layout import WindowLayout
@@ -107,9 +108,10 @@ class MainWindow(QMainWindow):
         self.recovery = Recovery(document, lambda: file.known, parent=self)
         self.sets = SetList(document, self)
         self.saving = Saving(document, file, dialogs, lambda: settings.folder, self)
-        self.opening = Opening(document, file, self.sets, self.saving, dialogs, settings, self)
+        self.way_in = WayIn(document, file, self.sets, self.saving, self)
+        self.opening = Opening(document, self.way_in, dialogs, settings, self)
         self.news = FileNews(document, file, self.saving.save, self.opening.open_path, self)
-        self.left_behind = RecoveryOffer(document, file, self.sets, self.saving, self.recovery, dialogs, self)
+        self.left_behind = RecoveryOffer(self.way_in, self.recovery, dialogs, self)
         self.exporting = Exporting(document, self.sets, dialogs, settings, self)
 
     def _make_views(self, engraver: Engraver | None) -> None:
@@ -248,8 +250,7 @@ class MainWindow(QMainWindow):
         self.welcome.file_chosen.connect(self.opening.open_path)
         self.welcome.sample_chosen.connect(self.opening.open_sample)
         self.opening.read.connect(self.shelf.note_opened)
-        self.opening.opened.connect(self._on_opened)
-        self.left_behind.opened.connect(self._on_opened)
+        self.way_in.opened.connect(self._on_opened)
         self.saving.saved.connect(self._on_saved)
         self.document.lesson_changed.connect(self._on_lesson_changed)
         self.document.modified_changed.connect(self._show_title)

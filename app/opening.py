@@ -16,13 +16,10 @@ from PySide6.QtWidgets import QMenu, QWidget
 
 from app.dialogs import Dialogs
 from app.document import Document
-from app.file_news import elsewhere
 from app.files import FileError, is_slow_to_read, read_known
 from app.imprint import Imprint
-from app.lesson_file import LessonFile
-from app.saving import Saving
-from app.set_list import SetList
 from app.settings import Settings
+from app.way_in import WayIn
 from core.errors import UnreadableFileError
 from core.reading import Reading, read_file
 from core.translation import plural, tr, translatable
@@ -38,40 +35,27 @@ class Opening(QObject):
 
     Args:
         document: The document.
-        file: Is told what the lesson's file looked like.
-        sets: Is told of the book that a lesson comes from.
-        saving: Asks whether the open lesson may go.
+        way_in: Lets lessons into it.
         dialogs: Asks the user.
         settings: Remembers files and their folder.
         window: Above which the questions stand.
 
     Signals:
-        opened: A lesson has taken the place of what was open.
         read: (file, place of the tune in it), where it comes from a file of the user's.
         told: (sentence, lines, what can be done about it) for ``Notice.say``.
         hinted: A sentence for the status line.
     """
 
-    opened = Signal()
     read = Signal(object, int)
     told = Signal(str, object, object)
     hinted = Signal(str)
 
     def __init__(
-        self,
-        document: Document,
-        file: LessonFile,
-        sets: SetList,
-        saving: Saving,
-        dialogs: Dialogs,
-        settings: Settings,
-        window: QWidget,
+        self, document: Document, way_in: WayIn, dialogs: Dialogs, settings: Settings, window: QWidget
     ) -> None:
         super().__init__(window)
         self._document = document
-        self._file = file
-        self._sets = sets
-        self._saving = saving
+        self._way_in = way_in
         self._dialogs = dialogs
         self._settings = settings
         self._window = window
@@ -97,7 +81,7 @@ class Opening(QObject):
             entry: Which tune of it is wanted, as the shelf has it; asked where None.
         """
         is_own = self._document.path is not None and path.absolute() == self._document.path.absolute()
-        if is_own and not self._saving.may_leave():  # which may write the file that is to be read
+        if is_own and not self._way_in.may_come():  # which may write the file that is to be read
             return False
         try:
             read = self._read(path)
@@ -105,7 +89,7 @@ class Opening(QObject):
             self._settings.forget_file(path)
             self.told.emit(str(fault), (), None)
             return False
-        if read is None or not (is_own or self._saving.may_leave()):
+        if read is None or not (is_own or self._way_in.may_come()):
             return False
         if not self._put_reading(read[0], path.name, path, read[1], entry=entry):
             return False
@@ -119,7 +103,7 @@ class Opening(QObject):
         except FileError as fault:
             self.told.emit(str(fault), (), None)
             return False
-        return self._saving.may_leave() and self._put_reading(reading, path.name)
+        return self._way_in.may_come() and self._put_reading(reading, path.name)
 
     def open_pasted(self) -> bool:
         """Open the tune in the clipboard, ABC or MusicXML text."""
@@ -132,7 +116,7 @@ class Opening(QObject):
         except UnreadableFileError as fault:
             self.told.emit(tr("{what} is no tune that can be read: {fault}", what=tr(PASTED), fault=fault), (), None)
             return False
-        return self._saving.may_leave() and self._put_reading(reading, tr(PASTED), unsaved=True)
+        return self._way_in.may_come() and self._put_reading(reading, tr(PASTED), unsaved=True)
 
     def fill_recent(self, menu: QMenu) -> None:
         """Put the files opened lately into a menu, in place of what was there."""
@@ -164,13 +148,11 @@ class Opening(QObject):
         if index is None:
             return False
         own = path if path is not None and reading.is_lesson_file and len(reading.lessons) == 1 else None
-        self._sets.book_opens(path, reading.lessons)
-        self._document.open(reading.lessons[index], own, unsaved=unsaved)
-        self._file.know(own, known)
+        put = partial(self._document.open, reading.lessons[index], own, unsaved=unsaved)
+        elsewhere = self._way_in.let_in(put, path, reading.lessons, own, known)
         if path is not None:
             self.read.emit(path, index)
-        self.opened.emit()
-        self._tell(reading, name)
+        self._tell(reading, name, elsewhere)
         return True
 
     def _choose_lesson(self, reading: Reading, name: str, entry: Entry | None) -> int | None:
@@ -181,7 +163,7 @@ class Opening(QObject):
         found = lesson_of(entry, reading.lessons) if entry is not None else None
         return self._dialogs.tune_of_book(self._window, name, reading.lessons) if found is None else found
 
-    def _tell(self, reading: Reading, name: str) -> None:
+    def _tell(self, reading: Reading, name: str, elsewhere: str) -> None:
         """Say what there is to know of what was opened, if anything."""
         count = len(reading.problems)
         repaired = plural(
@@ -189,7 +171,7 @@ class Opening(QObject):
             "{name} is open; {n} things were repaired or left out on the way.",
             count, name=name,
         )  # fmt: skip
-        sentences = [repaired if count else "", elsewhere(self._document, self._file)]
+        sentences = [repaired if count else "", elsewhere]
         if any(sentences):
             lines = [str(problem)[:1].upper() + str(problem)[1:] for problem in reading.problems]
             self.told.emit(" ".join(filter(None, sentences)), lines, None)
