@@ -18,7 +18,7 @@ from core.planner.settings import STYLE_SCALE, Weights
 from core.ticks import BarTicks, ticks
 from core.tune import Tune
 
-Style: TypeAlias = Mapping[str, float]  # by note id: log of (probability of joined / probability of apart)
+JoinOdds: TypeAlias = Mapping[str, float]  # by note id: log of (probability of joined / probability of apart)
 
 A_STEP, A_FIFTH = 2, 7  # semitones
 SUREST = 10.0  # log-odds farther from 0 count as this: one in 22,000

@@ -14,7 +14,7 @@ from itertools import combinations, groupby
 from core.accent_plan import AccentPlan, PlanKind
 from core.accents import PHRASE_PLANS, phrases
 from core.bowing import Bowing, set_plan
-from core.planner.join_costs import Style
+from core.planner.join_costs import JoinOdds
 from core.planner.open_problem import OpenProblem
 from core.planner.plan import Plan, finished, plan_bowing
 from core.planner.problem import STANDARD, Problem, pose, with_accents
@@ -84,7 +84,7 @@ def work_out_plan(
     bowing: Bowing,
     settings: PlannerSettings = STANDARD,
     *,
-    style: Style | None = None,
+    style: JoinOdds | None = None,
     keep: bool = True,
     free: Collection[str] | None = None,
     keep_start: bool = False,

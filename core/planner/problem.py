@@ -31,7 +31,7 @@ from core.bowing import Bow, Bowing, Join, Mark, Signs, separate_bows
 from core.errors import RefusedEditError
 from core.once import once
 from core.order import playing_order, sections
-from core.planner.join_costs import FREE, Step, Style, by_style, by_weights, steps
+from core.planner.join_costs import FREE, JoinOdds, Step, by_style, by_weights, steps
 from core.planner.settings import PlannerSettings, Weights
 from core.recurrence import bar_classes
 from core.strokes import work_out
@@ -173,7 +173,7 @@ def pose(
     bowing: Bowing,
     settings: PlannerSettings = STANDARD,
     *,
-    style: Style | None = None,
+    style: JoinOdds | None = None,
     keep: bool = True,
     free: Collection[str] | None = None,
     keep_start: bool = False,
@@ -333,7 +333,7 @@ class _Said(NamedTuple):
     marks: Mapping[str, Mark]
     retakes: Collection[str]
     signs: Mapping[str, Signs]
-    style: Style
+    style: JoinOdds
     weights: Weights
 
 

@@ -25,7 +25,7 @@ from core.accent_plan import AccentPlan, PlanKind
 from core.accents import PHRASE_PLANS
 from core.bowing import Bow, Bowing
 from core.order import playing_order
-from core.planner import Flow, PlannerSettings, RefusedPlanError, Style, pose, work_out_plan
+from core.planner import Flow, JoinOdds, PlannerSettings, RefusedPlanError, pose, work_out_plan
 from core.planner.phrase_plans import PhraseGroup, changes_of_plan, phrase_groups, resolved
 from core.planner.problem import PlanBar, PlanNote, Problem, Retake
 from core.planner.score import Score, score
@@ -87,7 +87,7 @@ def solve_by_phrase(
     tune: Tune,
     bowing: Bowing,
     settings: PlannerSettings,
-    style: Style | None = None,
+    style: JoinOdds | None = None,
     *,
     keep: bool = True,
     effort: float = EFFORT,
@@ -439,7 +439,7 @@ class Case:
     bowing: Bowing
     settings: PlannerSettings
     keep: bool
-    style: Style | None = None
+    style: JoinOdds | None = None
 
 
 @dataclass(frozen=True)
@@ -504,7 +504,7 @@ def collected(count: int, seed: int = 1883, most_notes: int = 10_000) -> Iterato
         yield Case(f"{source.place} ({wish})", lesson.tune, bowing, PlannerSettings(flow=wish.flow), wish.keep, style)
 
 
-def _any_style(tune: Tune, chance: random.Random) -> Style:
+def _any_style(tune: Tune, chance: random.Random) -> JoinOdds:
     """Slurs a third of the notes likely, leaves a tenth of them open."""
     return {note.id: chance.gauss(-1, 2) for note in tune.sequence if chance.random() < 0.9}
 

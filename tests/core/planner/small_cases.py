@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing, set_plan
-from core.planner.join_costs import Style
+from core.planner.join_costs import JoinOdds
 from core.planner.problem import Problem, RefusedPlanError, pose
 from core.planner.settings import Flow, PlannerSettings, Weights
 from core.tune import Tune
@@ -92,7 +92,7 @@ class Case:
             style=self.style(tune), keep=self.keep, free=free, keep_start=self.keep_start,
         )  # fmt: skip
 
-    def style(self, tune: Tune) -> Style | None:
+    def style(self, tune: Tune) -> JoinOdds | None:
         if not self.log_odds:
             return None
         known = zip(tune.sequence, self.log_odds, strict=True)
