@@ -190,7 +190,7 @@ def used_signs(music: Music) -> UsedSigns:
     mets = {met for there in _mets(music).values() for met in there} if music.strip else ()
     bows = tuple(_shown(music, _signs(music)).values())
     if music.shown is not None:  # bows are written in: whoever does it has to know the signs
-        bows = (*bows, *(BowSign((bow,), True) for bow in Bow))
+        bows = (*bows, *(BowSign((bow,), all(sign.fixed for sign in bows)) for bow in Bow))
     return UsedSigns(
         bows,
         Join.HOOK in music.bowing.joins.values(),

@@ -52,6 +52,8 @@ def legend(
         yield None, tr("~ roll")
     if Ornament.CUT in ornaments:
         yield None, tr("/ cut")
+    if Ornament.BOWED_TRIPLET in ornaments:
+        yield None, tr("3 and a slash through the stem: bowed triplet, three quick bows on the note")
     for met in Met:
         if met in mets:
             yield met, tr("accent {how}", how=tr(MET_WORDS[met]))

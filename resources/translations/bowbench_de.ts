@@ -5635,6 +5635,11 @@
     </message>
     <message>
         <location filename="../../app/sheet_legend.py"/>
+        <source>3 and a slash through the stem: bowed triplet, three quick bows on the note</source>
+        <translation>3 und ein Strich durch den Hals: gestrichene Triole, drei schnelle Striche auf der Note</translation>
+    </message>
+    <message>
+        <location filename="../../app/sheet_legend.py"/>
         <source>accent {how}</source>
         <translation>Betonung {how}</translation>
     </message>

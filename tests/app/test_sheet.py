@@ -202,6 +202,8 @@ class TestLegend:
     def test_ornaments_that_are_written_in_fiddle_tunes_only(self) -> None:
         assert self.told(ornaments=(Ornament.TURN, Ornament.ROLL)) == ["~ roll"]
         assert self.told(ornaments=(Ornament.CUT,)) == ["/ cut"]
+        (triplet,) = self.told(ornaments=(Ornament.BOWED_TRIPLET,))
+        assert triplet == "3 and a slash through the stem: bowed triplet, three quick bows on the note"
         assert self.told(ornaments=(Ornament.TRILL, Ornament.TURN)) == []
 
     def test_it_stands_at_the_foot_of_the_first_page_and_can_be_left_out(self) -> None:
