@@ -30,10 +30,14 @@ class Answers(Dialogs):
         lot: What it is drawn from.
         folder: Where files are saved and exported.
         wait: Lets events be handled until a condition holds, or for a while.
+
+    Attributes:
+        goes_through: Sheets are exported, and files saved, every time.
     """
 
     def __init__(self, lot: random.Random, folder: Path, wait: Callable[[Callable[[], bool]], None]) -> None:
         self._lot, self._folder, self._wait = lot, folder, wait
+        self.goes_through = False
 
     def path_to_open(self, parent: QWidget, folder: Path) -> Path | None:
         return None
@@ -51,10 +55,14 @@ class Answers(Dialogs):
         return None
 
     def path_to_save(self, parent: QWidget, suggestion: Path) -> Path | None:
-        return self._lot.choice([None, *(self._folder / name for name in SAVED_AS)])
+        return self._file_or_none(*SAVED_AS)
 
     def path_to_export(self, parent: QWidget, suggestion: Path) -> Path | None:
-        return self._lot.choice([None, self._folder / f"sheet{suggestion.suffix}"])
+        return self._file_or_none(f"sheet{suggestion.suffix}")
+
+    def _file_or_none(self, *names: str) -> Path | None:
+        paths = [self._folder / name for name in names]
+        return self._lot.choice(paths if self.goes_through else [None, *paths])
 
     def about_changes(self, parent: QWidget, title: str) -> Answer:
         return Answer.DROP
@@ -81,8 +89,9 @@ class Answers(Dialogs):
         for _ in range(self._lot.randint(1, 2)):
             dialog.form.kind.setCurrentIndex(self._lot.randrange(dialog.form.kind.count()))
             self._wait(lambda: not dialog.work.runs)
-        way = self._lot.choice([Way.KEEP, Way.EXPORT, way])
-        if way is Way.PRINT or not dialog.way_buttons[way].isEnabled() or self._lot.random() < 0.3:
+        way = Way.EXPORT if self.goes_through else self._lot.choice([Way.KEEP, Way.EXPORT, way])
+        gives_up = self._lot.random() < 0.3 and not self.goes_through
+        if way is Way.PRINT or not dialog.way_buttons[way].isEnabled() or gives_up:
             dialog.reject()
         else:
             dialog.way_buttons[way].click()

@@ -32,6 +32,7 @@ SAVES = ["save", "save", "save_as"]
 PRINTS = ["preview", "export_abc"]
 PLAYS = ["play", "play", "play_start", "play_bars", "play_round", "play_all", "play_set", "slower", "faster", "ladder",
          "hear_backing", "hear_count-in"]  # fmt: skip
+COMPARES = ["compare", "compare", "compare", "compare_reference"]
 MOST_BOWINGS = 8
 WORDS = ["", "ferry", "jig", "o", "geese at", "#none", "no such tune"]
 
@@ -78,6 +79,25 @@ class Hands:
         """Do one thing."""
         self.last = self._lot.choices(self._names, self._weights)[0]
         self._gestures[self.last][1]()
+
+    def do_everything(self, wait_for: Callable[[Callable[[], bool], str], None]) -> None:
+        """Do once all that can be done.
+
+        Args:
+            wait_for: Lets events be handled until a condition holds; the second says which.
+        """
+        page = self._window.page
+        self._act(["plan"])
+        wait_for(lambda: page.plan is not None, "the plan")
+        for name in dict.fromkeys(
+            (*TAKES, *BOWINGS, *CHECKS, *VIEWS, *ACCENTS, *PLANS, *COMPARES, *SAVES, *PRINTS, *PLAYS)
+        ):
+            self._act([name])
+            self._wait(lambda: False)
+        for name, (_, gesture) in self._gestures.items():
+            self.last = name
+            gesture()
+            self._wait(lambda: False)
 
     # ------------------------------------------------------------------------------------------------- on the page
 

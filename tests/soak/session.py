@@ -74,7 +74,8 @@ class Session:
         settings = Settings(folder / "settings.ini")
         settings.look = Look.LIGHT
         settings.folder = folder
-        self.window = MainWindow(settings, Answers(self._lot, folder, self.wait))
+        self._answers = Answers(self._lot, folder, self.wait)
+        self.window = MainWindow(settings, self._answers)
         self.window.resize(1200, 760)
         self.window.show()
         self._hands = Hands(self.window, self._lot, self.wait)
@@ -161,6 +162,18 @@ class Session:
         self._calm()
         self._undo_and_redo()
         self._weigh_steps()
+
+    def use_everything(self) -> None:
+        """Do once all that can be done, so that what stays after its first use is there before anything is weighed."""
+        self._open(self._lessons[0])
+        self._answers.goes_through = True
+        try:
+            self._hands.do_everything(self.wait_for)
+        except Exception:
+            self._tell(traceback.format_exc())
+        self._answers.goes_through = False
+        self._calm()
+        self._undo_and_redo()
 
     def _open(self, path: Path) -> None:
         if not self.window.open_path(path):
