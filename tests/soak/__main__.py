@@ -2,9 +2,9 @@
 
 Run by hand: ``python -m tests.soak [GESTURES [SEED [CHAPTER]]]``. Clicks, keys and menus (slurs, directions, retakes,
 ornaments, accents, undo and redo, bowings, comparison, plans taken or not, saving, print preview, playing, shelf, set)
-in chapters of 500, or as many as are told, each with a lesson of its own. Before the first, all that can be done is done
-once, since much is loaded with its first use (what writes a PDF alone takes 15 MB). At its end undo must lead back to the first
-lesson and redo to the last; then the process is examined at rest.
+in chapters of 500, or as many as are told, each with a lesson of its own. Before the first, all that can be done is
+done once, since much is loaded with its first use (what writes a PDF alone takes 15 MB). At a chapter's end undo must
+lead back to the first lesson and redo to the last; then the process is examined at rest.
 
 What a process holds is of three kinds. Steps that can be undone: as many as were made, since undo must lead back to the
 first lesson; they go with the lesson. What is kept on purpose (``tests.soak.kept``): filled up to its bound. All else:
