@@ -87,6 +87,7 @@ def measure() -> Ratios:
             app.processEvents()
             planning = time.perf_counter() - began
             window.actions_by_name["plan_drop"].trigger()
+            window.tabs.choose(window.side_list)  # clicks are painted there too
             printing = _time_print(lesson, Path(home) / "sheet.pdf")
             for name, ratio in {
                 "open": opening / engraver,
