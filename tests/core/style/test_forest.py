@@ -57,3 +57,14 @@ def test_no_rows_have_no_answers() -> None:
     shown = rows(500)
     nursery = Nursery(shown, joined(shown), Growth(trees=2, leaves=4, rate=0.1, fewest=20, share=1))
     assert len(nursery.grow(0).log_odds(shown[:0])) == 0
+
+
+@pytest.mark.parametrize(("left_if_missing", "missing"), [(True, 1.0), (False, 2.0)])
+def test_up_to_the_limit_the_answer_is_left(left_if_missing: bool, missing: float) -> None:
+    question = {
+        "split_feature": 1, "threshold": 1.0, "default_left": left_if_missing, "missing_type": "NaN",
+        "left_child": {"leaf_value": 1.0}, "right_child": {"leaf_value": 2.0},
+    }  # fmt: skip
+    forest = forest_of({"tree_info": [{"tree_structure": question}]})
+    asked = np.array([[9, 0.5], [9, 1], [0, 1.0001], [0, np.nan]], np.float32)
+    assert forest.log_odds(asked).tolist() == [1, 1, 2, missing]
