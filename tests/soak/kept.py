@@ -24,6 +24,7 @@ FINITE = {  # caches of functions that have no bound, since there is only so muc
     "app.fonts.page_font": "styles of two fonts at one size",
     "app.page_accessible.install": "the page",
     "app.printing.need_application": "one answer",
+    "core.engraving.glyphs.engraver_data": "one answer",
     "core.engraving.glyphs.glyph_box": "the music font",
     "core.engraving.glyphs.glyph_outline": "the music font",
     "core.shelf.soundness.layout_after": "the steps of the layout",
