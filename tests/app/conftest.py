@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import gc
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 import pytest
@@ -239,3 +239,22 @@ def window(qtbot, dialogs: ScriptedDialogs, settings: Settings, four_bars: Lesso
     window.show()
     qtbot.waitExposed(window)
     return window
+
+
+@pytest.fixture
+def work_on(qtbot, window: MainWindow) -> Callable[[str], MainWindow]:
+    """Opens a tune (ABC text) in the window and gives its page the keyboard."""
+
+    def work_on(text: str) -> MainWindow:
+        window.document.open(read_abc(text).lessons[0])
+        window.page.setFocus()
+        qtbot.waitUntil(window.page.hasFocus)
+        return window
+
+    return work_on
+
+
+@pytest.fixture
+def wait(qtbot, window: MainWindow) -> Callable[[], None]:
+    """Waits until the planner of the window has nothing to do."""
+    return lambda: qtbot.waitUntil(lambda: not window.plan.works, timeout=20_000)

@@ -34,20 +34,9 @@ MARKED = range(4)
 
 
 @pytest.fixture
-def begun(qtbot, window: MainWindow) -> MainWindow:
+def begun(work_on) -> MainWindow:
     """A window on a tune of eight bars, the first four slurred; bars 5 and 6 are bars 1 and 2 again."""
-    window.document.open(read_abc(BEGUN).lessons[0])
-    window.page.setFocus()
-    qtbot.waitUntil(window.page.hasFocus)
-    return window
-
-
-@pytest.fixture
-def wait(qtbot, begun: MainWindow):
-    def wait() -> None:
-        qtbot.waitUntil(lambda: not begun.plan.works, timeout=20_000)
-
-    return wait
+    return work_on(BEGUN)
 
 
 @pytest.fixture

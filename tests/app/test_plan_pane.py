@@ -43,22 +43,9 @@ K:D
 
 
 @pytest.fixture
-def bare(qtbot, window: MainWindow) -> MainWindow:
+def bare(work_on) -> MainWindow:
     """A window on a tune of separate bows, its page with the keyboard."""
-    window.document.open(read_abc(TWO_PARTS).lessons[0])
-    window.page.setFocus()
-    qtbot.waitUntil(window.page.hasFocus)
-    return window
-
-
-@pytest.fixture
-def wait(qtbot, bare: MainWindow):
-    """Wait until the planner has nothing to do."""
-
-    def wait() -> None:
-        qtbot.waitUntil(lambda: not bare.plan.works, timeout=20_000)
-
-    return wait
+    return work_on(TWO_PARTS)
 
 
 @pytest.fixture
