@@ -9,16 +9,17 @@ Elements: MEI 5, as the engraver (verovio) reads them.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping
 from dataclasses import field, replace
 from fractions import Fraction
-from itertools import pairwise
 
-from core.bowing import Articulation, Bowing, Grace, Join, Ornament, Signs
+from core.bowing import Bowing, Grace, Join, Ornament, Signs
 from core.engraving.grace_room import NO_ROOM, GraceRoom
 from core.engraving.kinds import Kind
+from core.engraving.line_curves import LineCurve, curves_on
 from core.engraving.lines import Line
+from core.engraving.note_marks import ARTICULATIONS, BESIDE_HEAD, BOW_ROOM, CONTROL_SIGNS, ORNAMENTS, ROOM_GLYPHS
+from core.engraving.printed_words import BESIDE_TEXT, chord_text, clean_text, ending_text, right_aligned, tempo_text
 from core.engraving.signatures import changes, has_changes, key_signature, meter_signature, warning
 from core.engraving.skeleton import (
     Printed,
@@ -30,48 +31,8 @@ from core.engraving.skeleton import (
     value,
 )
 from core.engraving.xml_text import escape, quoteattr
-from core.tune import Bar, BarLine, Note, Pitch, Tempo, Tune, note_value
+from core.tune import Bar, BarLine, Note, Pitch, Tune
 from core.values import dataclass
-from core.xml_characters import with_xml_characters
-
-ARTICULATIONS = {  # articulation -> value of MEI's artic
-    Articulation.ACCENT: "acc", Articulation.STRONG_ACCENT: "marc", Articulation.STACCATO: "stacc",
-    Articulation.TENUTO: "ten", Articulation.DETACHED_LEGATO: "ten-stacc", Articulation.STACCATISSIMO: "stacciss",
-    Articulation.SPICCATO: "spicc",
-    Articulation.OPEN_STRING: "open", Articulation.HARMONIC: "harm", Articulation.SNAP_PIZZICATO: "snap",
-}  # fmt: skip
-BESIDE_HEAD = frozenset({Articulation.STACCATO, Articulation.TENUTO, Articulation.DETACHED_LEGATO})
-CONTROL_SIGNS = {  # articulation -> an element of its own that points at the note
-    Articulation.BREATH_MARK: "<breath {at}/>",
-    Articulation.FERMATA: '<fermata {at} place="above"/>',
-    Articulation.STRESS: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E4B6"/>',
-    Articulation.UNSTRESS: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E4B8"/>',
-}  # fmt: skip
-# Beside texts over notes, so that a finger is as wide as the head and clears the stem, and words clear bow signs. Never
-# painted, and no text of ours begins or ends with it (``clean_text``).
-BESIDE_TEXT = "\u00a0"
-ROLL_ROOM = "ECA2"  # never drawn, and as large as a turn: a wave as wide stands there
-ORNAMENTS = {  # ornament -> an element that points at the note
-    Ornament.ROLL: f'<turn {{at}} place="above" glyph.auth="smufl" glyph.num="U+{ROLL_ROOM}"/>',
-    Ornament.TURN: '<turn {at} place="above" form="upper"/>',
-    Ornament.INVERTED_TURN: '<turn {at} place="above" form="lower"/>',
-    Ornament.TRILL: '<trill {at} place="above"/>',
-    Ornament.MORDENT: '<mordent {at} place="above" form="lower"/>',
-    Ornament.UPPER_MORDENT: '<mordent {at} place="above" form="upper"/>',
-    Ornament.SLIDE: '<mordent {at} place="above" glyph.auth="smufl" glyph.num="U+E587"/>',
-    Ornament.CUT: f'<ornam {{at}} place="above">{BESIDE_TEXT}/{BESIDE_TEXT}</ornam>',
-    Ornament.BOWED_TRIPLET: f'<fing {{at}} place="above">{BESIDE_TEXT}3{BESIDE_TEXT}</fing>',  # and a stroked stem
-}
-# What keeps room for one row of bow signs or two: never drawn, and as tall and wide as they are at our size
-# (``picture.SIGN_SCALE``, ``picture.ROW_STEP``) with some air above. The engraver sets a fermata outside slurs,
-# articulation, ornaments and fingering, so these hug the notes and nothing stands in the unused room of a second row.
-BOW_ROOM = '<fermata {at} place="above" glyph.auth="smufl" glyph.num="U+{glyph}"/>'
-ROOM_GLYPHS = ("EB1C", "EC84")
-NOTE_GLYPHS = {  # base in quarter notes -> SMuFL note for texts
-    Fraction(4): "\ue1d2", Fraction(2): "\ue1d3", Fraction(1): "\ue1d5", Fraction(1, 2): "\ue1d7",
-    Fraction(1, 4): "\ue1d9",
-}  # fmt: skip
-DOT_GLYPH = "\ue1e7"
 
 _HEAD = (
     '<?xml version="1.0" encoding="UTF-8"?><mei xmlns="http://www.music-encoding.org/ns/mei" meiversion="5.1">'
@@ -79,7 +40,6 @@ _HEAD = (
     "<music><body><mdiv><score>"
 )
 _FOOT = "</section></score></mdiv></body></music></mei>"
-_CHORD_SIGN = re.compile(r"(?:(?<=^[A-G])|(?<=[/( ][A-G]))[b#]|[b#](?=\d)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,8 +100,8 @@ def write_line(
         alone: Leave out slurs and ties that cross the ends of the line, and so all neighbouring bars.
         room: Grace notes that are never drawn and take their room before a note and its own.
     """
-    curves = _curves(tune, bowing, line)
-    by_bar: dict[int, list[_Curve]] = {}
+    curves = curves_on(tune, bowing, line)
+    by_bar: dict[int, list[LineCurve]] = {}
     first, stop = line.first, line.stop
     for curve in curves:
         start, end = tune.bar_of[curve.start], tune.bar_of[curve.end]
@@ -167,67 +127,6 @@ def _first_number(tune: Tune, line: Line) -> int | None:
         return None
     bars = tune.bars[line.first : line.stop]
     return next((bar.number for bar in bars if not bar.is_pickup), bars[0].number)
-
-
-def clean_text(text: str) -> str:
-    """One line of text that XML can hold: control characters become spaces, runs of spaces one."""
-    return " ".join(with_xml_characters(text, " ").split())
-
-
-def chord_text(text: str) -> str:
-    """A chord name with real sharps and flats.
-
-    >>> chord_text("Bb7/F#"), chord_text("Am7b5"), chord_text("C#dim(G)"), chord_text("B")
-    ('B♭7/F♯', 'Am7♭5', 'C♯dim(G)', 'B')
-    """
-    return _CHORD_SIGN.sub(lambda found: "♭" if found[0] == "b" else "♯", clean_text(text))
-
-
-@dataclass(frozen=True, slots=True)
-class _Curve:
-    start: str
-    end: str
-    tie: bool
-    of: str  # the note that a slur truly starts from, or that a tie is held on from
-    to: str
-
-
-def _curves(tune: Tune, bowing: Bowing, line: Line) -> list[_Curve]:
-    """Slurs and ties that touch the line, their ends moved into the bar beside the line where they lie further off."""
-    low, high = max(line.first - 1, 0), min(line.stop + 1, len(tune.bars))
-    notes = [note for bar in tune.bars[low:high] for note in bar.notes]
-    near = {note.id for note in notes}
-    inside = {note.id for bar in tune.bars[line.first : line.stop] for note in bar.notes}
-    curves = []
-    for before, note in pairwise(notes):
-        if note.held and not before.is_rest and (before.id in inside or note.id in inside):
-            curves.append(_Curve(before.id, note.id, True, before.id, note.id))
-    for stroke in _slurred(tune, bowing, notes):
-        drawn = [note_id for note_id in stroke if note_id in near]
-        touches = any(note_id in inside for note_id in drawn)
-        if touches and len(drawn) > 1:
-            curves.append(_Curve(drawn[0], drawn[-1], False, stroke[0], stroke[-1]))
-    return curves
-
-
-def _slurred(tune: Tune, bowing: Bowing, notes: list[Note]) -> Iterator[list[str]]:
-    """Note ids of each stroke that needs a slur among these notes, whole strokes even where they reach further."""
-    sequence = tune.sequence
-    place = tune.places[notes[0].id] if notes else 0
-    last = tune.places[notes[-1].id] if notes else -1
-    while place > 0 and _goes_on(bowing, sequence[place]):
-        place -= 1
-    while place <= last:
-        stop = place + 1
-        while stop < len(sequence) and _goes_on(bowing, sequence[stop]):
-            stop += 1
-        if any(note.id in bowing.joins for note in sequence[place + 1 : stop]):
-            yield [note.id for note in sequence[place:stop]]
-        place = stop
-
-
-def _goes_on(bowing: Bowing, note: Note) -> bool:
-    return not note.is_rest and (note.held or note.id in bowing.joins)
 
 
 @dataclass
@@ -257,7 +156,7 @@ class _Writer:
             return False
         return index == 0 or bars[index - 1].meter != bars[index].meter
 
-    def measures(self, indexes: range, curves: Mapping[int, list[_Curve]]) -> Iterator[str]:
+    def measures(self, indexes: range, curves: Mapping[int, list[LineCurve]]) -> Iterator[str]:
         bars = self.tune.bars
         ending: tuple[int, ...] = ()
         for index in indexes:
@@ -281,7 +180,7 @@ class _Writer:
         if ending:
             yield "</ending>"
 
-    def _measure(self, index: int, curves: list[_Curve]) -> str:
+    def _measure(self, index: int, curves: list[LineCurve]) -> str:
         bar = self.tune.bars[index]
         bar_id = f"_bar{index}"
         self.names[bar_id] = Name(Kind.STAFF, bar=index)
@@ -417,7 +316,7 @@ class _Writer:
         self.names[element_id] = Name(kind, note_id)
         return element.replace(" ", f' xml:id="{element_id}" ', 1)
 
-    def _drawn(self, curves: list[_Curve]) -> Iterator[str]:
+    def _drawn(self, curves: list[LineCurve]) -> Iterator[str]:
         for curve in curves:
             if curve.tie:
                 yield from self._ties(curve)
@@ -426,7 +325,7 @@ class _Writer:
             self.names[curve_id] = Name(Kind.SLUR, curve.of, curve.to)
             yield self._curve("slur", curve_id, curve.start, curve.end)
 
-    def _ties(self, curve: _Curve) -> Iterator[str]:
+    def _ties(self, curve: LineCurve) -> Iterator[str]:
         before, note = self.tune.note(curve.start), self.tune.note(curve.end)
         for place, pitch in enumerate(before.pitches, 1):
             if pitch not in note.pitches:
@@ -466,18 +365,7 @@ class _Writer:
         if bar.jump is not None:
             ends.append(bar.jump.value)
         for text in ends:
-            yield self._named(f'<dir {_at_end(bar)} place="above">{_right_aligned(text)}</dir>', Kind.WORDS, "")
-
-
-def ending_text(passes: tuple[int, ...]) -> str:
-    """The number over an ending.
-
-    >>> ending_text((1,)), ending_text((1, 2, 3)), ending_text((1, 3))
-    ('1.', '1.–3.', '1. 3.')
-    """
-    if len(passes) > 2 and passes == tuple(range(passes[0], passes[-1] + 1)):
-        return f"{passes[0]}.–{passes[-1]}."
-    return " ".join(f"{number}." for number in passes)
+            yield self._named(f'<dir {_at_end(bar)} place="above">{right_aligned(text)}</dir>', Kind.WORDS, "")
 
 
 def _right(bar: Bar) -> str:
@@ -507,23 +395,6 @@ def _at(bar: Bar, at: Fraction) -> str:
 
 def _at_end(bar: Bar) -> str:
     return f'tstamp="{float(1 + bar.length * bar.meter.unit / 4):g}"'
-
-
-def _right_aligned(text: str) -> str:
-    return f'<rend halign="right">{BESIDE_TEXT}{_with_glyphs(text)}</rend>'
-
-
-def _with_glyphs(text: str) -> str:
-    return re.sub(r"[\ue000-\uf8ff]+", lambda found: f'<rend glyph.auth="smufl">{found[0]}</rend>', escape(text))
-
-
-def tempo_text(tempo: Tempo) -> str:
-    """A tempo mark as printed, its note as SMuFL characters."""
-    base, dots = note_value(tempo.beat) or (Fraction(1), 0)
-    beat = NOTE_GLYPHS.get(base, NOTE_GLYPHS[Fraction(1)]) + DOT_GLYPH * dots
-    number = f"{float(tempo.per_minute):g}"
-    words = clean_text(tempo.text)
-    return f"{words} ({beat} = {number})" if words else f"{beat} = {number}"
 
 
 def _tempo(tune: Tune, line: Line) -> str:

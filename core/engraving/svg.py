@@ -14,7 +14,8 @@ from xml.parsers import expat
 
 from core.engraving.glyphs import WAVE, Command, parse_outline
 from core.engraving.kinds import Kind
-from core.engraving.mei import BESIDE_TEXT, ROLL_ROOM, ROOM_GLYPHS, Document, Name
+from core.engraving.mei import Document, Name
+from core.engraving.note_marks import ROLL_ROOM, ROOM_GLYPHS
 from core.engraving.picture import (
     SIGN_SCALE,
     Anchor,
@@ -29,6 +30,7 @@ from core.engraving.picture import (
     Shape,
     Text,
 )  # fmt: skip
+from core.engraving.printed_words import BESIDE_TEXT
 from core.engraving.rows import level_rows
 from core.values import dataclass
 

@@ -11,7 +11,7 @@ from core.bowing import Articulation, Bow, Bowing, Join, Ornament, Signs, fix_bo
 from core.engraving.engraver import Engraver
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line, break_lines
-from core.engraving.mei import ROOM_GLYPHS
+from core.engraving.note_marks import ROOM_GLYPHS
 from core.engraving.picture import SHARED, Curve, Glyph, Outline, Picture, slot_height
 from core.tune import ChordSymbol, Key, Meter, Pitch, Tune, Words
 from tests.core.builders import bowed, tune_of

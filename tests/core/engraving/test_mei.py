@@ -10,16 +10,9 @@ from core.bowing import Articulation, Bowing, Grace, Ornament, Signs, fix_bow
 from core.engraving.glyphs import glyph_box
 from core.engraving.kinds import Kind
 from core.engraving.lines import Line
-from core.engraving.mei import (
-    ARTICULATIONS,
-    CONTROL_SIGNS,
-    ORNAMENTS,
-    Document,
-    chord_text,
-    clean_text,
-    ending_text,
-    write_line,
-)
+from core.engraving.mei import Document, write_line
+from core.engraving.note_marks import ARTICULATIONS, CONTROL_SIGNS, ORNAMENTS
+from core.engraving.printed_words import chord_text, clean_text, ending_text
 from core.tune import ChordSymbol, Jump, Key, Meter, Pitch, Tempo, Tune, Tuplet, Words
 from tests.core.builders import bowed
 
