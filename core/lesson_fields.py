@@ -9,33 +9,29 @@ and those of the tune or the lesson that it cannot read, are kept until a value 
 
 from __future__ import annotations
 
-import json
-import re
-from collections.abc import Callable, Iterable, Mapping
-from dataclasses import field, fields
+from collections.abc import Iterable, Mapping
+from dataclasses import field
 from fractions import Fraction
 from typing import Any
 
 from immutabledict import immutabledict
 
-from core.accent_plan import AccentPlan, PlanKind, parse_plan
-from core.bowing import Bow, Mark
+from core import field_texts
+from core.accent_plan import AccentPlan
+from core.bowing import Mark
+from core.field_texts import FieldText
 from core.reach import ORDINARY, ReachSettings
-from core.severity import NOTHING_QUIET, Quiet, Severity
-from core.sheet_plan import SheetPlan, read_plan, write_plan
-from core.strings import STANDARD, Tuning, parse_tuning
+from core.severity import NOTHING_QUIET, Quiet
+from core.sheet_plan import SheetPlan
+from core.strings import STANDARD, Tuning
 from core.translation import tr
-from core.tune import MODE_FIFTHS, BarLine, Key, Tempo
+from core.tune import BarLine, Key
 from core.values import dataclass
-from core.xml_characters import is_xml_text
 
 PREFIX = "bowbench:"
 FORMAT = "1"
 _FORMAT_FIELD = PREFIX + "format"
 _CREDIT_PREFIX = PREFIX + "credit."
-
-OFF = "off"
-MAX_TIMES = 999  # that a section is played
 
 NO_NAMES: frozenset[str] = frozenset()
 
@@ -122,121 +118,6 @@ class Fields:
         return self.bowings.get(part_id, BowingFields())
 
 
-@dataclass(frozen=True, slots=True)
-class _Row:
-    """How one value is written as text and read back; ``read`` raises ValueError where the text is no such value."""
-
-    write: Callable[[Any], str]
-    read: Callable[[str], Any]
-
-
-def _write_plan(plan: AccentPlan) -> str:
-    return str(plan) or PlanKind.PLACES.value
-
-
-def _read_plan(text: str) -> AccentPlan:
-    return AccentPlan(PlanKind.PLACES) if text.strip() == PlanKind.PLACES.value else parse_plan(text)
-
-
-def _write_changes(changes: Mapping[int, AccentPlan]) -> str:
-    """``4=backbeat 8=0,3/2``: the index of the bar from which on a plan holds, counted from 0."""
-    return " ".join(f"{bar}={_write_plan(plan)}" for bar, plan in sorted(changes.items()))
-
-
-def _read_changes(text: str) -> Mapping[int, AccentPlan]:
-    changes = {}
-    for word in text.split():
-        match = re.fullmatch(r"(\d{1,9})=(\S+)", word)
-        if match is None:
-            raise ValueError(word)
-        changes[int(match[1])] = _read_plan(match[2])
-    return immutabledict(changes)
-
-
-def _write_marks(marks: Mapping[str, Mark]) -> str:
-    """``b0n1=down b3n2=up/1``: the pass behind the stroke, where the mark holds on one only."""
-    return " ".join(
-        f"{note_id}={mark.bow.value}" + (f"/{mark.only_pass}" if mark.only_pass is not None else "")
-        for note_id, mark in sorted(marks.items())
-    )
-
-
-def _read_marks(text: str) -> Mapping[str, Mark]:
-    marks = {}
-    for word in text.split():
-        match = re.fullmatch(r"([\w.-]+)=(down|up)(?:/([1-9]\d{0,5}))?", word)
-        if match is None:
-            raise ValueError(word)
-        note_id, bow, only_pass = match.groups()
-        marks[note_id] = Mark(Bow(bow), int(only_pass) if only_pass else None)
-    return immutabledict(marks)
-
-
-def _write_quiet(quiet: Quiet) -> str:
-    """``accent-up=note retake=off``: how each rule that is turned down is told."""
-    return " ".join(f"{rule}={told_as.value if told_as else OFF}" for rule, told_as in sorted(quiet.items()))
-
-
-def _read_quiet(text: str) -> Quiet:
-    quiet: dict[str, Severity | None] = {}
-    for word in text.split():
-        match = re.fullmatch(rf"([a-z0-9-]+)=({Severity.NOTE.value}|{OFF})", word)
-        if match is None:
-            raise ValueError(word)
-        rule, told_as = match.groups()
-        quiet[rule] = None if told_as == OFF else Severity.NOTE
-    return immutabledict(quiet)
-
-
-_REACH_NAMES = [row.name for row in fields(ReachSettings)]
-
-
-def _write_reach(reach: ReachSettings) -> str:
-    """``hair-cm=60 even-cm-s=27.5 tempo=2:112``: what is not as usual; of a tempo the beat and how many a minute."""
-    words = []
-    for row in fields(ReachSettings):
-        value = getattr(reach, row.name)
-        if value != row.default:
-            text = f"{value.beat}:{value.per_minute}" if isinstance(value, Tempo) else repr(value).removesuffix(".0")
-            words.append(f"{row.name.replace('_', '-')}={text}")
-    return " ".join(words)
-
-
-def _read_reach(text: str) -> ReachSettings:
-    values: dict[str, Any] = {}
-    for word in text.split():
-        name, _, value = word.partition("=")
-        key = name.replace("-", "_")
-        if key == "tempo":
-            beat, _, per_minute = value.partition(":")
-            values[key] = Tempo(_read_fraction(beat), _read_fraction(per_minute))
-        elif key in _REACH_NAMES and re.fullmatch(r"\d{1,3}(\.\d{1,17})?", value):
-            values[key] = float(value)
-        else:
-            raise ValueError(word)
-    return ReachSettings(**values)
-
-
-def _write_key(key: Key) -> str:
-    """``1,dorian,B-1,F0``: fifths, mode, then each altered step."""
-    return ",".join([str(key.fifths), key.mode, *(f"{step}{alter}" for step, alter in key.altered)])
-
-
-def _read_key(text: str) -> Key:
-    if re.fullmatch(r"-?[0-7],[a-z]+(,[A-G](-?[12]|0))*", text) is None:
-        raise ValueError(text)
-    fifths, mode, *altered = text.split(",")
-    if mode not in MODE_FIFTHS and mode != "none":
-        raise ValueError(text)
-    return Key(int(fifths), mode, tuple((word[0], int(word[1:])) for word in altered))
-
-
-def _read_fraction(text: str) -> Fraction:
-    if re.fullmatch(r"\d{1,9}(/[1-9]\d{0,8})?", text) is None:
-        raise ValueError(text)
-    return Fraction(text)
-
-
 def _write_bars(bars: Mapping[str, BarFacts]) -> str:
     """``0 start=3/2; 8X1 start=1/2 line=final``: the measure's number, then its facts."""
     entries = []
@@ -264,62 +145,31 @@ def _read_bars(text: str) -> Mapping[str, BarFacts]:
     return immutabledict(bars)
 
 
-def _write_texts(texts: Iterable[str]) -> str:
-    return json.dumps(list(texts), ensure_ascii=False)
-
-
-def _read_texts(text: str) -> tuple[str, ...]:
-    texts = json.loads(text)
-    if not isinstance(texts, list) or not all(isinstance(item, str) and is_xml_text(item) for item in texts):
-        raise ValueError(text)
-    return tuple(texts)
-
-
-def _read_number(text: str) -> int:
-    if re.fullmatch(r"-?\d{1,9}", text.strip()) is None:
-        raise ValueError(text)
-    return int(text)
-
-
-def _read_times(text: str) -> int:
-    times = _read_number(text)
-    if not 1 <= times <= MAX_TIMES:
-        raise ValueError(text)
-    return times
-
-
-_NUMBER = _Row(str, _read_number)
-_TEXT = _Row(str, str)
-_TEXTS = _Row(_write_texts, _read_texts)
-_IDS = _Row(lambda ids: " ".join(sorted(ids)), lambda text: frozenset(text.split()))
-
-BAR_ROWS: dict[str, _Row] = {
-    "start": _Row(str, _read_fraction),
-    "times": _Row(str, _read_times),
-    "line": _Row(lambda line: line.value, BarLine),
-    "key": _Row(_write_key, _read_key),
+BAR_ROWS: Mapping[str, FieldText] = {
+    "start": field_texts.FRACTION,
+    "times": field_texts.TIMES,
+    "line": field_texts.LINE,
+    "key": field_texts.KEY,
 }
-TUNE_ROWS: dict[str, _Row] = {
-    "number": _NUMBER,
-    "dance": _TEXT,
-    "other_titles": _TEXTS,
-    "part_order": _TEXTS,
-    "credit_order": _Row(
-        lambda order: " ".join(map(str, order)), lambda text: tuple(_read_number(word) for word in text.split())
-    ),
-    "quiet": _Row(_write_quiet, _read_quiet),
-    "reach": _Row(_write_reach, _read_reach),
-    "tuning": _Row(str, parse_tuning),
-    "sheet": _Row(write_plan, read_plan),
-    "bars": _Row(_write_bars, _read_bars),
+TUNE_ROWS: Mapping[str, FieldText] = {
+    "number": field_texts.NUMBER,
+    "dance": field_texts.TEXT,
+    "other_titles": field_texts.TEXTS,
+    "part_order": field_texts.TEXTS,
+    "credit_order": field_texts.NUMBERS,
+    "quiet": field_texts.QUIET,
+    "reach": field_texts.REACH,
+    "tuning": field_texts.TUNING,
+    "sheet": field_texts.SHEET,
+    "bars": FieldText(_write_bars, _read_bars),
 }
-BOWING_ROWS: dict[str, _Row] = {
-    "accents": _Row(_write_plan, _read_plan),
-    "accent_changes": _Row(_write_changes, _read_changes),
-    "marks": _Row(_write_marks, _read_marks),
-    "retakes": _IDS,
-    "slurs": _IDS,
-    "dots": _IDS,
+BOWING_ROWS: Mapping[str, FieldText] = {
+    "accents": field_texts.PLAN,
+    "accent_changes": field_texts.PLAN_CHANGES,
+    "marks": field_texts.MARKS,
+    "retakes": field_texts.IDS,
+    "slurs": field_texts.IDS,
+    "dots": field_texts.IDS,
 }
 
 
@@ -344,7 +194,7 @@ def to_fields(
     return [*texts, *((name, text) for name, text in others.items() if name not in written)]
 
 
-def _written(values: Any, rows: Mapping[str, _Row]) -> list[tuple[str, str]]:
+def _written(values: Any, rows: Mapping[str, FieldText]) -> list[tuple[str, str]]:
     """(name, text) of each value that is not the default of its class."""
     plain = type(values)()
     return [
@@ -404,7 +254,7 @@ def from_fields(texts: Iterable[tuple[str, str]]) -> Fields:
     )
 
 
-def _read_into(values: dict[str, Any], key: str, row: _Row, text: str) -> bool:
+def _read_into(values: dict[str, Any], key: str, row: FieldText, text: str) -> bool:
     """Read one value; False where the text is no such value."""
     try:
         values[key] = row.read(text)
