@@ -188,11 +188,13 @@ def agreed(read: Facts, said: Numbers, joined: Numbers) -> Numbers:
     )  # fmt: skip
     means /= np.bincount(exact)[exact]
     shares = np.log((yes + 0.5) / (seen - yes + 0.5))
-    told = np.where(yes == seen, SURE_ODDS, np.where(yes == 0, -SURE_ODDS, (means + shares) / 2))
+    told = np.where(yes == seen, JOINED_AGAIN, np.where(yes == 0, APART_AGAIN, (means + shares) / 2))
     return np.where(seen > 0, told, means)
 
 
-SURE_ODDS = 8.0  # 1 in 3,000 against
+# Log-odds where the marked bars that are equal agree: in the book of 1883, given four bars or a section, 94 % of 1,071
+# notes joined there were joined again, and 99 % of 4,636 that were not were not
+JOINED_AGAIN, APART_AGAIN = 2.75, -4.6
 
 
 def to_bytes(style: Style) -> bytes:
