@@ -32,7 +32,9 @@ if TYPE_CHECKING:
     from core.sound.tags import Tags
 
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3  # as ``app.cli`` has them
-FOR_ONE_TUNE = ("tune", "bars", "times", "ladder", "apart")  # options that a set does not take
+FOR_ONE_TUNE = {"tune": None, "bars": None, "times": 1, "ladder": None, "apart": False}
+"""Options that a set does not take, and what they are where they are not given."""
+
 V = TypeVar("V")
 
 
@@ -234,8 +236,8 @@ def _set_files(options: argparse.Namespace, read: Callable[[str], Reading | None
     from core.sound.set_playing import perform_set
     from core.sound.tags import set_tags
 
-    for name in FOR_ONE_TUNE:
-        if getattr(options, name) not in (None, False, 1):
+    for name, not_given in FOR_ONE_TUNE.items():
+        if getattr(options, name) != not_given:
             raise _CallError(tr("--{option} is for one tune, not for a set", option=name))
     names = [parse_entry(word) for word in options.files]
     readings = {file: read(file) for file in dict.fromkeys(name.file for name in names)}

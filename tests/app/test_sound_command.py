@@ -168,6 +168,8 @@ class TestSet:
         [
             (["--set", f"{BOOK}#1", "--ladder", "60-100"], "--ladder is for one tune, not for a set"),
             (["--set", f"{BOOK}#1", "--times", "2"], "--times is for one tune, not for a set"),
+            (["--set", f"{BOOK}#1", "--tune", "1"], "--tune is for one tune, not for a set"),
+            (["--set", f"{BOOK}#1", "--apart"], "--apart is for one tune, not for a set"),
             (["--set", f"{BOOK}#99"], "no tune 99"),
             (["--set", *[f"{BOOK}#1"] * 25], "A set holds at most 24 tunes; there are 25."),
             ([BOOK, FERRY], "One FILE is expected; with --set several are played one after the other"),
