@@ -61,10 +61,12 @@ class Later(QObject):
         QTimer.singleShot(GAP_MS, self, self._step)
 
     def _step(self) -> None:
-        """Do one job; what was clicked or typed meanwhile comes before the next."""
-        if self._jobs:
-            self._jobs.popleft()()
-        if self._jobs:
-            self._pause()
-        else:
-            self._waits = False
+        """Do one job; what was clicked or typed meanwhile comes before the next. A mistake in one ends no other."""
+        try:
+            if self._jobs:
+                self._jobs.popleft()()
+        finally:
+            if self._jobs:
+                self._pause()
+            else:
+                self._waits = False

@@ -48,3 +48,18 @@ def test_jobs_are_done_though_nothing_is_in_sight(qtbot, monkeypatch):
     later.do(lambda: done.append("job"))
     later.begin_after_painting(window)
     qtbot.waitUntil(lambda: done == ["job"])
+
+
+def test_a_mistake_in_a_job_ends_no_other(qtbot):
+    done: list[str] = []
+    window, later = QWidget(), Later(waits=True)
+    qtbot.addWidget(window)
+    later.do(lambda: 1 // 0)
+    later.do(lambda: done.append("job"))
+    later.do(lambda: 1 // 0)
+    with qtbot.captureExceptions() as told:
+        later.begin_after_painting(window)
+        window.show()
+        qtbot.waitUntil(lambda: not later.waits)
+    assert done == ["job"]
+    assert [kind for kind, *_ in told] == [ZeroDivisionError] * 2
