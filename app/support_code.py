@@ -44,8 +44,11 @@ def keep_code(path: Path, kept: Kept) -> None:
     beside = path.with_name(f"{path.name}.{os.getpid()}")
     with suppress(OSError):
         path.parent.mkdir(parents=True, exist_ok=True)
-        beside.write_bytes(hashlib.sha256(MAGIC_NUMBER + body).digest() + body)
-        beside.replace(path)
+        try:
+            beside.write_bytes(hashlib.sha256(MAGIC_NUMBER + body).digest() + body)
+            beside.replace(path)
+        except OSError:
+            beside.unlink(missing_ok=True)  # each start on a full disk would leave one more
 
 
 def import_with(path: Path, load: Callable[[], object]) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import builtins
+import errno
 import os
 import subprocess
 import sys
@@ -94,6 +95,17 @@ def test_compile_is_put_back_even_if_the_import_fails(tmp_path):
     with pytest.raises(ImportError):
         import_with(tmp_path / "kept", fail)
     assert builtins.compile is real
+
+
+def test_what_cannot_be_written_whole_leaves_nothing(tmp_path, monkeypatch):
+    def fill_the_disk(path: Path, data: bytes) -> int:
+        with path.open("wb") as file:
+            file.write(data[:9])
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr(Path, "write_bytes", fill_the_disk)
+    keep_code(tmp_path / "kept", {b"digest": compile("1", "some", "eval")})
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_pyside_words_its_mistakes_and_tells_its_signatures_as_ever(tmp_path):
