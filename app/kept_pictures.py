@@ -12,7 +12,6 @@ import json
 import os
 from collections.abc import Mapping
 from contextlib import suppress
-from functools import cached_property
 from pathlib import Path
 
 from app.own_files import TOP
@@ -37,6 +36,7 @@ class KeptPictures:
 
     def __init__(self, folder: Path) -> None:
         self._folder = folder
+        self._made_by = _what_engraves()  # now: an update may put other files there while the window is open
         self._read: tuple[str, dict[str, Plain]] = ("", {})
 
     def find(self, tune: str, name: str) -> Picture | None:
@@ -94,16 +94,16 @@ class KeptPictures:
         for path in files[TUNES_KEPT:]:
             path.unlink(missing_ok=True)
 
-    @cached_property
-    def _made_by(self) -> str:
-        """What engraves, by name, size and time of every file of it."""
-        told = []
-        for folder in (*(TOP / name for name in OWN_CODE), engraver_data().parent):
-            for entry in sorted(os.scandir(folder), key=lambda entry: entry.name):
-                if entry.is_file():
-                    found = entry.stat()
-                    told.append((entry.name, found.st_size, found.st_mtime_ns))
-        return hashlib.sha256(repr(told).encode()).hexdigest()
+
+def _what_engraves() -> str:
+    """What engraves, by name, size and time of every file of it."""
+    told = []
+    for folder in (*(TOP / name for name in OWN_CODE), engraver_data().parent):
+        for entry in sorted(os.scandir(folder), key=lambda entry: entry.name):
+            if entry.is_file():
+                found = entry.stat()
+                told.append((entry.name, found.st_size, found.st_mtime_ns))
+    return hashlib.sha256(repr(told).encode()).hexdigest()
 
 
 def _digest(text: bytes) -> bytes:
