@@ -128,6 +128,17 @@ def test_what_another_version_engraved_is_passed_over(tmp_path, monkeypatch):
     assert again.engraved < len(pictures)
 
 
+def test_what_was_engraved_before_an_update_is_not_taken_for_work_of_the_new_version(tmp_path, monkeypatch):
+    running = KeptPictures(tmp_path)
+    monkeypatch.setattr(kept_pictures, "OWN_CODE", ("core",))  # other files, while the window is open
+    engraver = Engraver()
+    pictures = engrave(engraver)
+    running.keep(tune_digest(TUNE), engraver.made(TUNE, pictures))
+    after = Counting(keeper=KeptPictures(tmp_path))
+    engrave(after)
+    assert after.engraved == len(pictures)
+
+
 def test_no_more_than_some_tunes_and_lines_are_kept(tmp_path, engraved):
     for number in range(TUNES_KEPT + 2):
         KeptPictures(tmp_path).keep(f"{number:032}", {str(place): engraved[0] for place in range(LINES_KEPT + 5)})
