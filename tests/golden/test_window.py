@@ -71,9 +71,13 @@ def picture_of(window: MainWindow) -> QImage:
     return window.grab().toImage()
 
 
-def test_the_window_at_work(window):
-    """Light. The first finding is chosen: its notes are tinted with a bar under them; below the list stands why."""
+def test_the_window_at_work(qtbot, window):
+    """Light. The first finding is chosen: its notes are tinted with a bar under them; below the list stands why.
+
+    Accents on up-bows offer the slurs before them that turn the bow.
+    """
     window.side_list.choose(0)
+    qtbot.waitUntil(lambda: not window.side_list.waits)
     assert_approved(picture_of(window), "window-light")
 
 
