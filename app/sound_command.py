@@ -28,7 +28,7 @@ from core.tune_set import Entry, TuneSet
 from core.values import dataclass
 
 if TYPE_CHECKING:
-    from core.sound.mix import Levels
+    from core.sound.part import Levels
     from core.sound.tags import Tags
 
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3  # as ``app.cli`` has them
@@ -236,9 +236,9 @@ def _set_files(options: argparse.Namespace, read: Callable[[str], Reading | None
     from core.sound.set_playing import perform_set
     from core.sound.tags import set_tags
 
-    for name, not_given in FOR_ONE_TUNE.items():
-        if getattr(options, name) != not_given:
-            raise _CallError(tr("--{option} is for one tune, not for a set", option=name))
+    for option, not_given in FOR_ONE_TUNE.items():
+        if getattr(options, option) != not_given:
+            raise _CallError(tr("--{option} is for one tune, not for a set", option=option))
     names = [parse_entry(word) for word in options.files]
     readings = {file: read(file) for file in dict.fromkeys(name.file for name in names)}
     entries, manners, sources = [], [], []
@@ -257,7 +257,7 @@ def _set_files(options: argparse.Namespace, read: Callable[[str], Reading | None
 
 
 def _levels(options: argparse.Namespace) -> Levels:
-    from core.sound.mix import USUAL, Part
+    from core.sound.part import USUAL, Part
 
     levels = USUAL if options.backing else USUAL.delete(Part.BACKING)
     return levels.set(Part.CLICK, 0.0) if options.click else levels
