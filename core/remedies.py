@@ -8,7 +8,8 @@ miss their down-bow than before.
 
 An accent that is reached on an up-bow, or inside a slur, is mended in the same way, between the accent before it that
 is driven and itself. There fewer accents must miss their down-bow than before; that a part is turned round by it may be
-told, at a cost, for the next change mends that in its turn.
+told, at a cost, for the next change mends that in its turn. Where every such change loses more than it gains, for all
+that is played after it is turned, two are offered as one: the second mends the turn that the first brings.
 """
 
 from __future__ import annotations
@@ -29,11 +30,12 @@ from core.likeness import models
 from core.order import endings
 from core.recurrence import recurring_bars
 from core.strokes import Strokes
-from core.translation import tr
+from core.translation import inside, tr
 from core.tune import Meter, Note, Tune
 from core.values import dataclass
 
 AT_MOST = 3
+PAIRED = 6  # changes, the cheapest, for which a second one is looked for
 MOST_TRIED = 400  # changes; beyond it, in tunes of hundreds of bars, only the cheapest are tried
 TURNING = {
     "part-on-other-bow", "tune-on-other-bow", "round-retake", "phrase-on-other-bow", "like-on-other-bow",
@@ -118,7 +120,11 @@ def remedies(
             found.append((change.cost + gain(before, after) + COSTS.turned * len(worse), change.remedy))
             found.sort(key=lambda item: item[0])
             del found[at_most:]
-    return tuple(remedy for _, remedy in found) or tuple(own)
+    best = tuple(remedy for _, remedy in found) or tuple(own)
+    if best or finding.rule not in ACCENT_RULES:
+        return best
+    pairs = sorted(_pairs(tune, bowing, finding, before, changes[:PAIRED], judge), key=lambda change: change.cost)
+    return tuple(change.remedy for change in pairs[:at_most])
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,6 +133,26 @@ class Change:
 
     cost: int
     remedy: Remedy
+
+
+def _pairs(
+    tune: Tune, bowing: Bowing, finding: Finding, before: Report, changes: Iterable[Change],
+    judge: Callable[[Tune, Bowing], Report],
+) -> Iterator[Change]:  # fmt: skip
+    """Each change with the best one that mends the turn which it brings, where both mend the finding."""
+    for change in changes:
+        halfway = change.remedy.edit(tune, bowing)
+        report = judge(tune, halfway)
+        brought = new_warnings(before, report) & TURNING
+        turn = next((other for other in report.findings if other.rule in brought), None)
+        if turn is None:
+            continue
+        for second in remedies(tune, halfway, turn, judge, at_most=1):
+            after = judge(tune, second.edit(tune, halfway))
+            if _is_mended(finding, before, after) and not warns_of_more(before, after):
+                label = tr("{first}, and {second}", "two edits", first=change.remedy.label, second=inside(second.label))
+                both = Remedy(label, partial(_both, change.remedy, second), change.remedy.slurs + second.slurs)
+                yield Change(change.cost + COSTS.slur * abs(second.slurs) + gain(before, after), both)
 
 
 def warns_of_more(before: Report, after: Report) -> bool:
@@ -352,6 +378,10 @@ def _joined(note_ids: Iterable[str], tune: Tune, bowing: Bowing) -> Bowing:
     for note_id in note_ids:
         bowing = join(tune, bowing, note_id)
     return bowing
+
+
+def _both(first: Remedy, second: Remedy, tune: Tune, bowing: Bowing) -> Bowing:
+    return second.edit(tune, first.edit(tune, bowing))
 
 
 def _parted(note_ids: Iterable[str], tune: Tune, bowing: Bowing) -> Bowing:

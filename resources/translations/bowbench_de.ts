@@ -9793,6 +9793,12 @@
     </message>
     <message>
         <location filename="../../core/remedies.py"/>
+        <source>{first}, and {second}</source>
+        <comment>two edits</comment>
+        <translation>{first}; dazu {second}</translation>
+    </message>
+    <message>
+        <location filename="../../core/remedies.py"/>
         <source>Slur notes {first} and {second} of {bars}</source>
         <translation>Note {first} und {second} in {bars} binden</translation>
     </message>

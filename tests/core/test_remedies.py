@@ -119,6 +119,22 @@ class TestAccentsOnUpBows:
         assert after.totals.up + after.totals.buried < before.totals.up + before.totals.buried
 
 
+class TestTwoChanges:
+    def test_where_one_turns_all_that_follows_a_second_turns_it_back(self) -> None:
+        assert offered("|:A2B2c2d2|e2fg a2b2|a2g2f2ed|c2B2A2G2:|", "accent-up", "on-beat")[0] == (
+            "Slur notes 2 and 3 of bar 2, and slur notes 4 and 5 of bar 3", 2,
+        )  # fmt: skip
+
+    def test_they_are_one_edit_with_the_cost_of_both(self) -> None:
+        text = "|:A2B2c2d2|e2fg a2b2|a2g2f2ed|c2B2A2G2:|"
+        tune, bowing, found, before = search(text, "accent-up", "on-beat")
+        pair = next(remedy for remedy in found if ", and " in remedy.label)
+        after = check(tune, pair.edit(tune, bowing))
+        assert pair.slurs == after.totals.slurs - before.totals.slurs == 2
+        assert after.totals.up + after.totals.buried < before.totals.up + before.totals.buried
+        assert "part-on-other-bow" not in rules(after)
+
+
 class TestAccentsInsideASlur:
     def test_the_slur_is_parted_where_that_drives_them(self) -> None:
         assert offered("A2(B2c2)d2|e2f2g2a2|", "accent-buried", "on-beat")[0] == (
