@@ -24,11 +24,11 @@ def main(stage: Stage) -> QImage:
 
 def welcome(stage: Stage) -> QImage:
     from app.main_window import MainWindow
-    from app.samples import sample_files
+    from app.samples import sample_files, sample_label
 
     empty = MainWindow(stage.settings)
     empty.resize(stage.window.size())
-    empty.welcome.samples.show_files(sample_files(), lambda path: path.stem)
+    empty.welcome.samples.show_files(sample_files(), sample_label)
     empty.show()
     picture = stage.picture(empty)
     empty.close()
