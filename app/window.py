@@ -5,7 +5,6 @@ from __future__ import annotations
 import gc
 import sys
 from collections.abc import Sequence
-from functools import partial
 from pathlib import Path
 
 from PySide6.QtGui import QGuiApplication
@@ -48,8 +47,8 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     window.show()
     if paths:
         window.open_path(Path(paths[0]))
-    later.do(engraver.load)  # if no line has needed it
-    later.do(partial(_settle, window))
+    for job in (engraver.load, _show_icon, spare_pauses, window.offer_left_behind, window.greet):
+        later.do(job)
     later.begin_after_painting(window)
     status = app.exec()
     state = window.document.state
@@ -58,14 +57,10 @@ def run_window(paths: Sequence[Path] = ()) -> int:
     return status
 
 
-def _settle(window: MainWindow) -> None:
-    """Do what can wait until the window is painted."""
+def _show_icon() -> None:
     from app.desktop_entry import program_icon  # not for the start
 
     QGuiApplication.setWindowIcon(program_icon())
-    spare_pauses()
-    window.offer_left_behind()
-    window.greet()
 
 
 def spare_pauses() -> None:

@@ -91,6 +91,26 @@ def test_a_window_without_a_lesson_loads_no_engraver_and_no_reader(qtbot, tmp_pa
     assert done.stdout.split() == []
 
 
+def test_lessons_left_behind_are_offered_though_the_icon_cannot_be_drawn(home):
+    code = (
+        "import app.plain_import, gc, sys; from app import desktop_entry, recovery_offer, window\n"
+        "from PySide6.QtCore import QCoreApplication\n"
+        "def offer(self): print('offered', gc.isenabled()); QCoreApplication.quit()\n"
+        "recovery_offer.RecoveryOffer.offer = offer; del desktop_entry.program_icon\n"
+        "sys.exit(window.run_window())\n"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", code],
+        cwd=TOP,
+        env=os.environ | dict.fromkeys(("HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME"), home),
+        capture_output=True,
+        text=True,
+        timeout=120,
+    )
+    assert done.stdout.split() == ["offered", "True"], done.stderr
+    assert "program_icon" in done.stderr
+
+
 def test_planner_player_and_shelf_are_made_when_they_are_first_wanted(window):
     assert not {"pane", "player", "bar"} & (
         set(vars(window.planning)) | set(vars(window.playing)) | set(vars(window.shelf))
