@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from core.accents import Accent, Met, weigh
 from core.bowing import Bowing
@@ -13,6 +13,7 @@ from core.planner.plan import Plan
 from core.strokes import Strokes, work_out
 from core.translation import listed, plural, sentence, tr
 from core.tune import Note, Tune
+from core.values import dataclass
 
 MISSED = {Met.UP, Met.BURIED}
 MOST_TOLD = 2  # differences in slurs

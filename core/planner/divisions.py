@@ -7,7 +7,6 @@ of strokes, so the cheapest for each two ends is found from the last stroke back
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
 from itertools import chain
 from math import inf
 from typing import NamedTuple
@@ -16,6 +15,7 @@ import numpy as np
 
 from core.planner.network import Costs
 from core.planner.rows import HEAD, INNER, RETAKE, TURN, Flags, Ints, Rows
+from core.values import dataclass
 
 
 class Way(NamedTuple):

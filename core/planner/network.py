@@ -8,13 +8,15 @@ struck out before. Costs are whole numbers held as floats, exact up to 2**53. No
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from heapq import heapify, heappop, heappush
 from math import inf, prod
 from typing import NamedTuple, TypeAlias
 
 import numpy as np
 from numpy.typing import NDArray
+
+from core.values import dataclass
 
 Costs: TypeAlias = NDArray[np.float64]
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Hashable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import field
 from math import inf
 
 import numpy as np
@@ -13,6 +13,7 @@ from core.planner.divisions import Way
 from core.planner.network import Network
 from core.planner.problem import Problem
 from core.planner.scale import Scale
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

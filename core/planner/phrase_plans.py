@@ -7,7 +7,7 @@ the bars come again take the same plan, so that what is the same in the tune sta
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cache
 from itertools import combinations, groupby
 
@@ -23,6 +23,7 @@ from core.planner.search import Search, in_time
 from core.planner.settings import PlannerSettings
 from core.recurrence import bar_classes
 from core.tune import Tune
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from math import inf
 
 from immutabledict import immutabledict
@@ -20,6 +20,7 @@ from core.planner.score import Score
 from core.planner.search import Search, in_time
 from core.strokes import work_out
 from core.translation import tr
+from core.values import dataclass
 
 
 @dataclass(frozen=True)

@@ -18,7 +18,7 @@ Three numbers judge a bowing, in this order, smaller is better; ``core.planner.s
 from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import field, replace
 from enum import Enum
 from functools import cached_property
 from itertools import accumulate, pairwise
@@ -38,6 +38,7 @@ from core.strokes import work_out
 from core.ticks import ticks
 from core.translation import tr
 from core.tune import Bar, Note, Tune
+from core.values import dataclass
 
 
 class Retake(Enum):

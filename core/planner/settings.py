@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from enum import IntEnum
 from fractions import Fraction
 from math import ceil
 
 from core.tune import Meter
+from core.values import dataclass
 
 FREE_METER_LIMIT = Fraction(2)
 MOST_WEIGHT = 10_000

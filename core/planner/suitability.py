@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing, set_plan
@@ -14,6 +13,7 @@ from core.planner.score import Score
 from core.planner.settings import PlannerSettings
 from core.translation import listed, plural, tr, translatable
 from core.tune import Tune
+from core.values import dataclass
 
 COMPARED = (PlanKind.ON_BEAT, PlanKind.BACKBEAT, PlanKind.BY_PHRASE)
 LIES_BEST = translatable({

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing, Grace, Join, separate_bows, set_plan, set_signs
@@ -13,6 +13,7 @@ from core.planner.problem import STANDARD
 from core.planner.settings import Flow, PlannerSettings
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 
 @dataclass(frozen=True, slots=True)

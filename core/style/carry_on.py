@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Callable, Collection, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 from math import exp, log, prod
 from typing import TypeVar
@@ -24,6 +24,7 @@ from core.style.style import Style, log_odds
 from core.style.within import log_odds_within
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 V = TypeVar("V")
 

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 import numpy as np
 from numpy.typing import NDArray
 
 from core.style.contexts import CONTEXTS
 from core.style.digests import Digests, mixed, salts
 from core.style.numbers import DANCES, dance_number
+from core.values import dataclass
 
 FEWEST = 2  # a key that was seen once only is not kept
 MOST = 50  # seen oftener is as good

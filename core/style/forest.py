@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, fields
+from dataclasses import fields
 from functools import cached_property
 from threading import Lock
 from typing import Any, TypeAlias
@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 
 from core.errors import BowbenchError
 from core.translation import tr
+from core.values import dataclass
 
 LARGEST = float(np.finfo(np.float32).max)
 DEPTH = 6  # questions from the root of a tree to a leaf, at most

@@ -7,7 +7,6 @@ and where the two stand to the beat. They are counted only, whatever the trees o
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
 from math import log
 from typing import TYPE_CHECKING, NamedTuple
 
@@ -16,6 +15,7 @@ from numpy.typing import NDArray
 
 from core.style.places import Places
 from core.translation import listed, percent, tr, translatable
+from core.values import dataclass
 
 if TYPE_CHECKING:
     from core.style.learning import Example

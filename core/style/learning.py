@@ -8,7 +8,6 @@ times, with other bars marked: its first four, its first section, none, and some
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
 from functools import partial
 from typing import TypeVar
 
@@ -26,6 +25,7 @@ from core.style.style import Facts, Figures, Style, chance, facts
 from core.style.together import Round, done_together
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 V = TypeVar("V")
 

@@ -12,7 +12,6 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from dataclasses import dataclass
 from functools import cached_property
 from typing import NamedTuple
 
@@ -26,6 +25,7 @@ from core.recurrence import bar_classes
 from core.style.digests import Column, mixed, of_runs
 from core.ticks import BarTicks, ticks
 from core.tune import Meter, Tune
+from core.values import dataclass
 
 UNIT = 20160  # of a quarter note: whole for all usual note values, dotted or in tuplets
 BEFORE, AFTER = 3, 2  # sounding notes around a place that are looked at
