@@ -155,7 +155,7 @@ def style_sheet(theme: Theme) -> str:
     tick = resource("icons", f"tick-{theme.name}.svg").as_posix()
     handle = mix(theme.quiet, theme.panel, 0.45).name()
     return f"""
-    * {{ dialogbuttonbox-buttons-have-icons: 0; }}
+    QDialogButtonBox {{ dialogbuttonbox-buttons-have-icons: 0; }}
     QToolTip {{ color: {theme.text}; background: {theme.field}; border: 1px solid {theme.line}; padding: 4px; }}
     QToolBar {{ background: {theme.panel}; border: none; border-bottom: 1px solid {theme.line};
                 padding: 3px 8px; spacing: 2px; }}
