@@ -16,6 +16,7 @@ from PySide6.QtCore import (
     QPersistentModelIndex,
     QSize,
     Qt,
+    QTimer,
     Signal,
 )
 from PySide6.QtGui import QFont
@@ -172,6 +173,9 @@ class BowingsPane(QWidget):
         self._document = document
         self._comparison = comparison or Comparison(document, self)
         self._seen: tuple[list[str], int, tuple[int, ...]] | None = None
+        self._marked: set[int] = set()  # rows that came to the page or left it, to be painted anew
+        self._paint_marks_soon = QTimer(self, singleShot=True, interval=0)  # page and totals are painted first
+        self._paint_marks_soon.timeout.connect(self._paint_marks)
         self.model = BowingsModel(self)
         self.model.rename_wanted.connect(self.rename)
         self.model.move_wanted.connect(self.put_at)
@@ -301,21 +305,28 @@ class BowingsPane(QWidget):
         compared = self._comparison.chosen
         if (names, shown, compared) == self._seen:
             return
-        self._seen = names, shown, compared
+        before, self._seen = self._seen, (names, shown, compared)
         selection = self.list.selectionModel()
         selection.blockSignals(True)  # shown, not chosen: nothing goes back to the document
         marked = {self.list.currentIndex().row()}
         self.model.show_names(names, shown, compared)
         self.list.setCurrentIndex(self.model.index(shown))
         selection.blockSignals(False)
-        for row in marked | {shown}:  # the list itself has not heard of it
-            self.list.update(self.model.index(row))
-        self._fit()
+        self._marked |= marked | {shown}
+        self._paint_marks_soon.start()
+        if before is None or names != before[0]:
+            self._fit()
         for button in self.buttons.values():
             button.setEnabled(state is not None)
         self.buttons["up"].setEnabled(shown > 0)
         self.buttons["down"].setEnabled(0 <= shown < len(names) - 1)
         self.buttons["delete"].setEnabled(len(names) > 1)
+
+    def _paint_marks(self) -> None:
+        """Paint the rows that came to the page or left it: the list itself has not heard of it."""
+        for row in self._marked:
+            self.list.update(self.model.index(row))
+        self._marked = set()
 
     def _fit(self) -> None:
         """Be as high as a few rows, and as the bar under them where a name is longer than the pane is wide."""

@@ -74,7 +74,7 @@ class NotePage(PageCanvas):
         self._plan: PlanPreview | None = None  # what is shown in the place of the document's bowing
         self._told_bar: int | None = None  # the bar whose change is told
         self._foresight = PageForesight(document.foresee)
-        self._is_painted = False  # the tune, at least once
+        self._is_painted = False  # what the document shows now, as far as anything waits for it
         self._rest = QTimer(self)
         self._rest.setSingleShot(True)
         self._rest.setInterval(REST_MS)
@@ -195,6 +195,9 @@ class NotePage(PageCanvas):
     def _on_lesson_changed(self, before: State | None, after: State) -> None:
         self._plan = None
         self._told_bar = None
+        if self._rest.isActive():  # it counts from when this is painted: nothing is worked out ahead of that
+            self._rest.stop()
+            self._is_painted = False
         if before is not None and before.tune is after.tune:
             rows = len(self.rows)
             self._show_bowing(after)
@@ -369,9 +372,9 @@ class NotePage(PageCanvas):
         )
 
     def _paint_over(self, painter: QPainter, bands: Sequence[Band]) -> None:
-        if not self._is_painted or self._rest.isActive():
+        if not self._is_painted:
             self._is_painted = True
-            self._rest.start()  # it counts from what is painted: nothing is worked out ahead of that
+            self._rest.start()
         if self._plan is not None:
             theme = self._painter.theme
             lines = bands[self._active].lines

@@ -344,6 +344,8 @@ class SideList(QWidget):
 
 def changes_text(state: State) -> str:
     """Which bars have accent plans other than the bowing's main one, as a sentence; "" where none has."""
+    if not state.bowing.accent_changes:
+        return ""
     plans = state.bowing.plans(len(state.tune.bars))
     own = [bar for bar, plan in enumerate(plans) if plan != state.bowing.accents]
     if not own:
