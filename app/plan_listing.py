@@ -20,24 +20,23 @@ class PlanListing:
         name: What a bowing is called that is planned so.
         label: What taking one is called, to be undone.
         planned: The plans and what each would change.
+        rows: A line for each plan, told from the best.
     """
 
     name: str = ""
     label: str = ""
     planned: tuple[Planned, ...] = ()
+    rows: tuple[str, ...] = ()
 
     @property
     def plans(self) -> tuple[Plan, ...]:
         return tuple(planned.plan for planned in self.planned)
 
-    @property
-    def rows(self) -> list[str]:
-        """A line for each plan, told from the best."""
-        return [one.row or plan_row(one.plan, self.plans[0]) for one in self.planned]
-
     def with_next(self, planned: Planned) -> PlanListing:
         """The same with the next best."""
-        return replace(self, planned=(*self.planned, planned))
+        listed = *self.planned, planned
+        row = planned.row or plan_row(planned.plan, listed[0].plan)
+        return replace(self, planned=listed, rows=(*self.rows, row))
 
     def sentence(self, row: int) -> str:
         """What there is to say of a plan."""
