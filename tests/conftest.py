@@ -1,4 +1,4 @@
-"""Settings for all tests: no screen, English, no real settings, and no window left behind."""
+"""Settings for all tests: no screen, English, no real settings, no stop-watch, and no window left behind."""
 
 from __future__ import annotations
 
@@ -10,6 +10,10 @@ os.environ.pop("QT_SCALE_FACTOR", None)
 os.environ["LC_ALL"] = "C.UTF-8"  # the program speaks English
 
 import pytest
+from hypothesis import HealthCheck, settings
+
+settings.register_profile("no stop-watch", settings(), deadline=None, suppress_health_check=[HealthCheck.too_slow])
+settings.load_profile("no stop-watch")
 
 
 @pytest.fixture(scope="session")
