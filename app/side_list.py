@@ -111,7 +111,7 @@ class SideList(QWidget):
         column.setContentsMargins(14, 12, 14, 12)
         column.setSpacing(10)
         for widget in (self._heading, self.totals, self.accents, self._empty, self.list, self.quiet_line,
-                       self._why, self.remedies):  # fmt: skip
+                       self.remedies, self._why):  # fmt: skip
             column.addWidget(widget, 1 if widget in (self.list, self._empty) else 0)
         column.setAlignment(self.quiet_line, Qt.AlignmentFlag.AlignLeft)
         self._area = ScrolledPane(inside)
