@@ -32,9 +32,9 @@ class Way(NamedTuple):
     retakes: tuple[int, ...]
 
     @property
-    def name(self) -> tuple[tuple[int, ...], tuple[int, ...]]:
-        """What tells ways apart."""
-        return self.bows, self.joins
+    def name(self) -> bytes:
+        """What tells ways apart: directions and joins."""
+        return bytes((*self.bows, *self.joins))
 
     @property
     def head(self) -> int:

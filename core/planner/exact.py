@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import replace
-from typing import NamedTuple, TypeAlias
+from typing import NamedTuple
 
 import numpy as np
 
@@ -21,8 +21,6 @@ from core.planner.network import Costs, Network, cheapest
 from core.planner.open_problem import NO_ANSWER, Answer
 from core.planner.problem import Problem
 from core.planner.rows import Ints
-
-WayName: TypeAlias = tuple[tuple[int, ...], tuple[int, ...]]
 
 
 class _Kept(NamedTuple):
@@ -45,9 +43,9 @@ class _Kept(NamedTuple):
         plan = int(self.plan_of[value])
         return self.plans[plan][1].way(value - int(np.searchsorted(self.plan_of, plan)))
 
-    def names(self) -> list[tuple[Hashable, WayName]]:
+    def names(self) -> list[tuple[Hashable, bytes]]:
         """For each value the kind of the bar and what tells the way from others."""
-        return [(kind, ways.way(number).name) for kind, ways in self.plans for number in range(len(ways.costs))]
+        return [(kind, name) for kind, ways in self.plans for name in ways.names(np.arange(len(ways.costs)))]
 
 
 class _Base(NamedTuple):
@@ -61,18 +59,19 @@ class _Base(NamedTuple):
 class Exact:
     """The search among all bowings."""
 
-    def __init__(self, loose: Model, go_on: Callable[[], None]) -> None:
+    def __init__(self, loose: Model, answer: Answer, go_on: Callable[[], None]) -> None:
         """Prepare the search.
 
         Args:
             loose: The loose model.
+            answer: Its answer, as far as it is known: kinds of which bars differ in it are heeded from the beginning.
             go_on: Called now and then; raises to stop.
         Raises:
             TooManyCombinationsError: the memory allowed is not enough.
         """
         self._problem, self._layout, self._go_on = loose.problem, loose.layout, go_on
         self._least = loose.least(go_on)
-        self._heeded: set[Hashable] = set()
+        self._heeded: set[Hashable] = set(answer.differing(self._problem))
         self.complete = True
         self._listed = self._list()
 
@@ -147,6 +146,12 @@ class Exact:
     def _solve(self, base: _Base) -> Answer:
         """The cheapest bowing if bars of the kinds that are heeded, and no others, differ at a price."""
         network = base.network.copy()
+        firsts, lasts = self._layout.worth_keeping
+        for unit, bar in zip(self._layout.units, base.bars, strict=True):
+            if self._heeded.isdisjoint(unit.kinds):  # then nothing but its ends matters
+                rows = unit.rows[0] + bar.plan_of
+                worth = firsts[rows, bar.firsts] & lasts[rows, bar.lasts]
+                network.alone[bar.variable] = np.where(worth, network.alone[bar.variable], np.inf)
         for kind in self._heeded:
             bars = [number for number, bar in enumerate(base.bars) if any(its == kind for its, _ in bar.plans)]
             self._let_differ(network, base, kind, {number: base.bars[number].names() for number in bars})
@@ -166,7 +171,7 @@ class Exact:
         return Answer(choice.cost, ways, run_on, tuple([choice.values[variable] for variable in base.chosen]))
 
     def _let_differ(
-        self, network: Network, base: _Base, kind: Hashable, named: dict[int, list[tuple[Hashable, WayName]]]
+        self, network: Network, base: _Base, kind: Hashable, named: dict[int, list[tuple[Hashable, bytes]]]
     ) -> None:
         """Let bars of one kind differ from a common way at the price of one thing broken each.
 

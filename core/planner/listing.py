@@ -24,12 +24,14 @@ class Listing(NamedTuple):
         firsts, lasts: By way: its ends.
         costs: By way: all playings.
         way: Gives one by its number.
+        names: Gives what tells each way from others, ``Way.name``.
     """
 
     firsts: Ints
     lasts: Ints
     costs: Costs
     way: Callable[[int], Way]
+    names: Callable[[Ints], list[bytes]]
 
     def totals(self, least: Costs, cheapest: Costs) -> Costs:
         """What the cheapest bowing with each way costs; infinite where there is none.
@@ -46,7 +48,11 @@ class Listing(NamedTuple):
     def only(self, kept: Ints) -> Listing:
         """Some of these ways, by number."""
         return Listing(
-            self.firsts[kept], self.lasts[kept], self.costs[kept], lambda number: self.way(int(kept[number]))
+            self.firsts[kept],
+            self.lasts[kept],
+            self.costs[kept],
+            lambda number: self.way(int(kept[number])),
+            lambda numbers: self.names(kept[numbers]),
         )
 
 
@@ -55,7 +61,9 @@ def cheapest_ways(divisions: Divisions, row: int) -> Listing:
     costs = divisions.costs[row]
     firsts, lasts = np.nonzero(np.isfinite(costs))
     way = cache(lambda number: divisions.way(row, int(firsts[number]), int(lasts[number])))
-    return Listing(firsts, lasts, costs[firsts, lasts], way)
+    return Listing(
+        firsts, lasts, costs[firsts, lasts], way, lambda numbers: [way(number).name for number in numbers.tolist()]
+    )
 
 
 def every_way(divisions: Divisions, row: int) -> Listing | None:
@@ -111,8 +119,10 @@ class _Endings(NamedTuple):
 
     def after(self, notes: int, bow: int, cost: float, *, retaken: bool) -> _Endings:
         """The same behind one more stroke."""
-        before = np.broadcast_to(_stroke(notes, bow), (len(self.costs), 3, notes))
-        marks = np.concatenate((before, self.marks), axis=2)
+        count, _, behind = self.marks.shape
+        marks = np.empty((count, 3, notes + behind), np.int8)
+        marks[:, :, :notes] = _stroke(notes, bow)
+        marks[:, :, notes:] = self.marks
         marks[:, 2, notes] = retaken
         return _Endings(marks, cost + self.costs)
 
@@ -123,10 +133,14 @@ class _Endings(NamedTuple):
         tails = 1 + np.cumprod(joined[:, ::-1], axis=1).sum(axis=1)
         firsts = 2 * np.searchsorted(divisions.firsts.sizes, heads) + bows[:, 0]
         lasts = 2 * np.searchsorted(divisions.lasts.sizes, tails) + bows[:, -1]
-        return Listing(firsts, lasts, self.costs, self._way)
+        return Listing(firsts, lasts, self.costs, self._way, self._names)
 
     def _way(self, number: int) -> Way:
         return Way(*map(tuple, self.marks[number].tolist()))
+
+    def _names(self, numbers: Ints) -> list[bytes]:
+        marks = self.marks[numbers]
+        return [row.tobytes() for row in np.concatenate((marks[:, 0], marks[:, 1]), axis=1)]
 
 
 def _stroke(notes: int, bow: int) -> NDArray[np.int8]:

@@ -20,9 +20,19 @@ import numpy as np
 
 from core.planner.divisions import Way
 from core.planner.layout import Layout, at_either_end
-from core.planner.network import Choice, Costs, Elimination, Network, eliminated
+from core.planner.network import (
+    MOST_COMBINATIONS,
+    Choice,
+    Costs,
+    Network,
+    TooManyCombinationsError,
+    cheapest,
+    eliminated,
+)
 from core.planner.open_problem import Answer, OpenProblem
 from core.planner.rows import Flags, Ints
+
+FEW_COMBINATIONS = 32_768  # tied units that need more are worth thinning first
 
 
 class Forced(NamedTuple):
@@ -85,19 +95,18 @@ class Model:
     """
 
     def __init__(
-        self, layout: Layout, possible: tuple[Flags, Flags] | None = None, ties: Sequence[tuple[int, int, bool]] = ()
+        self, layout: Layout, kept: tuple[Flags, Flags] | None = None, ties: Sequence[tuple[int, int, bool]] = ()
     ) -> None:
         """Make a model.
 
         Args:
             layout: The units.
-            possible: rows x first ends, and rows x last ends: which there can be; None: all of the layout's.
+            kept: rows x first ends, and rows x last ends: what the cheapest bowing may need; None: what is not beaten.
             ties: Two units that begin alike (True) or end alike (False) where they are of one kind.
         """
         self.problem, self.layout = layout.problem, layout
-        self._possible = possible or layout.possible
+        self._kept = kept or layout.worth_keeping
         self._ties = ties
-        self._elimination: tuple[_Built, Elimination] | None = None
 
     def solve(
         self, go_on: Callable[[], None], forced: Mapping[int, Forced] | None = None, *, below: float = inf
@@ -107,22 +116,32 @@ class Model:
         Args:
             go_on: Called now and then; raises to stop.
             forced: By number of the unit, the way that it must be bowed in.
-            below: Where it costs as much or more, its total alone is told.
+            below: Where it costs as much or more, its total alone is told; it may then be told as infinite.
         Raises:
             TooManyCombinationsError: the memory allowed is not enough.
         """
         forced = forced or {}
-        built = self._built(*(self._possible if self._ties else self.layout.worth_keeping), forced)
-        choice = eliminated(built.network, go_on).cheapest()
+        built = self._built(*self._kept, forced)
+        try:
+            choice = cheapest(built.network, go_on, most=FEW_COMBINATIONS if self._ties else MOST_COMBINATIONS)
+        except TooManyCombinationsError:
+            if not self._ties:
+                raise
+            built = self._built(*self._under(below, go_on), forced)
+            choice = cheapest(built.network, go_on)
         return self._answer(built, choice, forced) if choice.cost < below else Answer(choice.cost)
 
-    def least(self, go_on: Callable[[], None]) -> Costs:
+    def least(self, go_on: Callable[[], None], ends: tuple[Flags, Flags] | None = None) -> Costs:
         """Rows x first ends x last ends: what the cheapest bowing with these costs; infinite where there is none.
 
+        Args:
+            go_on: Called now and then; raises to stop.
+            ends: The ends looked at, as ``Layout.possible``; None: all. Ends left out count as if there were none.
         Raises:
             TooManyCombinationsError: the memory allowed is not enough.
         """
-        built, elimination = self._eliminated(go_on)
+        built = self._built(*(ends or self.layout.possible), {})
+        elimination = eliminated(built.network, go_on)
         units = range(len(self.layout.units))
         found = elimination.least([(built.first(unit), built.last(unit)) for unit in units], go_on)
         least: Costs = np.full(self.layout.divisions.costs.shape, inf)
@@ -132,14 +151,6 @@ class Model:
             indexes = np.broadcast_arrays(rows[first.plans][:, None], first.ends[:, None], last.ends)
             least[tuple(index[here] for index in indexes)] = costs[here]
         return least
-
-    def under(self, limit: float, go_on: Callable[[], None]) -> Model:
-        """The same without what only bowings have that cost the limit or more.
-
-        Raises:
-            TooManyCombinationsError: the memory allowed is not enough.
-        """
-        return Model(self.layout, at_either_end(self.least(go_on) < limit), self._ties)
 
     def tied(self, answer: Answer) -> Model | None:
         """The same where bars of one kind that an answer begins or ends otherwise must begin or end alike.
@@ -156,13 +167,29 @@ class Model:
                 ways = [answer.ways[self.layout.units[unit].bars[0]] for unit in (one, other)]
                 apart += [(one, other, True)] if len({(way.bows[0], way.head) for way in ways}) > 1 else []
                 apart += [(one, other, False)] if len({(way.bows[-1], way.tail) for way in ways}) > 1 else []
-        return Model(self.layout, self._possible, [*self._ties, *apart]) if apart else None
+        if not apart:
+            return None
+        ties = [*self._ties, *apart]
+        firsts, lasts = (flags.copy() for flags in self.layout.worth_keeping)
+        for kept, possible, rows in zip((firsts, lasts), self.layout.possible, self._tied_rows(ties), strict=True):
+            kept[rows] = possible[rows]  # they may be needed although others beat them
+        return Model(self.layout, (firsts, lasts), ties)
 
-    def _eliminated(self, go_on: Callable[[], None]) -> tuple[_Built, Elimination]:
-        if self._elimination is None:
-            built = self._built(*self._possible, {})
-            self._elimination = built, eliminated(built.network, go_on)
-        return self._elimination
+    def _under(self, limit: float, go_on: Callable[[], None]) -> tuple[Flags, Flags]:
+        """The ends without those of tied units that only bowings have that cost the limit or more, tied or not."""
+        firsts, lasts = (flags.copy() for flags in self._kept)
+        cheap_enough = at_either_end(Model(self.layout).least(go_on, self._kept) < limit)
+        for kept, cheap, rows in zip((firsts, lasts), cheap_enough, self._tied_rows(self._ties), strict=True):
+            kept[rows] &= cheap[rows]
+        return firsts, lasts
+
+    def _tied_rows(self, ties: Sequence[tuple[int, int, bool]]) -> list[list[int]]:
+        """The rows of units that are tied at the start, and at the end."""
+        units = self.layout.units
+        return [
+            [row for *tied, side in ties if side is at_start for unit in tied for row in units[unit].rows]
+            for at_start in (True, False)
+        ]
 
     def _built(self, firsts: Flags, lasts: Flags, forced: Mapping[int, Forced]) -> _Built:
         """The network of some ends."""
@@ -208,7 +235,7 @@ class Model:
         )
         costs = [[inf if kind == its and end != their_end else 0.0 for its, their_end in columns] for kind, end in rows]
         first, second = (built.first(unit) if at_start else built.last(unit) for unit in (one, other))
-        built.network.connect(first, second, np.array(costs))
+        built.network.connect(first, second, np.array(costs, float).reshape(len(rows), len(columns)))
 
     def _answer(self, built: _Built, choice: Choice, forced: Mapping[int, Forced]) -> Answer:
         layout = self.layout

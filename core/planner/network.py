@@ -81,23 +81,27 @@ class Choice(NamedTuple):
 NOTHING = Choice(inf, ())
 
 
-def cheapest(network: Network, go_on: Callable[[], None], *, strike_out: bool = False) -> Choice:
+def cheapest(
+    network: Network, go_on: Callable[[], None], *, strike_out: bool = False, most: int = MOST_COMBINATIONS
+) -> Choice:
     """Find the cheapest choice; of several, the one with the lowest values in the order of elimination.
 
     Args:
         network: The network.
         go_on: Called now and then; raises to stop.
         strike_out: First strike out values that are never better than others, which pays where variables have many.
+        most: Combinations that are allowed in one table.
     Raises:
-        TooManyCombinationsError: the memory allowed is not enough.
+        TooManyCombinationsError: that is not enough.
     """
     left = _Left(network)
-    left.drop_impossible()
     if strike_out:
+        left.drop_impossible()
         left.strike_out(go_on)
     if not all(len(values) for values in left.values):
         return NOTHING
-    picked = Elimination(left, go_on).cheapest()
+    left.part_at_settled()
+    picked = Elimination(left, go_on, most).cheapest()
     values = zip(left.values, picked.values, strict=bool(picked.values))
     return Choice(picked.cost, tuple(int(kept[value]) for kept, value in values))
 
@@ -114,8 +118,8 @@ def eliminated(network: Network, go_on: Callable[[], None]) -> Elimination:
 class Elimination:
     """A network whose variables have been eliminated."""
 
-    def __init__(self, left: _Left, go_on: Callable[[], None]) -> None:
-        self._steps = left.eliminate(go_on)
+    def __init__(self, left: _Left, go_on: Callable[[], None], most: int = MOST_COMBINATIONS) -> None:
+        self._steps = left.eliminate(go_on, most)
 
     def cheapest(self) -> Choice:
         """The cheapest choice; of several, the one with the lowest values in the order of elimination."""
@@ -205,6 +209,15 @@ class _Left:
             if not possible.all():
                 self._keep(variable, np.flatnonzero(possible))
 
+    def part_at_settled(self) -> None:
+        """Take variables with one value out of the tables: what they cost depends on the other one alone."""
+        for variable, costs in enumerate(self.alone):
+            if len(costs) == 1:
+                for neighbour, table in self.tables[variable].items():
+                    self.alone[neighbour] = self.alone[neighbour] + table[0]
+                    del self.tables[neighbour][variable]
+                self.tables[variable] = {}
+
     def strike_out(self, go_on: Callable[[], None]) -> None:
         """Strike out values that are impossible, or never better than another one of the same variable."""
         waiting = set(range(len(self.alone)))
@@ -252,7 +265,7 @@ class _Left:
             self.tables[variable][neighbour] = costs
             self.tables[neighbour][variable] = costs.T
 
-    def eliminate(self, go_on: Callable[[], None]) -> list[_Step]:
+    def eliminate(self, go_on: Callable[[], None], most: int) -> list[_Step]:
         """Eliminate every variable; the steps in order. Nothing is left afterwards."""
         sizes = [len(values) for values in self.values]
         touching = [set(tables) for tables in self.tables]
@@ -266,7 +279,7 @@ class _Left:
             if current.get(variable) != combinations:
                 continue  # it has touched others since
             del current[variable]
-            if combinations > MOST_COMBINATIONS:
+            if combinations > most:
                 raise TooManyCombinationsError
             go_on()
             others = tuple(touching[variable])

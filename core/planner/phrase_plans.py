@@ -42,6 +42,8 @@ class PhraseGroup:
 def phrase_groups(tune: Tune, bowing: Bowing) -> tuple[PhraseGroup, ...]:
     """The phrases with bars whose plan is by phrase; those that are kin together, in the order of their first bars."""
     in_force = bowing.plans(len(tune.bars))
+    if all(plan.kind is not PlanKind.BY_PHRASE for plan in in_force):
+        return ()
     classes = bar_classes(tune)
     found: list[list[int]] = []
     spans = phrases(tune)

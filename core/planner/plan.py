@@ -13,7 +13,7 @@ from core.bowing import Bow, Bowing, Join, Mark
 from core.planner.layout import Layout
 from core.planner.models import loose
 from core.planner.open_problem import Answer, settled
-from core.planner.problem import Problem, RefusedPlanError
+from core.planner.problem import PlanBar, Problem, RefusedPlanError
 from core.planner.rows import BOWS
 from core.planner.scale import Scale, scale_of
 from core.planner.score import Score
@@ -85,7 +85,7 @@ def finished(problem: Problem, search: Search) -> Plan:
         UnfinishedPlanError: nothing was found within the time limit.
         RefusedPlanError: what is kept leaves no bowing.
     """
-    scale = scale_of(problem)
+    scale = search.scale
     if search.refused:
         raise _refusal(problem, scale)
     if search.best.total == inf:
@@ -119,28 +119,28 @@ def _bowing(problem: Problem, joined: list[bool], retaken: list[bool], bows: lis
             marks[note.note_id] = Mark(bow)  # on every pass, whatever was kept
         elif is_retaken:
             retakes.add(note.note_id)
-    for number, bar in enumerate(problem.bars):
+    for bar in _lifted(problem, bows):
         note = notes[bar.first]
-        if bar.seam and note.note_id not in retakes and _is_lifted(problem, bows, number):
+        if bar.seam and note.note_id not in retakes:
             marks[note.note_id] = Mark(bows[bar.first])
     bowing = replace(kept, joins=immutabledict(joins), marks=immutabledict(marks), retakes=frozenset(retakes))
     strokes = work_out(problem.tune, bowing)
-    first = strokes.played[0].note_id
+    begins = strokes.playing(next(visit for visit, its in enumerate(strokes.visits) if its.bows), 0)
+    first = begins.note_id
     bow = next(bow for note, bow in zip(notes, bows, strict=True) if note.note_id == first)
-    if strokes.played[0].bow is not bow:  # rule B6 would begin otherwise
+    if begins.bow is not bow:  # rule B6 would begin otherwise
         bowing = replace(bowing, marks=bowing.marks.set(first, Mark(bow)), retakes=bowing.retakes - {first})
     return bowing
 
 
-def _is_lifted(problem: Problem, bows: list[Bow], number: int) -> bool:
-    """Whether some way into a bar does not turn the bow of itself."""
+def _lifted(problem: Problem, bows: list[Bow]) -> list[PlanBar]:
+    """The bars into which some way does not turn the bow of itself, in written order."""
+    lifted = set()
     for crossing in problem.crossings:
-        if crossing.after == number:
-            before, after = problem.bars[crossing.before].stop - 1, problem.bars[number].first
-            runs_on = crossing.runs_on and problem.notes[after].joined
-            if bows[before] is bows[after] and not runs_on:
-                return True
-    return False
+        before, after = problem.bars[crossing.before].stop - 1, problem.bars[crossing.after].first
+        if bows[before] is bows[after] and not (crossing.runs_on and problem.notes[after].joined):
+            lifted.add(crossing.after)
+    return [problem.bars[number] for number in sorted(lifted)]
 
 
 def _notes(problem: Problem, answer: Answer) -> tuple[list[bool], list[bool], list[Bow]]:

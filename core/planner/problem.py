@@ -21,7 +21,7 @@ from collections.abc import Collection, Hashable, Mapping
 from dataclasses import field, replace
 from enum import Enum
 from functools import cached_property
-from itertools import accumulate, pairwise
+from itertools import pairwise
 from typing import NamedTuple
 
 from immutabledict import immutabledict
@@ -29,15 +29,14 @@ from immutabledict import immutabledict
 from core.accents import accented_notes
 from core.bowing import Bow, Bowing, Join, Mark, Signs, separate_bows
 from core.errors import RefusedEditError
-from core.once import once
-from core.order import playing_order, sections
 from core.planner.join_costs import FREE, JoinOdds, Step, by_style, by_weights, steps
 from core.planner.settings import PlannerSettings, Weights
+from core.planner.walk import walk
 from core.recurrence import bar_classes
 from core.strokes import work_out
 from core.ticks import ticks
 from core.translation import tr
-from core.tune import Bar, Note, Tune
+from core.tune import Note, Tune
 from core.values import dataclass
 
 
@@ -197,8 +196,8 @@ def pose(
     """
     if style is not None:
         settings = settings.beside_a_style()
-    walk = _walk(tune)
-    if not walk.visits:
+    way = walk(tune)
+    if not way.visits:
         raise RefusedPlanError(tr("There is nothing to bow: the tune has no notes."))
     kept = bowing if keep else _stripped(bowing, free)
     said = _Said(dict(kept.joins), dict(kept.marks), kept.retakes, dict(kept.signs), style or {}, settings.weights)
@@ -209,11 +208,11 @@ def pose(
     longest_strokes = {
         meter: int(settings.longest_stroke(meter) * clock.per_quarter) for meter in {bar.meter for bar in tune.bars}
     }
-    start = next(iter(walk.visits))
-    run_into = {after for _, after, runs_on, _ in walk.crossings if runs_on}
-    for index in sorted(walk.visits):
+    start = next(iter(way.visits))
+    run_into = {after for _, after, runs_on, _ in way.crossings if runs_on}
+    for index in sorted(way.visits):
         bar, first = tune.bars[index], len(notes)
-        seam = index in walk.seams
+        seam = index in way.seams
         entered, may_join = index in run_into, not seam
         for note, length, step in zip(bar.notes, clock.bars[index].lengths, steps_of[index], strict=True):
             if note.pitches:
@@ -221,7 +220,7 @@ def pose(
                 notes.append(_plan_note(said, note, length, step, entered=entered, may_join=may_join, locked=locked))
                 entered = may_join = True
         numbers[index] = len(bars)
-        visits, longest = walk.visits[index], longest_strokes[bar.meter]
+        visits, longest = way.visits[index], longest_strokes[bar.meter]
         bars.append(PlanBar(index, first, len(notes), visits, (), longest, seam))
     if keep_start:
         first = bars[numbers[start]].first
@@ -229,7 +228,7 @@ def pose(
         notes[first] = notes[first]._replace(bow=bow)
     crossings = tuple(
         Crossing(numbers[before], numbers[after], runs_on, over_rest, times)
-        for (before, after, runs_on, over_rest), times in walk.crossings.items()
+        for (before, after, runs_on, over_rest), times in way.crossings.items()
     )
     _part_whole_bars_held(notes, bars, crossings)
     _heed_marks_behind_jumps(kept, notes, bars, crossings)
@@ -257,55 +256,6 @@ def with_accents(problem: Problem, bowing: Bowing) -> Problem:
         bars.append(bar._replace(kind=(classes[bar.written], notes[bar.first].held, tuple(places))))
     kept = replace(problem.kept, accents=bowing.accents, accent_changes=bowing.accent_changes)
     return replace(problem, kept=kept, notes=tuple(notes), bars=tuple(bars))
-
-
-class _Walk(NamedTuple):
-    """How the bars with notes follow one another as played, by index in ``Tune.bars``.
-
-    Attributes:
-        visits: How often each is played, the first played first.
-        crossings: (before, after, runs on, over rest): how often.
-        seams: Bars that no planned slur leads into.
-    """
-
-    visits: dict[int, int]
-    crossings: dict[tuple[int, int, bool, bool], int]
-    seams: frozenset[int]
-
-
-@once
-def _walk(tune: Tune) -> _Walk:
-    visits: dict[int, int] = {}
-    crossings: dict[tuple[int, int, bool, bool], int] = {}
-    seams = {section.start for section in sections(tune)}
-    seams.update(index + 1 for index, (bar, after) in enumerate(pairwise(tune.bars)) if after.ending != bar.ending)
-    first_places = list(accumulate((len(bar.notes) for bar in tune.bars), initial=0))
-    before: int | None = None  # the last bar played with a note in it
-    played, rest = -1, False  # the last bar played; whether a rest was played since that note
-    order = [visit.bar for visit in playing_order(tune)]
-    start = next((place for place, bar in enumerate(order) if _sounds(tune.bars[bar])), len(order))
-    for place, index in enumerate([*order, *order[: start + 1]]):
-        bar = tune.bars[index]
-        again = place >= len(order)
-        if index != played + 1 or again:
-            seams.add(index)
-        played = index
-        if not _sounds(bar):
-            rest = rest or bool(bar.notes)
-            continue
-        if before is not None:
-            over_rest = rest or bar.notes[0].is_rest
-            runs_on = not again and not over_rest and first_places[before + 1] == first_places[index]
-            crossing = (before, index, runs_on, over_rest)
-            crossings[crossing] = crossings.get(crossing, 0) + 1
-        if not again:
-            visits[index] = visits.get(index, 0) + 1
-        before, rest = index, bar.notes[-1].is_rest
-    return _Walk(visits, crossings, frozenset(seams))
-
-
-def _sounds(bar: Bar) -> bool:
-    return not all(note.is_rest for note in bar.notes)
 
 
 def _stripped(bowing: Bowing, free: Collection[str] | None) -> Bowing:

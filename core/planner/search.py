@@ -35,6 +35,7 @@ class Search:
     """The search.
 
     Attributes:
+        scale: The weights of the three numbers.
         best: The best bowing so far.
         bound: None costs less.
         refused: What is kept leaves no bowing.
@@ -50,6 +51,7 @@ class Search:
             posed: Gives it under a choice of plans, the changes of plan counted.
             go_on: Called now and then; an error that it raises is passed on, but for ``OutOfTimeError``.
         """
+        self.scale = problem.scale
         self.best = NO_ANSWER
         self.bound = 0.0
         self.refused = False
@@ -68,10 +70,11 @@ class Search:
         self._alike = answer.total
         if self._problem.groups and answer.ways and not self._is_proven():
             self._settle(answer.choice)
-        each = None
-        if self.best.total >= self._problem.scale.broken:  # else no bar of the best differs from its like
+        each, of_each = None, NO_ANSWER
+        if self.best.total >= self.scale.broken:  # else no bar of the best differs from its like
             each = loose(self._problem)
-            self._loose = self._solve(each, below=self.best.total).total
+            of_each = self._solve(each, below=self.best.total)
+            self._loose = of_each.total
             self.refused = self._loose == inf
         if self.refused or self._is_proven():
             return
@@ -81,7 +84,7 @@ class Search:
         if not self._is_proven():
             each = each or loose(self._problem)
             if each is not None:
-                self._go_deeper(Exact(each, self._go_on))
+                self._go_deeper(Exact(each, of_each, self._go_on))
 
     def _solve(self, model: Model | None, below: float = inf) -> Answer:
         """Solve a model; its bowing is kept if it is the best so far, bars that differ from their like counted.
@@ -97,19 +100,19 @@ class Search:
         return found
 
     def _keep(self, found: Answer) -> None:
-        real = found.total + self._problem.scale.broken * sum(found.differing(self._problem).values())
+        real = found.total + self.scale.broken * sum(found.differing(self._problem).values())
         if real < self.best.total:
             self.best = replace(found, total=real)
 
     def _is_proven(self) -> bool:
         """Where bars differ from their like at least one is broken, on top of what each bar for itself costs."""
-        self.bound = min(self.best.total, self._alike, self._loose + self._problem.scale.broken)
+        self.bound = min(self.best.total, self._alike, self._loose + self.scale.broken)
         return self.best.total == self.bound < inf
 
     def _settle(self, choice: tuple[int, ...]) -> None:
         """Bow all bars of one kind alike under a choice of plans."""
         problem = self._posed(choice)
-        model = alike(settled(problem, self._problem.scale))
+        model = alike(settled(problem, self.scale))
         if model is not None:
             found = model.solve(self._go_on)
             changes = problem.plan_changes * problem.settings.weights.plan_change
@@ -117,17 +120,16 @@ class Search:
 
     def _tie(self, model: Model, answer: Answer) -> None:
         """Tie bars of one kind in different groups of phrases together, where they come apart, until none do."""
-        model = model.under(self.best.total, self._go_on)
         while not self._is_proven() and self._alike == self.bound:
             tied = model.tied(answer)
             if tied is None:
                 return
-            model, answer = tied, self._solve(tied)
+            model, answer = tied, self._solve(tied, below=self.best.total)
             self._alike = answer.total
 
     def _go_deeper(self, exact: Exact) -> None:
         """Look for a bowing near the bound, then farther and farther from it, until none can be better."""
-        near, step = self.bound, self._problem.scale.broken
+        near, step = self.bound, self.scale.broken
         while near < self.best.total:
             near = min(near + step, self.best.total)
             step *= 2

@@ -173,6 +173,7 @@ def test_every_way_that_keeps_the_limits_is_listed_once_and_no_other(asked):
         ways = [listing.way(number) for number in range(len(listing.costs))]
         assert dict(zip(ways, listing.costs.tolist(), strict=True)) == one.ways()
         assert len(ways) == len(set(ways))
+        assert listing.names(np.arange(len(ways))) == [way.name for way in ways]
         for way, first, last in zip(ways, listing.firsts, listing.lasts, strict=True):
             assert divisions.firsts.number(way.head, way.bows[0]) == first
             assert divisions.lasts.number(way.tail, way.bows[-1]) == last
