@@ -11,7 +11,7 @@ import io
 import json
 import zipfile
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import cache
 from importlib.resources import files
 from operator import index
@@ -43,6 +43,7 @@ from core.style.numbers import measure
 from core.style.places import Places, places
 from core.translation import tr
 from core.tune import Tune
+from core.values import dataclass
 
 FORMAT = "bowbench-style/2"
 ALONE = measures.WIDTH + counts.WIDTH

@@ -21,7 +21,7 @@ NEVER_AT_START = {
     "core.pack", "core.drills", "core.exercise",
     "app.plan_pane", "app.player", "app.player_bar", "app.shelf_pane", "app.set_window", "app.sheet_dialog",
     "app.sheet", "app.printing", "app.pack_dialog", "app.bow_fiddle_dialog", "app.recovery_dialog", "app.tune_chooser",
-    "app.check_command", "app.recovery_writer", "core.set_check", "core.remedies",
+    "app.check_command", "app.comparison_table", "app.recovery_writer", "core.set_check", "core.remedies",
 }  # fmt: skip
 SHOW = """
 import sys

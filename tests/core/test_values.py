@@ -6,9 +6,11 @@ import copy
 import dataclasses
 import operator
 import pickle
+import re
 from collections.abc import Callable
 from dataclasses import MISSING, FrozenInstanceError, field
 from functools import cached_property
+from pathlib import Path
 from typing import Any, ClassVar
 
 import pytest
@@ -17,6 +19,7 @@ from hypothesis import strategies as st
 
 from core import values
 
+TOP = Path(__file__).parents[2]
 NAMES = ("first", "second", "third", "self_", "name", "cls", "value")
 WAYS = (
     {"frozen": True},
@@ -260,3 +263,9 @@ def test_a_method_is_compiled_when_it_is_first_called_and_stands_then_for_itself
     assert hash(value) == hash((1,))
     assert all(vars(cls)[name] is not method for name, method in before.items())
     assert before["__hash__"](value) == hash((1,))  # who has it from before gets the same
+
+
+def test_no_module_defines_its_values_the_slow_way():
+    slow = re.compile(r"from dataclasses import (.*\b|\([^)]*)dataclass\b|dataclasses\.dataclass\b")
+    files = [path for folder in ("app", "core") for path in (TOP / folder).rglob("*.py")]
+    assert [path.name for path in files if slow.search(path.read_text(encoding="utf-8"))] == ["values.py"]
