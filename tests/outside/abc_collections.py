@@ -357,10 +357,19 @@ class Verdict:
     differences: tuple[str, ...] = ()
 
 
+def _differences(text: str) -> set[str]:
+    """Facts that differ; all where music21 gives up, as on some texts below the staff, which it takes for chords."""
+    try:
+        theirs = their_facts(text)
+    except music21.exceptions21.Music21Exception:
+        return EVERYTHING
+    return our_facts(text).differences(theirs)
+
+
 def compare(source: Source) -> Verdict:
     """Compare both readings of a tune."""
     text = source.text
-    differences = our_facts(text).differences(their_facts(text))
+    differences = _differences(text)
     if not differences:
         return Verdict(source, "", True)
     for name, rewrite in REWRITINGS:
@@ -368,7 +377,7 @@ def compare(source: Source) -> Verdict:
         if rewritten == text:
             continue
         text = rewritten
-        differences = our_facts(text).differences(their_facts(text))
+        differences = _differences(text)
         if not differences:
             return Verdict(source, name, True)
     for name, touched, holds in CLASSES:

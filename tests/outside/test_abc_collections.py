@@ -88,6 +88,11 @@ def test_the_comparison_sees_a_difference() -> None:
     assert our_facts(text.replace(":|", "|]")).differences(theirs) == {"repeats"}
 
 
+def test_a_tune_that_music21_gives_up_on_is_compared_without_what_it_cannot_read() -> None:
+    verdict = compare(Source("Probe", 'X:1\nT:Probe\nM:4/4\nL:1/8\nK:D\nd2"_> 2,1"D2 EFGA|B4 c4|]\n'))
+    assert (verdict.name, verdict.mended) == ("texts and !marks! break what stands beside them", True)
+
+
 # Bowings of single tunes of the 1883 book, read by eye from its ABC
 
 
