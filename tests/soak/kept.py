@@ -1,7 +1,8 @@
 """What the program keeps on purpose, so as not to make it again: how much, how much at most; and how to let it go.
 
 What is kept by a value (``core.once``, ``cached_property``) or beside one (weak keys) goes with the value and is not
-told here.
+told here. Nor is what Qt keeps of icons and of parts that it paints often (``QPixmapCache``, 10 MB at most), since it
+does not say how much that is; it is let go with the rest.
 """
 
 from __future__ import annotations
@@ -11,6 +12,8 @@ import sys
 from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import _lru_cache_wrapper
+
+from PySide6.QtGui import QPixmapCache
 
 from app.document import REPORTS_KEPT, Document
 from app.findings_model import ROWS_KEPT, FindingDelegate
@@ -88,6 +91,7 @@ def let_go() -> None:
             cache.cache_clear()
     for _, store in _stores():
         store.clear()
+    QPixmapCache.clear()
 
 
 def _stores() -> Iterator[tuple[Kept, dict]]:

@@ -7,6 +7,7 @@ from importlib import import_module
 from pkgutil import walk_packages
 
 import pytest
+from PySide6.QtGui import QPixmap, QPixmapCache
 
 import app
 import core
@@ -82,7 +83,10 @@ def test_what_is_kept_on_purpose_is_told_with_its_bound_and_let_go(qtbot, tmp_pa
         session.chapter(0)
         pictures = next(one for one in kept() if one.name == "Engraver: pictures" and one.holds)
         assert 0 < pictures.holds <= pictures.most
+        QPixmapCache.insert("one", QPixmap(8, 8))
+        assert QPixmapCache.find("one", QPixmap())
         let_go()
+        assert not QPixmapCache.find("one", QPixmap())
         assert not [one for one in kept() if one.holds and one.name not in FINITE]
     finally:
         session.end()
