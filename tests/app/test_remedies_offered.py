@@ -54,7 +54,7 @@ def test_remedies_are_shown_with_their_cost_when_they_are_found(qtbot, side, doc
     qtbot.waitUntil(lambda: not side.waits)
     assert texts(side)[0] == "Slur notes 3 and 4 of bar 1 · 1 slur more"
     assert len(texts(side)) == 3
-    assert all(button.isVisible() for button in side.remedies.buttons)
+    qtbot.waitUntil(lambda: all(button.isVisible() for button in side.remedies.buttons))
 
 
 def test_a_click_mends_as_one_undo_step(qtbot, side, document):
