@@ -28,7 +28,8 @@ if TYPE_CHECKING:
 DONE, WRONG_CALL, UNREADABLE = 0, 2, 3
 EXAMPLES = (
     "bowbench check FILE..., bowbench bow FILE --accents PLAN --out OUT, bowbench sheet FILE --out OUT.pdf, "
-    "bowbench pack FOLDER --out FOLDER, bowbench shelf add FOLDER, bowbench shelf find WORDS, bowbench desktop install"
+    "bowbench sound FILE --out OUT.ogg, bowbench pack FOLDER --out FOLDER, bowbench shelf add FOLDER, "
+    "bowbench shelf find WORDS, bowbench desktop install"
 )
 
 

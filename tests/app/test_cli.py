@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from app.cli import main
+from app.cli import COMMANDS, main
 from core.accent_plan import AccentPlan, PlanKind
 from core.bowing import Bowing, set_plan
 from core.lesson import Lesson
@@ -122,6 +122,12 @@ def test_a_missing_file_is_status_3(capsys):
 def test_a_wrong_call_is_status_2(words, capsys):
     assert main(words) == 2
     assert capsys.readouterr().err
+
+
+def test_the_help_names_every_command(capsys):
+    assert main(["--help"]) == 0
+    said = " ".join(capsys.readouterr().out.split())
+    assert [name for name in COMMANDS if f"bowbench {name} " not in said] == []
 
 
 def test_a_name_that_no_bowing_has_is_a_wrong_call(book, capsys):
