@@ -535,6 +535,36 @@ def test_totals_stand_side_by_side_and_follow_every_edit(comparing):
     assert side.totals.isVisible()
 
 
+def test_a_click_tells_of_the_figures_that_it_changed_and_of_the_names_it_marked_alone(comparing):
+    model = comparing.side_list.table.totals
+    before, told, heads, marked = model.figures, [], [], []
+    model.dataChanged.connect(lambda first, last: told.append((first.column(), first.row(), last.column(), last.row())))
+    model.headerDataChanged.connect(lambda *_: heads.append(1))
+    model.marked.connect(marked.append)
+    click(comparing, "b0n4", 1)
+    assert told == [
+        (column, row, column, row)
+        for column, name in enumerate(before)
+        for row, pair in enumerate(zip(before[name], model.figures[name], strict=True))
+        if pair[0] != pair[1]
+    ]
+    assert told
+    assert not heads  # the whole table would be painted
+    assert marked == [{0, 1}]
+
+
+def test_what_comes_next_is_worked_out_once_the_edit_is_painted(qtbot, comparing):
+    page, ahead = comparing.page, []
+    work_out = page._foresight.work_out
+    page._foresight.work_out = lambda *values: ahead.append(values) or work_out(*values)
+    QTest.mousePress(page, LEFT, pos=page.head_point("b0n4", 1))
+    assert page._rest.isActive()
+    QTest.mouseRelease(page, LEFT, pos=page.head_point("b0n4", 1))
+    assert not page._rest.isActive()
+    qtbot.waitUntil(lambda: bool(ahead))
+    assert page._is_painted
+
+
 def test_a_click_on_a_name_in_the_table_works_on_that_bowing(comparing):
     header = comparing.side_list.table.horizontalHeader()
     place = QPoint(header.sectionViewportPosition(1) + header.sectionSize(1) // 2, header.height() // 2)

@@ -9,6 +9,7 @@ from immutabledict import immutabledict
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QColor, QImage
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 
 from app.document import Document
 from app.page_view import PREVIEW_SHOWN, PageView
@@ -148,3 +149,13 @@ def test_marks_of_a_finding_stay_behind_a_preview(previewing):
     previewing.mark_notes(("b0n1",), Severity.NOTE)
     assert previewing.found_notes == ("b0n1",)
     assert previewing.plan is not None
+
+
+def test_the_banner_has_its_room_before_anything_is_engraved(window, preview):
+    before, heights = window.area.viewport().height(), []
+    show_plan = window.page.show_plan
+    window.page.show_plan = lambda plan: heights.append(window.area.viewport().height()) or show_plan(plan)
+    window.plan.previewed.emit(preview)
+    QApplication.processEvents()
+    assert heights == [window.area.viewport().height()]
+    assert heights[0] < before

@@ -116,6 +116,18 @@ def test_a_note_highlights_the_findings_about_it(side, document):
     assert side.model.show_note("no such note") == []
 
 
+def test_only_findings_that_are_about_a_note_now_or_no_more_are_painted_anew(side, document):
+    open_text(document, SEVENS)
+    told: list[tuple[int, int]] = []
+    side.model.dataChanged.connect(lambda first, last, _: told.append((first.row(), last.row())))
+    rows = side.model.show_note(side.model.findings[0].notes[0])
+    assert sorted(told) == [(row, row) for row in rows]
+    side.model.show_note(side.model.findings[0].notes[0])
+    assert len(told) == len(rows)
+    side.model.show_note("no such note")
+    assert sorted(told) == sorted(2 * [(row, row) for row in rows])
+
+
 def test_showing_a_note_chooses_no_finding(side, document):
     open_text(document, SEVENS)
     side.show_note(side.model.findings[0].notes[0])
