@@ -114,8 +114,8 @@ class Search:
         problem = self._posed(choice)
         model = alike(settled(problem, self.scale))
         if model is not None:
-            found = model.solve(self._go_on)
             changes = problem.plan_changes * problem.settings.weights.plan_change
+            found = model.solve(self._go_on, below=self.best.total - changes)
             self._keep(replace(found, total=found.total + changes, choice=choice))
 
     def _tie(self, model: Model, answer: Answer) -> None:
