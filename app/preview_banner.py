@@ -9,7 +9,7 @@ from app.flow_row import FlowRow
 from app.plan_preview import PlanPreview
 from core.translation import tr, translatable
 
-LETTERS = 40  # of the sentence in a line, at least
+LETTERS = 32  # of the sentence in a line, at least
 MARK = translatable("PREVIEW")
 
 
