@@ -28,7 +28,6 @@ from core.translation import tr, translatable
 from core.values import dataclass
 
 LESSON_SUFFIXES = (".musicxml", ".mxl")
-READABLE_SUFFIXES = (*LESSON_SUFFIXES, ".xml", ".abc", ".txt")
 OPEN_FILTERS = translatable((
     "Lessons, scores and tune books (*.musicxml *.mxl *.xml *.abc *.txt)",
     "Lessons and scores in MusicXML (*.musicxml *.mxl *.xml)",

@@ -35,10 +35,6 @@ class PageArea(QScrollArea):
         page.revealed.connect(self._on_revealed)
         page.widened.connect(self._on_widened)
 
-    @property
-    def fits_width(self) -> bool:
-        return self._fits
-
     def fit_width(self) -> None:
         """Make the page as wide as there is room for, and keep it so."""
         self._fits = True

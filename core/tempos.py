@@ -8,7 +8,6 @@ source gives a range, its middle.
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
 
@@ -37,9 +36,6 @@ BEATS_A_MINUTE = {
     "": (100, "no dance named: a middling pace; common practice, no source"),
 }
 """Beats a minute by dance, and where the figure is from. The beat is that of ``beat_of``."""
-
-PRACTICE = (Fraction(1, 2), Fraction(11, 10))
-"""Slowest and fastest practice, as shares of the tempo: half of it to a little above. Common practice, no source."""
 
 _LONGEST_FIRST = sorted(filter(None, BEATS_A_MINUTE), key=len, reverse=True)
 
@@ -70,12 +66,6 @@ def pace(tune: Tune, override: Tempo | None = None) -> Pace:
         return Pace(tempo)
     dance = dance_named(tune.dance)
     return Pace(Tempo(beat_of(tune.bars[0].meter), Fraction(BEATS_A_MINUTE[dance][0])), dance)
-
-
-def practice_range(at: Pace) -> tuple[Tempo, Tempo]:
-    """The tempos between which a tune is practised, slowest first."""
-    slowest, fastest = (replace(at.tempo, per_minute=at.tempo.per_minute * share, text="") for share in PRACTICE)
-    return slowest, fastest
 
 
 @lru_cache(maxsize=256)

@@ -17,9 +17,7 @@ from functools import cache
 from itertools import chain, takewhile
 
 from core.bowing import Bow, Bowing
-from core.errors import RefusedEditError
 from core.strokes import Strokes, work_out
-from core.translation import tr
 from core.tune import Tune
 from core.values import dataclass
 
@@ -190,46 +188,6 @@ def _right_from(strokes: Strokes, alone: Strokes) -> str | None:
     pairs = zip(strokes.played, alone.played, strict=True)
     place = next((place for place, (here, there) in enumerate(pairs) if here.bow is there.bow), None)
     return strokes.played[place].note_id if place else None
-
-
-# ---- edits
-
-
-def add_entry(tune_set: TuneSet, entry: Entry, place: int | None = None) -> TuneSet:
-    """Put a tune in, at the end where no place is given.
-
-    Raises:
-        RefusedEditError: the set is full.
-    """
-    entries = tune_set.entries
-    if len(entries) >= MOST_TUNES:
-        raise RefusedEditError(tr("A set holds at most {most} tunes.", most=MOST_TUNES))
-    at = len(entries) if place is None else place
-    return TuneSet((*entries[:at], entry, *entries[at:]))
-
-
-def remove_entry(tune_set: TuneSet, place: int) -> TuneSet:
-    """Take a tune out."""
-    return TuneSet(tune_set.entries[:place] + tune_set.entries[place + 1 :])
-
-
-def move_entry(tune_set: TuneSet, place: int, to: int) -> TuneSet:
-    """Move a tune to another place, or as far as there are places."""
-    rest = list(tune_set.entries)
-    entry = rest.pop(place)
-    rest.insert(max(0, min(to, len(rest))), entry)
-    return TuneSet(tuple(rest))
-
-
-def set_times(tune_set: TuneSet, place: int, times: int) -> TuneSet:
-    """Have a tune played so many times.
-
-    Raises:
-        RefusedEditError: it is not 1 to ``MOST_TIMES`` times.
-    """
-    if not 1 <= times <= MOST_TIMES:
-        raise RefusedEditError(tr("A tune of a set is played 1 to {most} times.", most=MOST_TIMES))
-    return _with(tune_set, place, replace(tune_set.entries[place], times=times))
 
 
 def set_bowing(tune_set: TuneSet, place: int, bowing: Bowing) -> TuneSet:

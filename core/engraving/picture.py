@@ -21,7 +21,6 @@ from core.values import dataclass
 
 UNITS_PER_MM = 100
 STAFF_SPACE = 180.0  # between two staff lines
-NATURAL_EM = 720.0  # size of a full-sized music glyph
 SIGN_SCALE = 1.25  # of a bow sign beside other glyphs: read at arm's length, and the most looked at
 ROW_STEP = 0.459  # from one row of bow signs to the next, in ems of the sign
 

@@ -4871,7 +4871,6 @@
     </message>
     <message>
         <location filename="../../app/set_list.py"/>
-        <location filename="../../core/tune_set.py"/>
         <source>A set holds at most {most} tunes.</source>
         <translation>Ein Set fasst höchstens {most} Stücke.</translation>
     </message>
@@ -10571,11 +10570,6 @@
         <translation>{clause}.</translation>
     </message>
     <message>
-        <location filename="../../core/tune_set.py"/>
-        <source>A tune of a set is played 1 to {most} times.</source>
-        <translation>Ein Stück eines Sets wird 1- bis {most}-mal gespielt.</translation>
-    </message>
-    <message>
         <location filename="../../core/writing/abc_losses.py"/>
         <source>Rules that are turned down are left out.</source>
         <translation>Leiser gestellte Regeln werden weggelassen.</translation>
@@ -10719,18 +10713,6 @@
         <location filename="../../core/writing/abc_losses.py"/>
         <source>Notes are not all kept.</source>
         <translation>Nicht alle Noten bleiben erhalten.</translation>
-    </message>
-    <message>
-        <source>Consistent</source>
-        <translation type="vanished">Einheitlich</translation>
-    </message>
-    <message>
-        <source>Longest stroke</source>
-        <translation type="vanished">Längster Strich</translation>
-    </message>
-    <message>
-        <source>Bar {number}, time {time}</source>
-        <translation type="vanished">Takt {number}, {time}. Mal</translation>
     </message>
 </context>
 </TS>

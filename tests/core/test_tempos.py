@@ -2,7 +2,7 @@ from fractions import Fraction
 
 import pytest
 
-from core.tempos import BEATS_A_MINUTE, beat_of, pace, practice_range
+from core.tempos import BEATS_A_MINUTE, beat_of, pace
 from core.tune import Bar, Meter, Note, Pitch, Tempo, Tune
 
 FOUR_FOUR = Meter((4,), 4)
@@ -54,12 +54,6 @@ def test_the_dance_is_found_by_whole_words_the_longest_first(said: str, row: str
 
 def test_every_figure_says_where_it_is_from() -> None:
     assert all(beats > 0 and source for beats, source in BEATS_A_MINUTE.values())
-
-
-def test_practice_goes_from_half_the_tempo_to_a_little_above_it() -> None:
-    slowest, fastest = practice_range(pace(tune("reel")))
-    assert (slowest.per_minute, fastest.per_minute) == (56, Fraction(1232, 10))
-    assert slowest.beat == fastest.beat == 2
 
 
 @pytest.mark.parametrize(

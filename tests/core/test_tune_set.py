@@ -7,20 +7,13 @@ from dataclasses import replace
 import pytest
 
 from core.bowing import Bow
-from core.errors import RefusedEditError
 from core.tune_set import (
-    MOST_TIMES,
-    MOST_TUNES,
     Entry,
     Playing,
     Seam,
     TuneSet,
-    add_entry,
     comes_round,
-    move_entry,
-    remove_entry,
     seams,
-    set_times,
 )
 from tests.core.builders import bowed
 
@@ -129,28 +122,3 @@ class TestTimesThrough:
         assert seams_of(ODD) == ["round DU turned"]
         assert comes_round(seams(set_of(EVEN)))
         assert not comes_round(seams(set_of(ODD)))
-
-
-class TestEdits:
-    def test_tunes_are_added_moved_and_removed(self) -> None:
-        tune_set = set_of(EVEN, ODD)
-        third = set_of(PICKUP).entries[0]
-        added = add_entry(tune_set, third)
-        assert added.entries == (*tune_set.entries, third)
-        assert add_entry(tune_set, third, 0).entries[0] is third
-        assert move_entry(added, 2, 0).entries == (third, *tune_set.entries)
-        assert move_entry(added, 2, 9) == added
-        assert move_entry(added, 0, -1) == added
-        assert remove_entry(added, 2) == tune_set
-
-    def test_times_are_kept_within_reason(self) -> None:
-        tune_set = set_of(EVEN)
-        assert set_times(tune_set, 0, MOST_TIMES).entries[0].times == MOST_TIMES
-        for times in (0, MOST_TIMES + 1):
-            with pytest.raises(RefusedEditError, match="1 to 12"):
-                set_times(tune_set, 0, times)
-
-    def test_a_full_set_takes_no_more(self) -> None:
-        (entry,) = set_of(EVEN).entries
-        with pytest.raises(RefusedEditError, match="at most"):
-            add_entry(TuneSet((entry,) * MOST_TUNES), entry)
