@@ -235,7 +235,11 @@ def from_bytes(data: bytes) -> Style:
             if about["format"] != FORMAT:
                 found = str(about["format"])[:LONGEST_FORMAT]
                 raise UnreadableFileError(
-                    tr("A style of the form {ours} was expected, not {found}.", ours=FORMAT, found=found)
+                    tr(
+                        "A style of the form {ours} was expected, not {found}: learn it again from the shelf.",
+                        ours=FORMAT,
+                        found=found,
+                    )
                 )
             return Style(
                 _text(about["name"]),

@@ -10451,8 +10451,8 @@
     </message>
     <message>
         <location filename="../../core/style/style.py"/>
-        <source>A style of the form {ours} was expected, not {found}.</source>
-        <translation>Erwartet wurde ein Stil der Form {ours}, nicht {found}.</translation>
+        <source>A style of the form {ours} was expected, not {found}: learn it again from the shelf.</source>
+        <translation>Erwartet wurde ein Stil der Form {ours}, nicht {found}: noch einmal aus dem Regal lernen.</translation>
     </message>
     <message>
         <location filename="../../core/style/style.py"/>

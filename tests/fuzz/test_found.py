@@ -459,6 +459,6 @@ class TestStyles:
     def test_a_style_of_another_form_is_told_in_a_sentence(self) -> None:
         said = json.loads(good_arrays()["about.npy"].tobytes()) | {"format": "x" * 9999}
         members = {"about.npy": npy(np.frombuffer(json.dumps(said).encode(), np.uint8))}
-        with pytest.raises(UnreadableFileError, match=r"A style of the form .* was expected") as told:
+        with pytest.raises(UnreadableFileError, match=r"A style of the form .* was expected.*: learn it again") as told:
             from_bytes(pack(list(members.items()), zipfile.ZIP_STORED))
         must_be_a_sentence(str(told.value))
