@@ -257,7 +257,7 @@ def decoded(said: Said, every: int) -> None:
         for who, found in (("proposed", ours), ("printed", theirs)):
             missed, broken, rounds = (sum(column) for column in zip(*found, strict=True))
             print(f"    {who}: {rounds} of {len(found)} come round, missed {missed}, broken {broken}")
-        for low, high in pairwise((0, 0.2, 0.4, 0.6, 0.8, 0.9, 1.01)):
+        for low, high in pairwise((0, 0.2, 0.4, 0.6, 0.75, 0.9, 1.01)):  # the words change at 0.4 and 0.75
             inside = [all_right for sure, all_right in bars if low <= sure < high]
             if inside:
                 print(f"    bars said to be right with {low} to {min(high, 1)}: {np.mean(inside):.2f} of {len(inside)}")
