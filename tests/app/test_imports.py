@@ -24,7 +24,7 @@ PARTS = frozenset(
 )  # fmt: skip
 """What is seen in the window or opens from it; the window and the desks alone put them together."""
 ITS_OWN_PARTS = {("app.page_area", "app.page_view")}  # the area scrolls the page
-PUBLIC_ALL_THE_SAME = {"_replace", "_asdict", "_Element", "_SubParsersAction"}
+PUBLIC_ALL_THE_SAME = {"_replace", "_asdict", "_fields", "_Element", "_SubParsersAction"}
 """Named tuples, lxml and argparse have public things that are called so."""
 
 
