@@ -12,6 +12,7 @@ from functools import cache
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
+from PySide6.QtCore import QCoreApplication, QEvent, QObject
 from PySide6.QtWidgets import QApplication, QMainWindow, QSplitter
 
 from app.document import Document
@@ -65,7 +66,7 @@ def _good_settings() -> str:
         settings.set_window("place", window.saveGeometry())
         settings.set_window("docks", window.saveState())
         settings.set_window("split", window.saveState())
-        window.deleteLater()
+        _let_go(window)
         settings._store.sync()
         return without_name((folder / "a.ini").read_bytes(), folder).decode()
 
@@ -136,13 +137,19 @@ def feed_settings(data: bytes, number: int) -> str:
             window.restoreGeometry(settings.window("place"))
             splitter.restoreState(settings.window("split"))
             window.restoreState(settings.window("docks"))
-            splitter.deleteLater()
-            window.deleteLater()
+            _let_go(window, splitter)
         if number % WINDOW_EACH == 0:
             _open_window(settings)
         settings.remember_file(folder / "b.abc")
         settings.forget_file(folder / "b.abc")
         return READ if values else REFUSED
+
+
+def _let_go(*objects: QObject) -> None:
+    """End objects of Qt at once; ``processEvents`` would leave them standing, ever more of them."""
+    for one in objects:
+        one.deleteLater()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def _open_window(settings: object) -> None:
@@ -155,7 +162,7 @@ def _open_window(settings: object) -> None:
         for _ in range(5):
             _application().processEvents()
         window.close()
-        window.deleteLater()
+        _let_go(window)
         _application().processEvents()
     finally:
         sys.excepthook = before
@@ -210,7 +217,7 @@ def feed_recovery(data: bytes, number: int) -> str:
             about(one)
             _ = one.file_has_changed
         if number % PIPELINE_EACH == 0:
-            RecoveryDialog(left).deleteLater()
+            _let_go(RecoveryDialog(left))
         outcome = READ if len(left) == 2 and all(one.lesson for one in left) else REFUSED
         for one in left:
             if number % LAW_EACH == 0 and one.lesson is not None:
@@ -218,7 +225,7 @@ def feed_recovery(data: bytes, number: int) -> str:
                 recovery = Recovery(document, folder=folder)
                 recovery.open_left(one)
                 recovery.end()
-                document.deleteLater()
+                _let_go(document)
             else:
                 remove(one.path, one.hold)
         return outcome
