@@ -142,8 +142,11 @@ def run(
                 if worker.look(report, keep):
                     workers.remove(worker)
     except KeyboardInterrupt:
+        before = {kind: signal.signal(kind, signal.SIG_IGN) for kind in (signal.SIGINT, signal.SIGTERM)}  # told twice
         for worker in workers:
             worker.end(report)
+        for kind, handler in before.items():
+            signal.signal(kind, handler)
     report.seconds = time.monotonic() - began
     return report
 
