@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from core.accent_plan import AccentPlan, PlanKind
+from core.accent_plan import AccentPlan, PlanKind, plan_name
 from core.bowing import Bowing, set_plan
 from core.planner.counts import retake_count, slur_count
 from core.planner.phrase_plans import work_out_plan
-from core.planner.problem import STANDARD
+from core.planner.problem import STANDARD, Problem
 from core.planner.score import Score
 from core.planner.settings import PlannerSettings
 from core.translation import listed, plural, tr, translatable
@@ -40,6 +40,7 @@ class Suited:
         equal_pitches: Notes slurred to an equal note before them that nothing parts.
         retakes: In one playing, the way back to the start included.
         changes: How often a phrase takes another plan than the one before.
+        accents: That the plan asks for in one playing, those on rests and held notes left out.
     """
 
     plan: AccentPlan
@@ -49,6 +50,7 @@ class Suited:
     equal_pitches: int
     retakes: int
     changes: int
+    accents: int
 
 
 def suitability(
@@ -82,13 +84,21 @@ def suitability(
                 equal_pitches=equal,
                 retakes=retake_count(tune, plan.bowing),
                 changes=plan.problem.plan_changes,
+                accents=_accents(plan.problem),
             )
         )
     return tuple(found)
 
 
+def _accents(problem: Problem) -> int:
+    return sum(
+        bar.visits * sum(note.accented and not note.held for note in problem.notes_of(number))
+        for number, bar in enumerate(problem.bars)
+    )
+
+
 def sentence(found: Sequence[Suited]) -> str:
-    """Which plan lies best, and what it takes; why another that takes fewer slurs does not."""
+    """Which plan lies best, and what it takes; whether it asks for less; why one with fewer slurs does not."""
     best = min(found, key=lambda one: one.score)
     missed, broken = best.score.missed, best.score.broken
     left = []
@@ -100,7 +110,22 @@ def sentence(found: Sequence[Suited]) -> str:
     takes = plural("1 slur", "{n} slurs", best.slurs) if best.slurs else tr("no slur at all")
     lies = tr(LIES_BEST[best.plan.kind], outcome=outcome, slurs=takes)
     fewer = next((one for one in found if one.score[:2] == best.score[:2] and one.slurs < best.slurs), None)
-    return lies if fewer is None else f"{lies} {_why_not(best, fewer)}"
+    said = [lies, _asks_for_less(best, found), "" if fewer is None else _why_not(best, fewer)]
+    return " ".join(filter(None, said))
+
+
+def _asks_for_less(best: Suited, found: Sequence[Suited]) -> str:
+    """That a plan lies well because it asks for fewer accents, as the backbeat of 6/8 does; nothing if it does not."""
+    most = max(found, key=lambda one: one.accents)
+    if most.accents <= best.accents:
+        return ""
+    return plural(
+        "It asks for 1 accent in one playing, “{plan}” for {more}.",
+        "It asks for {n} accents in one playing, “{plan}” for {more}.",
+        best.accents,
+        plan=plan_name(most.plan),
+        more=most.accents,
+    )
 
 
 def _why_not(best: Suited, fewer: Suited) -> str:

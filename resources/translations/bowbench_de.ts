@@ -8576,6 +8576,15 @@
     </message>
     <message numerus="yes">
         <location filename="../../core/planner/suitability.py"/>
+        <source>It asks for {n} accents in one playing, “{plan}” for {more}.</source>
+        <extracomment>one: It asks for 1 accent in one playing, “{plan}” for {more}.</extracomment>
+        <translation>
+            <numerusform>Verlangt ist 1 Akzent in einem Durchgang, bei „{plan}“ {more}.</numerusform>
+            <numerusform>Verlangt sind {n} Akzente in einem Durchgang, bei „{plan}“ {more}.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../../core/planner/suitability.py"/>
         <source>{n} of them join equal notes</source>
         <extracomment>one: one joins two equal notes</extracomment>
         <translation>

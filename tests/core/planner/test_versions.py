@@ -126,13 +126,23 @@ def test_the_plan_that_suits_is_the_one_with_the_best_numbers():
 
 
 def test_it_is_said_why_a_plan_with_fewer_slurs_is_not_the_best():
-    best = Suited(AccentPlan(PlanKind.BACKBEAT), Score(0, 0, 90), True, 11, 0, 0, 0)
+    best = Suited(AccentPlan(PlanKind.BACKBEAT), Score(0, 0, 90), True, 11, 0, 0, 0, 32)
     fewer = replace(best, plan=AccentPlan(PlanKind.ON_BEAT), score=Score(0, 0, 120), slurs=10)
     assert sentence([fewer, best]).endswith(" On the beat it takes fewer slurs, but they are harder to play.")
     joining = replace(fewer, equal_pitches=1)
     assert sentence([joining, best]).endswith(" On the beat it takes fewer slurs, but one joins two equal notes.")
     worse = replace(fewer, score=Score(1, 0, 60))
     assert "fewer" not in sentence([worse, best])
+
+
+def test_a_plan_that_asks_for_fewer_accents_is_told_to_do_so():
+    """The backbeat of 6/8 is one accent a bar, on the beat are two, so that it is met more easily (table by metre)."""
+    tune, bowing = bowed("|: A2B cBA | e2f gfe :|", meter="6/8")
+    on_beat, backbeat, _ = suitability(tune, bowing)
+    assert (on_beat.accents, backbeat.accents) == (8, 4)  # four bars as played
+    best = replace(backbeat, score=Score(0, 0, 0))
+    assert "It asks for 4 accents in one playing, “on the beat” for 8." in sentence([on_beat, best])
+    assert "asks" not in sentence([replace(on_beat, score=Score(0, 0, 0)), replace(backbeat, score=Score(1, 0, 0))])
 
 
 def test_from_the_caret_on_nothing_before_it_changes():
