@@ -28,6 +28,9 @@ TAKES_FEWER = translatable({
 })  # fmt: skip
 
 
+FAR_FEWER = 0.75  # of the accents of another plan; a difference that rests and long notes make is less
+
+
 @dataclass(frozen=True, slots=True)
 class Suited:
     """What a plan asks of a tune, once it is bowed as well as can be.
@@ -115,9 +118,9 @@ def sentence(found: Sequence[Suited]) -> str:
 
 
 def _asks_for_less(best: Suited, found: Sequence[Suited]) -> str:
-    """That a plan lies well because it asks for fewer accents, as the backbeat of 6/8 does; nothing if it does not."""
+    """That a plan lies well because it asks for far fewer accents, as the backbeat of 6/8 does; nothing if not."""
     most = max(found, key=lambda one: one.accents)
-    if most.accents <= best.accents:
+    if best.accents > FAR_FEWER * most.accents:
         return ""
     return plural(
         "It asks for 1 accent in one playing, “{plan}” for {more}.",

@@ -135,13 +135,14 @@ def test_it_is_said_why_a_plan_with_fewer_slurs_is_not_the_best():
     assert "fewer" not in sentence([worse, best])
 
 
-def test_a_plan_that_asks_for_fewer_accents_is_told_to_do_so():
+def test_a_plan_that_asks_for_far_fewer_accents_is_told_to_do_so():
     """The backbeat of 6/8 is one accent a bar, on the beat are two, so that it is met more easily (table by metre)."""
     tune, bowing = bowed("|: A2B cBA | e2f gfe :|", meter="6/8")
     on_beat, backbeat, _ = suitability(tune, bowing)
     assert (on_beat.accents, backbeat.accents) == (8, 4)  # four bars as played
     best = replace(backbeat, score=Score(0, 0, 0))
     assert "It asks for 4 accents in one playing, “on the beat” for 8." in sentence([on_beat, best])
+    assert "asks" not in sentence([replace(on_beat, accents=5), best])  # a rest or a long note here and there
     assert "asks" not in sentence([replace(on_beat, score=Score(0, 0, 0)), replace(backbeat, score=Score(1, 0, 0))])
 
 
