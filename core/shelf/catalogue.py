@@ -193,7 +193,7 @@ class Catalogue:
             except sqlite3.DatabaseError as fault:
                 code = _kind(fault)
                 is_no_text = isinstance(fault, sqlite3.OperationalError) and not hasattr(fault, "sqlite_errorcode")
-                if code in BROKEN or is_no_text:
+                if code in BROKEN or is_no_text or _is_of_the_index(fault):
                     raise DamagedShelfError(self.path, storable(str(fault))) from fault
                 if code in OUTSIDE:
                     raise ShelfError(
@@ -209,3 +209,8 @@ class Catalogue:
 def _kind(fault: sqlite3.Error) -> int:
     """The kind of a fault without its detail."""
     return int(getattr(fault, "sqlite_errorcode", sqlite3.SQLITE_ERROR)) & 0xFF
+
+
+def _is_of_the_index(fault: sqlite3.Error) -> bool:
+    """Whether a row stands where the full-text index writes its own; a breach in our tables has another code."""
+    return getattr(fault, "sqlite_errorcode", None) == sqlite3.SQLITE_CONSTRAINT

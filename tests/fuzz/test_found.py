@@ -340,6 +340,17 @@ class TestShelf:
                 ("One", "ready", ("class",)), ("Two", "", ()),
             }  # fmt: skip
 
+    def test_rows_where_the_index_of_words_writes_its_own_are_damage(self, shelf: Path) -> None:
+        with Catalogue(shelf) as catalogue:
+            tune = find(catalogue).entries[0].id
+        connection = sqlite3.connect(shelf)
+        rows = [(number, b"", 2) for number in range(1, 60)]  # for the next pieces of the index (SQLite FTS5, 9)
+        connection.executemany("INSERT OR IGNORE INTO words_idx VALUES (?, ?, ?)", rows)
+        connection.commit()
+        connection.close()
+        with pytest.raises(DamagedShelfError, match=DAMAGED), Catalogue(shelf) as used:
+            change_tags(used, tune, ["new"], [])
+
     def test_a_format_that_sqlite_does_not_have_is_damage(self, shelf: Path) -> None:
         data = bytearray(shelf.read_bytes())
         data[44:48] = b"\0\0\0\x63"  # schema format number (SQLite, Database File Format, 1.3.10)
