@@ -141,7 +141,7 @@ def _unreadable(text: str, problems: list[Problem]) -> UnreadableFileError:
     if problems:
         return UnreadableFileError(tr("No tune can be read. {problem}", problem=problems[0].text), problems[0].line)
     return UnreadableFileError(
-        tr("No tune found: expected ABC with X:1, T: a title, K: a key, and notes below."), first
+        tr("No tune found: expected MusicXML, or ABC with X:1, T: a title, K: a key, and notes below."), first
     )
 
 

@@ -8705,8 +8705,8 @@
     </message>
     <message>
         <location filename="../../core/reading/abc.py"/>
-        <source>No tune found: expected ABC with X:1, T: a title, K: a key, and notes below.</source>
-        <translation>Kein Stück gefunden: erwartet wird ABC mit X:1, T: einem Titel, K: einer Tonart und Noten darunter.</translation>
+        <source>No tune found: expected MusicXML, or ABC with X:1, T: a title, K: a key, and notes below.</source>
+        <translation>Kein Stück gefunden: erwartet wird MusicXML oder ABC mit X:1, T: einem Titel, K: einer Tonart und Noten darunter.</translation>
     </message>
     <message>
         <location filename="../../core/reading/abc.py"/>
